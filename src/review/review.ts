@@ -1,0 +1,87 @@
+/** Runs the rules over an analysed score and puts what they find in order. */
+import { analyse } from '../harmony/analyse.ts';
+import type { Analysis } from '../harmony/analysis.ts';
+import type { Profile } from '../profiles/profile.ts';
+import { RULES } from '../rules/list.ts';
+import type { Occurrence, Parameters, ParameterValues, Rule, Severity } from '../rules/rule.ts';
+import type { Score } from '../score/score.ts';
+import { textureOf } from '../score/texture.ts';
+
+export interface Finding extends Occurrence {
+  /** Stable within one review and, where the music there has not changed, from one review to the next. */
+  readonly id: string;
+  readonly rule: Rule;
+  readonly severity: Severity;
+}
+
+export interface Review {
+  readonly score: Score;
+  readonly analysis: Analysis;
+  readonly profile: Profile;
+  /** By time, then severity, then the order of the rules. */
+  readonly findings: readonly Finding[];
+  /** Ids of the rules the profile switched off: told in every summary, never silently. */
+  readonly switchedOff: readonly string[];
+}
+
+const RANK: Readonly<Record<Severity, number>> = { fault: 0, query: 1, remark: 2 };
+
+/** Analyses a score and runs every rule the profile leaves on. Pure. */
+export function reviewScore(score: Score, profile: Profile): Review {
+  const analysis = analyse(textureOf(score));
+  const findings: (Finding & { order: number })[] = [];
+  const switchedOff: string[] = [];
+  for (const [order, rule] of RULES.entries()) {
+    const setting = profile.rules[rule.id];
+    if (setting?.severity === 'off') {
+      switchedOff.push(rule.id);
+      continue;
+    }
+    for (const occurrence of rule.check(analysis, parameterValues(rule, setting?.parameters))) {
+      findings.push({
+        ...occurrence,
+        id: findingId(rule, occurrence),
+        rule,
+        severity: settledSeverity(rule, occurrence, setting?.severity),
+        order,
+      });
+    }
+  }
+  findings.sort(
+    (a, b) =>
+      a.from - b.from || RANK[a.severity] - RANK[b.severity] || a.order - b.order || (a.id < b.id ? -1 : 1),
+  );
+  return {
+    score,
+    analysis,
+    profile,
+    findings: findings.map(({ order: _order, ...finding }) => finding),
+    switchedOff,
+  };
+}
+
+/**
+ * A profile moves a rule's own severity; an occurrence that the rule itself takes more lightly moves with it by as
+ * many steps, and never becomes heavier than the profile says.
+ */
+function settledSeverity(rule: Rule, occurrence: Occurrence, set: Severity | undefined): Severity {
+  const own = occurrence.severity ?? rule.severity;
+  if (set === undefined) return own;
+  const steps = RANK[own] - RANK[rule.severity];
+  const rank = Math.min(2, Math.max(RANK[set], RANK[set] + steps));
+  return (['fault', 'query', 'remark'] as const)[rank]!;
+}
+
+function parameterValues(
+  rule: Rule,
+  set: Readonly<Record<string, number | boolean | string>> | undefined,
+): ParameterValues<Parameters> {
+  const values: Record<string, number | boolean | string> = {};
+  for (const [name, parameter] of Object.entries(rule.parameters))
+    values[name] = set?.[name] ?? parameter.value;
+  return values as ParameterValues<Parameters>;
+}
+
+function findingId(rule: Rule, occurrence: Occurrence): string {
+  return `${rule.id}@${occurrence.from}:${occurrence.voices.join('')}`;
+}

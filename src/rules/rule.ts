@@ -1,0 +1,87 @@
+/** What a rule is. One file a rule; `list.ts` names them all. */
+import type { Analysis } from '../harmony/analysis.ts';
+import type { VoiceName } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
+
+/** `fault` breaks the style, `query` is worth a second look, `remark` informs. */
+export type Severity = 'fault' | 'query' | 'remark';
+
+export const FAMILIES = [
+  'consecutives',
+  'melody',
+  'spacing and range',
+  'chords',
+  'dissonance',
+  'cadences and phrases',
+  'rhythm and notation',
+] as const;
+export type Family = (typeof FAMILIES)[number];
+
+/** A number or switch a profile may set. */
+export interface Parameter {
+  readonly value: number | boolean | string;
+  /** What it sets, with its unit, in one sentence. */
+  readonly statement: string;
+  /** For a string: what it may be. */
+  readonly choices?: readonly string[];
+  /** For a number: the least and the greatest it may be. */
+  readonly range?: readonly [number, number];
+}
+
+export type Parameters = Readonly<Record<string, Parameter>>;
+/** The values of a rule's parameters, defaults or a profile's. */
+export type ParameterValues<P extends Parameters> = {
+  readonly [K in keyof P]: P[K]['value'] extends number
+    ? number
+    : P[K]['value'] extends boolean
+      ? boolean
+      : string;
+};
+
+/** A rule's own word about one place. The review adds the rule's name, why and hints. */
+export interface Occurrence {
+  /** Where it differs from the rule's own severity. */
+  readonly severity?: Severity;
+  readonly voices: readonly VoiceName[];
+  readonly from: Ticks;
+  readonly until: Ticks;
+  /** The notes concerned, by voice from the top and then in time. Empty where the point is that there is none. */
+  readonly tones: readonly Tone[];
+  /** What happened, with the actual notes, as one sentence. */
+  readonly message: string;
+  /** The first step of the hint where this place deserves another than the rule's own. It never names the note to write. */
+  readonly hint?: string;
+}
+
+/** A few bars in our text notation, with what they show. */
+export interface Example {
+  readonly text: string;
+  readonly caption: string;
+}
+
+export interface Rule<P extends Parameters = Parameters> {
+  /** Kebab case, in trade words: `parallel-fifths`. */
+  readonly id: string;
+  /** Trade name: `Parallel fifths`. */
+  readonly name: string;
+  readonly family: Family;
+  /** The rule in one sentence. */
+  readonly statement: string;
+  /** Why the ear or the style minds, in one or two sentences for a sixteen-year-old. */
+  readonly why: string;
+  /** Three steps: where to look; which movement would cure it; which textbook rule it is. */
+  readonly hints: readonly [string, string, string];
+  /** A published source with chapter where known, or "common practice, no source"; says when it is from memory. */
+  readonly source: string;
+  readonly severity: Severity;
+  readonly parameters: P;
+  readonly examples: { readonly wrong: readonly Example[]; readonly right: readonly Example[] };
+  /** Pure: the same analysis gives the same occurrences, in order of time. */
+  readonly check: (analysis: Analysis, parameters: ParameterValues<P>) => Occurrence[];
+}
+
+/** Gives a rule its types: parameters are inferred, so that `check` sees each value as what it is. */
+export function defineRule<const P extends Parameters>(rule: Rule<P>): Rule {
+  return rule as unknown as Rule;
+}

@@ -1,0 +1,224 @@
+/**
+ * From bars as a reader meets them to a {@link Score}: times are filled in, short voices padded with gaps,
+ * and what does not add up is written down rather than thrown away.
+ */
+import type { Pitch } from './pitch.ts';
+import {
+  type Bar,
+  byVoice,
+  type KeySignature,
+  type Misfit,
+  type ReaderRemark,
+  type Score,
+  VOICES,
+  type VoiceEvent,
+  type VoiceName,
+  type WrittenFigure,
+} from './score.ts';
+import { barLength, type Metre, type Ticks } from './time.ts';
+
+/** A note, rest or gap before it has a place in time. */
+export interface DraftEvent {
+  readonly kind: 'note' | 'rest' | 'gap';
+  readonly duration: Ticks;
+  /** Needed for a note. */
+  readonly pitch?: Pitch;
+  readonly tied?: boolean;
+  readonly fermata?: boolean;
+  readonly lyrics?: readonly string[];
+  readonly grace?: readonly Pitch[];
+}
+
+/** What one voice wrote in one bar. */
+export interface DraftVoice {
+  readonly events: readonly DraftEvent[];
+  /** The writer said that the bar is full (a barline was typed); if not, a short bar is merely unfinished. */
+  readonly closed: boolean;
+}
+
+export interface DraftBar {
+  /** The printed number, where the source gives one; else bars are counted, an upbeat being 0. */
+  readonly number?: string;
+  readonly metre: Metre;
+  readonly key: KeySignature;
+  /** The source says that this bar is meant to be short: an upbeat, or one part of a split bar. */
+  readonly short?: Ticks | true;
+  readonly repeatStart?: boolean;
+  readonly repeatEnd?: boolean;
+  readonly ending?: string;
+  /** Voices that wrote nothing here may be left out. */
+  readonly voices: Partial<Record<VoiceName, DraftVoice>>;
+}
+
+export interface DraftScore {
+  readonly title: string;
+  readonly tempo?: number;
+  readonly bars: readonly DraftBar[];
+  readonly figures?: readonly WrittenFigure[];
+  readonly remarks?: readonly ReaderRemark[];
+}
+
+interface Measured {
+  readonly draft: DraftBar;
+  readonly full: Ticks;
+  readonly written: Partial<Record<VoiceName, Ticks>>;
+  readonly longest: Ticks;
+  /** Every voice that wrote here wrote the same length, and at least one of them closed the bar. */
+  readonly agreed: boolean;
+}
+
+/**
+ * Lays the bars out in time.
+ *
+ * A bar is as long as its metre says, save where it is meant to be short (see `DraftBar.short`), where all
+ * voices agree on a shorter length (an upbeat, a split bar, a last bar that gives back the upbeat: right; elsewhere:
+ * a misfit in each voice), or where a voice wrote more than fits (the bar is stretched, and the misfit noted).
+ */
+export function buildScore(draft: DraftScore): Score {
+  const measured = draft.bars.map(measure);
+  const voices = byVoice((): VoiceEvent[] => []);
+  const bars: Bar[] = [];
+  let at: Ticks = 0;
+  let counted = 0;
+  let heldOver: Ticks = 0;
+  for (const [index, bar] of measured.entries()) {
+    const first = index === 0;
+    const declared = typeof bar.draft.short === 'number' ? bar.draft.short : undefined;
+    const expected = declared ?? bar.full;
+    const meantShort = bar.draft.short !== undefined;
+    const next = measured[index + 1];
+    let duration = Math.max(expected, bar.longest);
+    let offset: Ticks = 0;
+    let fits = expected;
+    if (bar.longest > 0 && bar.longest < expected && (bar.agreed || bar.draft.short === true)) {
+      const completesSplit = heldOver > 0 && heldOver + bar.longest === bar.full;
+      const startsSplit =
+        heldOver === 0 &&
+        next?.agreed === true &&
+        next.longest < next.full &&
+        bar.longest + next.longest === bar.full;
+      const givesBackUpbeat =
+        index === measured.length - 1 &&
+        bars[0] !== undefined &&
+        bars[0].offset > 0 &&
+        bar.longest + bars[0].duration === bar.full;
+      duration = bar.longest;
+      if (meantShort || completesSplit || startsSplit || givesBackUpbeat) fits = duration;
+    }
+    if (first && meantShort && duration < bar.full) offset = bar.full - duration;
+    else if (!first && heldOver > 0 && heldOver + duration === bar.full) offset = heldOver;
+    // A short bar in the middle may be the first half of a split one; remember what it held.
+    const opens = offset === 0 && duration < bar.full && fits === duration;
+    heldOver = opens ? duration : 0;
+
+    const misfits: Misfit[] = [];
+    for (const voice of VOICES) {
+      const written = bar.written[voice];
+      const closed = bar.draft.voices[voice]?.closed === true;
+      if (written !== undefined && (written > fits || (written < fits && closed))) {
+        misfits.push({ voice, written, expected: fits });
+      }
+      appendEvents(voices[voice], bar.draft.voices[voice]?.events ?? [], at, duration);
+    }
+    const continues = offset > 0 && !first;
+    const number =
+      bar.draft.number ??
+      (first && offset > 0 ? '0' : continues ? (bars.at(-1)?.number ?? '1') : String(counted + 1));
+    if (!(first && offset > 0) && !continues) {
+      const printed = /^\d+$/.test(number) ? Number(number) : undefined;
+      counted = printed ?? counted + 1;
+    }
+    bars.push({
+      index,
+      number,
+      at,
+      duration,
+      offset,
+      metre: bar.draft.metre,
+      key: bar.draft.key,
+      ...(bar.draft.repeatStart ? { repeatStart: true as const } : {}),
+      ...(bar.draft.repeatEnd ? { repeatEnd: true as const } : {}),
+      ...(bar.draft.ending === undefined ? {} : { ending: bar.draft.ending }),
+      misfits,
+    });
+    at += duration;
+  }
+  return {
+    title: draft.title,
+    ...(draft.tempo === undefined ? {} : { tempo: draft.tempo }),
+    bars,
+    voices: byVoice((voice) => settleTies(voices[voice])),
+    ...(draft.figures && draft.figures.length > 0 ? { figures: draft.figures } : {}),
+    remarks: draft.remarks ?? [],
+  };
+}
+
+function measure(draft: DraftBar): Measured {
+  const written: Partial<Record<VoiceName, Ticks>> = {};
+  let closed = false;
+  for (const voice of VOICES) {
+    const part = draft.voices[voice];
+    if (part === undefined || part.events.length === 0) continue;
+    written[voice] = part.events.reduce((sum, event) => sum + event.duration, 0);
+    closed ||= part.closed;
+  }
+  const lengths = Object.values(written);
+  const longest = Math.max(0, ...lengths);
+  return {
+    draft,
+    full: barLength(draft.metre),
+    written,
+    longest,
+    agreed: closed && lengths.every((length) => length === longest),
+  };
+}
+
+/** Adds a voice's events for one bar, with a gap for what it did not write. */
+function appendEvents(
+  voice: VoiceEvent[],
+  events: readonly DraftEvent[],
+  barAt: Ticks,
+  duration: Ticks,
+): void {
+  let at = barAt;
+  for (const event of events) {
+    voice.push(settle(event, at));
+    at += event.duration;
+  }
+  const left = barAt + duration - at;
+  if (left > 0) voice.push({ kind: 'gap', at, duration: left });
+}
+
+function settle(event: DraftEvent, at: Ticks): VoiceEvent {
+  const fermata = event.fermata ? { fermata: true as const } : {};
+  if (event.kind === 'gap') return { kind: 'gap', at, duration: event.duration };
+  if (event.kind === 'rest' || event.pitch === undefined) {
+    return { kind: 'rest', at, duration: event.duration, ...fermata };
+  }
+  return {
+    kind: 'note',
+    at,
+    duration: event.duration,
+    pitch: event.pitch,
+    ...(event.tied ? { tied: true as const } : {}),
+    ...fermata,
+    ...(event.lyrics && event.lyrics.length > 0 ? { lyrics: event.lyrics } : {}),
+    ...(event.grace && event.grace.length > 0 ? { grace: event.grace } : {}),
+  };
+}
+
+/** A tie that leads to nothing of the same pitch is no tie: it is dropped here, so that all may trust `tied`. */
+function settleTies(events: readonly VoiceEvent[]): VoiceEvent[] {
+  return events.map((event, i) => {
+    if (event.kind !== 'note' || !event.tied) return event;
+    const next = events[i + 1];
+    const holds =
+      next?.kind === 'note' &&
+      next.pitch.step === event.pitch.step &&
+      next.pitch.alteration === event.pitch.alteration &&
+      next.pitch.octave === event.pitch.octave;
+    if (holds) return event;
+    const { tied: _tied, ...loose } = event;
+    return loose;
+  });
+}

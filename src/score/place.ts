@@ -1,0 +1,76 @@
+/** Where in the score a moment falls: bar, beat, and how strong the metre makes it. */
+import type { Bar, Score } from './score.ts';
+import { beatLength, gcd, type Ticks } from './time.ts';
+
+/** A place as a person says it: bar "3", beat 2½ is `{ bar, beat: 2, numerator: 1, denominator: 2 }`. */
+export interface Place {
+  readonly bar: Bar;
+  /** The whole beat, from 1. An upbeat of one beat in 4/4 is beat 4. */
+  readonly beat: number;
+  /** The part of the beat that has passed, reduced; 0/1 on the beat. */
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+/** The bar that sounds at this moment; the last bar for its end. Throws on a score without bars. */
+export function barAt(score: Score, at: Ticks): Bar {
+  let low = 0;
+  let high = score.bars.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (score.bars[middle]!.at <= at) low = middle;
+    else high = middle - 1;
+  }
+  const bar = score.bars[low];
+  if (bar === undefined) throw new RangeError('A score without bars has no places.');
+  return bar;
+}
+
+export function placeIn(bar: Bar, at: Ticks): Place {
+  const unit = beatLength(bar.metre);
+  const into = at - bar.at + bar.offset;
+  const rest = into % unit;
+  const divisor = gcd(rest, unit);
+  return { bar, beat: Math.floor(into / unit) + 1, numerator: rest / divisor, denominator: unit / divisor };
+}
+
+export function placeAt(score: Score, at: Ticks): Place {
+  return placeIn(barAt(score, at), at);
+}
+
+const FRACTION_SIGNS: Readonly<Record<string, string>> = {
+  '1/2': '½',
+  '1/4': '¼',
+  '3/4': '¾',
+  '1/3': '⅓',
+  '2/3': '⅔',
+};
+
+/** The beat as printed: `2`, `2½`, `3 1/6`. */
+export function printBeat(place: Place): string {
+  if (place.numerator === 0) return String(place.beat);
+  const fraction = `${place.numerator}/${place.denominator}`;
+  const sign = FRACTION_SIGNS[fraction];
+  return sign === undefined ? `${place.beat} ${fraction}` : `${place.beat}${sign}`;
+}
+
+/** `bar 3, beat 2½`. */
+export function printPlace(place: Place): string {
+  return `bar ${place.bar.number}, beat ${printBeat(place)}`;
+}
+
+/**
+ * How strong the metre makes a moment: 4 the first beat, 3 the middle beat of a four-beat bar (or the second main
+ * beat of 6/8), 2 any other beat, 1 half-way through a beat, 0 anywhere else.
+ */
+export function metricalStrength(bar: Bar, at: Ticks): 0 | 1 | 2 | 3 | 4 {
+  const unit = beatLength(bar.metre);
+  const into = at - bar.at + bar.offset;
+  if (into === 0) return 4;
+  const { beats } = bar.metre;
+  const compound = beats > 3 && beats % 3 === 0;
+  const group = compound ? unit * 3 : beats % 4 === 0 ? unit * 2 : 0;
+  if (group > 0 && into % group === 0) return 3;
+  if (into % unit === 0) return compound ? 1 : 2;
+  return into % (unit / 2) === 0 && !compound ? 1 : 0;
+}

@@ -1,0 +1,196 @@
+/**
+ * What the written score sounds like, derived once and shared by everyone: tones (tied notes made one), the
+ * sequence of vertical slices, and each voice's moves between adjacent slices.
+ */
+import { type Interval, intervalBetween } from './interval.ts';
+import type { Pitch } from './pitch.ts';
+import { metricalStrength } from './place.ts';
+import {
+  type Bar,
+  type ByVoice,
+  byVoice,
+  endOf,
+  type Note,
+  type Score,
+  VOICES,
+  type VoiceEvent,
+  type VoiceName,
+} from './score.ts';
+import type { Ticks } from './time.ts';
+
+/** One sound of one voice: a note, or several tied ones. */
+export interface Tone {
+  /** Stable for one score: `T@40320` is the tenor's tone that begins at tick 40320. */
+  readonly id: string;
+  readonly voice: VoiceName;
+  /** Position in the voice's list of tones. */
+  readonly index: number;
+  readonly pitch: Pitch;
+  readonly at: Ticks;
+  readonly until: Ticks;
+  /** The written notes, tied in this order. */
+  readonly notes: readonly Note[];
+}
+
+/** What one voice does in a slice. */
+export type Part =
+  | {
+      readonly kind: 'tone';
+      readonly tone: Tone /** The tone begins in this slice. */;
+      readonly attacked: boolean;
+    }
+  | { readonly kind: 'rest' | 'gap' };
+
+/** A stretch of time in which nothing begins or ends. */
+export interface Slice {
+  readonly index: number;
+  readonly at: Ticks;
+  readonly until: Ticks;
+  readonly bar: Bar;
+  /** See `metricalStrength`, at the slice's beginning. */
+  readonly strength: 0 | 1 | 2 | 3 | 4;
+  readonly parts: ByVoice<Part>;
+  /** Some voice has a fermata on an event that sounds here. */
+  readonly fermata: boolean;
+}
+
+/** How one voice gets from one slice to the next; absent where either has no tone in that voice. */
+export interface Move {
+  readonly voice: VoiceName;
+  readonly from: Tone;
+  readonly to: Tone;
+  /** The tone is held through: nothing is struck again. */
+  readonly held: boolean;
+  readonly interval: Interval;
+  readonly direction: 'up' | 'down' | 'level';
+}
+
+/** The step from slice `index` to slice `index + 1`. */
+export interface Transition {
+  readonly from: Slice;
+  readonly to: Slice;
+  readonly moves: Readonly<Partial<Record<VoiceName, Move>>>;
+}
+
+export interface Texture {
+  readonly score: Score;
+  readonly tones: ByVoice<readonly Tone[]>;
+  readonly slices: readonly Slice[];
+  /** `transitions[i]` leads from `slices[i]` to `slices[i + 1]`. */
+  readonly transitions: readonly Transition[];
+}
+
+export function textureOf(score: Score): Texture {
+  const tones = byVoice((voice) => tonesOf(score, voice));
+  const slices = slicesOf(score, tones);
+  const transitions = slices.slice(1).map((to, i) => transition(slices[i]!, to));
+  return { score, tones, slices, transitions };
+}
+
+function tonesOf(score: Score, voice: VoiceName): Tone[] {
+  const tones: Tone[] = [];
+  let open: Note[] = [];
+  for (const event of score.voices[voice]) {
+    if (event.kind !== 'note') continue;
+    open.push(event);
+    if (event.tied) continue;
+    const first = open[0]!;
+    tones.push({
+      id: `${voice}@${first.at}`,
+      voice,
+      index: tones.length,
+      pitch: first.pitch,
+      at: first.at,
+      until: event.at + event.duration,
+      notes: open,
+    });
+    open = [];
+  }
+  return tones;
+}
+
+function slicesOf(score: Score, tones: ByVoice<readonly Tone[]>): Slice[] {
+  const end = endOf(score);
+  const edges = new Set<Ticks>([0]);
+  for (const voice of VOICES) {
+    for (const tone of tones[voice]) edges.add(tone.at).add(tone.until);
+    for (const event of score.voices[voice])
+      if (event.kind !== 'note') edges.add(event.at).add(event.at + event.duration);
+  }
+  const times = [...edges].filter((at) => at < end).sort((a, b) => a - b);
+  const cursors = byVoice((voice) => cursor(score.voices[voice], tones[voice]));
+  let barIndex = 0;
+  return times.map((at, index) => {
+    while (score.bars[barIndex + 1] !== undefined && score.bars[barIndex + 1]!.at <= at) barIndex++;
+    const bar = score.bars[barIndex]!;
+    const here = byVoice((voice) => cursors[voice](at));
+    return {
+      index,
+      at,
+      until: times[index + 1] ?? end,
+      bar,
+      strength: metricalStrength(bar, at),
+      parts: byVoice((voice) => here[voice].part),
+      fermata: VOICES.some((voice) => here[voice].fermata),
+    };
+  });
+}
+
+/** Walks a voice once, from left to right: asked for rising times, it says what the voice does there. */
+function cursor(
+  events: readonly VoiceEvent[],
+  tones: readonly Tone[],
+): (at: Ticks) => { part: Part; fermata: boolean } {
+  let e = 0;
+  let t = 0;
+  return (at) => {
+    while (e + 1 < events.length && events[e + 1]!.at <= at) e++;
+    while (t + 1 < tones.length && tones[t + 1]!.at <= at) t++;
+    const event = events[e];
+    if (event === undefined || event.kind === 'gap') return { part: { kind: 'gap' }, fermata: false };
+    const fermata = event.fermata === true;
+    if (event.kind === 'rest') return { part: { kind: 'rest' }, fermata };
+    const tone = tones[t]!;
+    return { part: { kind: 'tone', tone, attacked: tone.at === at }, fermata };
+  };
+}
+
+function transition(from: Slice, to: Slice): Transition {
+  const moves: Partial<Record<VoiceName, Move>> = {};
+  for (const voice of VOICES) {
+    const a = from.parts[voice];
+    const b = to.parts[voice];
+    if (a.kind !== 'tone' || b.kind !== 'tone') continue;
+    const interval = intervalBetween(a.tone.pitch, b.tone.pitch);
+    const rise = interval.semitones || interval.steps;
+    moves[voice] = {
+      voice,
+      from: a.tone,
+      to: b.tone,
+      held: a.tone === b.tone,
+      interval,
+      direction: rise > 0 ? 'up' : rise < 0 ? 'down' : 'level',
+    };
+  }
+  return { from, to, moves };
+}
+
+/** The tone a voice sounds in a slice, or undefined for a rest or a gap. */
+export function toneIn(slice: Slice, voice: VoiceName): Tone | undefined {
+  const part = slice.parts[voice];
+  return part.kind === 'tone' ? part.tone : undefined;
+}
+
+/** The slice that sounds at a moment, by binary search; undefined outside the score. */
+export function sliceAt(texture: Texture, at: Ticks): Slice | undefined {
+  const { slices } = texture;
+  let low = 0;
+  let high = slices.length - 1;
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (slices[middle]!.at <= at) low = middle;
+    else high = middle - 1;
+  }
+  const slice = slices[low];
+  return slice !== undefined && at >= slice.at && at < slice.until ? slice : undefined;
+}
