@@ -1,0 +1,17 @@
+/** The music font comes with the page: nothing is fetched from elsewhere. */
+import academico from '@vexflow-fonts/academico/academico.woff2?url';
+import bravura from '@vexflow-fonts/bravura/bravura.woff2?url';
+import { Font, VexFlow } from 'vexflow/core';
+
+let loading: Promise<void> | undefined;
+
+/**
+ * Loads Bravura (signs) and Academico (words in the score). Nothing may be drawn before this resolves, since heads
+ * would be measured in another font; `createEngraving` waits for it by itself. Rejects where the files are missing.
+ */
+export function loadMusicFont(): Promise<void> {
+  loading ??= Promise.all([Font.load('Bravura', bravura), Font.load('Academico', academico)]).then(() => {
+    VexFlow.setFonts('Bravura', 'Academico');
+  });
+  return loading;
+}

@@ -1,0 +1,177 @@
+/**
+ * What the engraver is given and what it tells: the contract with the rest of the page. Plain data only, so that a
+ * review that crossed over from a worker (without its rules' functions) serves as well as one made in place.
+ */
+import type { Cadence, Chord, KeyRegion, Ornament } from '../../src/harmony/analysis.ts';
+import type { Review } from '../../src/review/review.ts';
+import type { Family, Severity } from '../../src/rules/rule.ts';
+import type { Score, VoiceName } from '../../src/score/score.ts';
+import type { Tone } from '../../src/score/texture.ts';
+import type { Ticks } from '../../src/score/time.ts';
+
+/** A finding as far as the drawing needs it. A `Finding` with a label is one; so is a teacher's own remark. */
+export interface MarkedFinding {
+  readonly id: string;
+  /** What stands in the tag: the finding's number in the list beside the score. Three characters at most. */
+  readonly label: string;
+  readonly severity: Severity;
+  readonly family: Family;
+  readonly voices: readonly VoiceName[];
+  readonly from: Ticks;
+  readonly until: Ticks;
+  /** The notes that strokes tie the tag to; where there are none, the tag points at the place. */
+  readonly tones: readonly Tone[];
+  /** Struck out: overruled by a teacher, or meant so by the pupil. Drawn pale, with a line through the tag. */
+  readonly waived?: boolean;
+}
+
+/** Everything that can be marked on a score. */
+export interface Marks {
+  readonly findings: readonly MarkedFinding[];
+  readonly chords: readonly Chord[];
+  readonly keys: readonly KeyRegion[];
+  readonly ornaments: readonly Ornament[];
+  readonly cadences: readonly Cadence[];
+}
+
+export const NO_MARKS: Marks = { findings: [], chords: [], keys: [], ornaments: [], cadences: [] };
+
+/** The marks of a review: its findings are numbered from 1 in the review's order, as the list beside should be. */
+export function marksOf(review: Review): Marks {
+  const { chords, keys, ornaments, cadences } = review.analysis;
+  const findings = review.findings.map((finding, i) => ({
+    id: finding.id,
+    label: String(i + 1),
+    severity: finding.severity,
+    family: finding.rule.family,
+    voices: finding.voices,
+    from: finding.from,
+    until: finding.until,
+    tones: finding.tones,
+  }));
+  return { findings, chords, keys, ornaments, cadences };
+}
+
+/** What is shown besides the notes. */
+export interface Layers {
+  readonly numerals: boolean;
+  readonly figuredBass: boolean;
+  /** A lane with the local keys under the numerals. */
+  readonly keys: boolean;
+  /** Letters at non-harmony notes: P passing, N neighbour, S suspension … (`ORNAMENT_LETTERS`). */
+  readonly ornaments: boolean;
+  readonly cadences: boolean;
+  readonly lyrics: boolean;
+  /** Families of findings shown; `'all'` for every one. */
+  readonly findings: 'all' | readonly Family[];
+}
+
+export const ALL_LAYERS: Layers = {
+  numerals: true,
+  figuredBass: false,
+  keys: true,
+  ornaments: false,
+  cadences: true,
+  lyrics: false,
+  findings: 'all',
+};
+
+/** Notes alone: for the rule browser's examples and a clean print. */
+export const NO_LAYERS: Layers = {
+  numerals: false,
+  figuredBass: false,
+  keys: false,
+  ornaments: false,
+  cadences: false,
+  lyrics: false,
+  findings: 'all',
+};
+
+/** Where the next note would be written. */
+export interface Caret {
+  readonly voice: VoiceName;
+  readonly at: Ticks;
+  /** Drawn as a ghost of a note head at this staff place (see `staffPlace`), where given. */
+  readonly place?: number;
+}
+
+/** A stretch chosen by the person, to be heard again or worked on. */
+export interface Stretch {
+  readonly from: Ticks;
+  readonly until: Ticks;
+}
+
+export interface EngravingInput {
+  readonly score: Score;
+  /** For the same music as `score`; marks of an older review may be given while the next is being made. */
+  readonly marks: Marks;
+  /** Width to fill, in CSS pixels. */
+  readonly width: number;
+  /** Size of the music: 1 is a staff of 40 px. Left out: 1, and down to 0.75 where the width is that of a phone. */
+  readonly scale?: number;
+  readonly layers: Layers;
+  /** How a chord is written under the bass; plain numerals (`V65`, `viio6/V`) unless given. */
+  readonly chordLabel?: (chord: Chord) => string;
+}
+
+/** What lies under the pointer. */
+export interface Hit {
+  readonly staff: 'treble' | 'bass';
+  /** The voice whose note is nearest, or by the half of the staff where nothing is near. */
+  readonly voice: VoiceName;
+  /** The beginning of the nearest column at or before the pointer: a note's or rest's start, or a beat's. */
+  readonly at: Ticks;
+  /** The moment itself, by proportion between the columns; round it as you need. */
+  readonly moment: Ticks;
+  /** Staff place under the pointer, as `staffPlace` counts: C4 is 28. */
+  readonly place: number;
+  /** The tone whose head is under the pointer (or within a finger's width of it). */
+  readonly tone?: string;
+  /** The finding whose tag is under the pointer. */
+  readonly finding?: string;
+}
+
+export interface EngravingEvents {
+  /** A tag was chosen by pointer or keyboard; undefined when the chosen one is let go. */
+  readonly onSelectFinding?: (id: string | undefined) => void;
+  /** A pointer came down on the music, and not on a tag. */
+  readonly onPoint?: (hit: Hit, event: PointerEvent) => void;
+  /** A drawing is complete: all systems are there. Milliseconds since `update`. */
+  readonly onDrawn?: (milliseconds: number) => void;
+}
+
+/** A box in CSS pixels, relative to the viewport, as `getBoundingClientRect` gives them. */
+export interface ClientBox {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Engraving {
+  /**
+   * Draws, or draws anew what has changed. Systems whose plain data are the same stay as they are. The systems in
+   * view come at once, the others in idle time; `drawn` resolves when all are there.
+   */
+  update(input: EngravingInput): void;
+  readonly drawn: Promise<void>;
+  /** Shows one finding strongly, its notes highlighted, all others pale. Nothing is redrawn. */
+  select(id: string | undefined): void;
+  /** Highlights tones (ids as in `Tone`) in another way than a finding does: chosen by the person, or sounding. */
+  highlight(tones: readonly string[]): void;
+  /** The place where the next note is written. */
+  setCaret(caret: Caret | undefined): void;
+  setStretch(stretch: Stretch | undefined): void;
+  /** A line that moves with the playback; undefined takes it away. Cheap: call it each frame. */
+  setCursor(at: Ticks | undefined): void;
+  /** Coordinates as in a pointer event (`clientX`, `clientY`). */
+  hitTest(clientX: number, clientY: number): Hit | undefined;
+  /** Where the heads of a tone stand; empty while it is not drawn. */
+  boxesOf(tone: string): readonly ClientBox[];
+  /** Brings a moment, or a finding with its notes, into view. `smooth` is ignored under reduced motion. */
+  scrollTo(target: { readonly at: Ticks } | { readonly finding: string }, smooth?: boolean): void;
+  /** Draws everything at once, for printing. */
+  complete(): void;
+  /** Takes the drawing and its listeners away. */
+  destroy(): void;
+}
