@@ -5,12 +5,14 @@
 const MAY_IMPORT = {
   score: [],
   notation: ['score'],
+  writing: ['score'],
   musicxml: ['score'],
   harmony: ['score'],
   rules: ['harmony', 'score'],
   profiles: ['rules', 'harmony', 'score'],
   review: ['profiles', 'rules', 'harmony', 'score'],
-  report: ['review', 'profiles', 'rules', 'harmony', 'score'],
+  open: ['notation', 'musicxml', 'score'],
+  report: ['open', 'review', 'profiles', 'rules', 'harmony', 'score'],
 };
 
 const layers = Object.entries(MAY_IMPORT).map(([folder, allowed]) => ({
