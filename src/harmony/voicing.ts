@@ -1,0 +1,128 @@
+/** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
+import { sameNoteName } from '../score/pitch.ts';
+import { VOICES, type VoiceName } from '../score/score.ts';
+import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
+import type { Analysis, Chord } from './analysis.ts';
+import { type Member, memberOf, sameHarmony } from './questions.ts';
+
+/** A tone while it is a member of a chord. */
+export interface ChordTone {
+  readonly voice: VoiceName;
+  readonly tone: Tone;
+  readonly member: Member;
+  /** The stretch of the tone that lies within the chord. */
+  readonly at: Ticks;
+  readonly until: Ticks;
+}
+
+export interface Voicing {
+  readonly chord: Chord;
+  /** The slices that sound within the chord, in order of time. */
+  readonly slices: readonly Slice[];
+  /** The tones that belong to the chord, by voice from the top and then in time. */
+  readonly tones: readonly ChordTone[];
+  /** Voices that are written from the chord's beginning to its end: notes or rests, but no gap. */
+  readonly written: readonly VoiceName[];
+  /** All four voices are written, and all of them sing at some time in the chord. */
+  readonly complete: boolean;
+  /** Three voices or more sing, the bass among them: the chord and its inversion can be judged. */
+  readonly sure: boolean;
+}
+
+const known = new WeakMap<Analysis, readonly Voicing[]>();
+
+/** The voicing of each chord of an analysis, by the chords' order. Worked out once for an analysis. */
+export function voicings(analysis: Analysis): readonly Voicing[] {
+  const before = known.get(analysis);
+  if (before) return before;
+  const { slices } = analysis.texture;
+  let first = 0;
+  const fresh = analysis.chords.map((chord) => {
+    while (first < slices.length && slices[first]!.until <= chord.at) first++;
+    let end = first;
+    while (end < slices.length && slices[end]!.at < chord.until) end++;
+    return voicingOf(chord, slices.slice(first, end));
+  });
+  known.set(analysis, fresh);
+  return fresh;
+}
+
+function voicingOf(chord: Chord, slices: readonly Slice[]): Voicing {
+  const tones: ChordTone[] = [];
+  for (const voice of VOICES) {
+    let open: Tone | undefined;
+    for (const slice of slices) {
+      const tone = toneIn(slice, voice);
+      if (tone === open || tone === undefined) continue;
+      open = tone;
+      const member = memberOf(chord, tone.pitch);
+      if (member === undefined) continue;
+      tones.push({
+        voice,
+        tone,
+        member,
+        at: Math.max(tone.at, chord.at),
+        until: Math.min(tone.until, chord.until),
+      });
+    }
+  }
+  const written = VOICES.filter((voice) => slices.every((slice) => slice.parts[voice].kind !== 'gap'));
+  const singing = VOICES.filter((voice) => slices.some((slice) => slice.parts[voice].kind === 'tone'));
+  return {
+    chord,
+    slices,
+    tones,
+    written,
+    complete: written.length === VOICES.length && singing.length === VOICES.length,
+    sure: singing.length >= 3 && written.includes('B') && singing.includes('B'),
+  };
+}
+
+/** The tones of a voicing that are this member of the chord. */
+export function tonesOf(voicing: Voicing, member: Member): readonly Tone[] {
+  return voicing.tones.filter((chordTone) => chordTone.member === member).map((chordTone) => chordTone.tone);
+}
+
+/** What a voice sings last in a chord: the chord tone or foreign tone that sounds when the chord ends. */
+export function lastTone(voicing: Voicing, voice: VoiceName): Tone | undefined {
+  const slice = voicing.slices.at(-1);
+  return slice && toneIn(slice, voice);
+}
+
+/** What a voice sings first in a chord. */
+export function firstTone(voicing: Voicing, voice: VoiceName): Tone | undefined {
+  const slice = voicing.slices[0];
+  return slice && toneIn(slice, voice);
+}
+
+/** The next chord that is another harmony (other root, quality or seventh), or undefined at the end or after silence. */
+export function nextHarmony(analysis: Analysis, index: number): Chord | undefined {
+  const { chords } = analysis;
+  const start = chords[index];
+  for (let i = index + 1; start !== undefined && i < chords.length; i++) {
+    const chord = chords[i]!;
+    if (chord.at !== chords[i - 1]!.until) return undefined;
+    if (!sameHarmony(start, chord)) return chord;
+  }
+  return undefined;
+}
+
+/** The chord before, where nothing lies between. */
+export function previousChord(analysis: Analysis, index: number): Chord | undefined {
+  const chord = analysis.chords[index];
+  const previous = analysis.chords[index - 1];
+  return chord && previous && previous.until === chord.at ? previous : undefined;
+}
+
+/** The chord after, where nothing lies between. */
+export function nextChord(analysis: Analysis, index: number): Chord | undefined {
+  const chord = analysis.chords[index];
+  const next = analysis.chords[index + 1];
+  return chord && next && chord.until === next.at ? next : undefined;
+}
+
+/** Same root, whatever the quality and the seventh: V and V7, or I and a I with its seventh passing. */
+export function sameRoot(a: Chord, b: Chord): boolean {
+  return sameNoteName(a.root, b.root);
+}

@@ -1,0 +1,106 @@
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
+import { departure, resolutionOf } from '../harmony/resolution.ts';
+import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { intervalBetween } from '../score/interval.ts';
+import { isInner } from '../score/motion.ts';
+import { fifthsPlace, type NoteName, noteNameAtFifths, printPitch, sameNoteName } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const unresolvedLeadingNote = defineRule({
+  id: 'unresolved-leading-note',
+  name: 'Leading note unresolved',
+  family: 'chords',
+  statement:
+    'The leading note of a dominant chord rises to the tonic; in an inner voice it may fall a third at a perfect cadence.',
+  why: 'The leading note lies a semitone below the tonic and the ear waits for that semitone; when it goes elsewhere, most of all in soprano or bass, the cadence loses its pull.',
+  hints: [
+    'Follow the voice named from the dominant chord into the next one.',
+    'Let it move up by a semitone; if that spoils the next chord, change which voice has the leading note.',
+    'Tendency notes: the leading note rises to the tonic when the dominant resolves.',
+  ],
+  source: 'A. Butterworth, Harmony in Practice, on the dominant chord (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The soprano leaves F#, the leading note, by a leap down.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 A4 F#4 | D4*4! |
+A: D4 E4 D4 D4 | B3*4! |
+T: G3 C4 F#3 A3 | G3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The leading note rises to the tonic.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 A4 F#4 | G4*4! |
+A: D4 E4 D4 D4 | D4*4! |
+T: G3 C4 F#3 A3 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+      {
+        caption: 'In the alto it may fall a third at a perfect cadence, so that the last chord is complete.',
+        text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+});
+
+function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord } = voicing;
+  const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
+  const next = nextChord(analysis, chord.index);
+  if (leading === undefined || next === undefined || !voicing.sure) return [];
+  if (endsPhrase(analysis, chord)) return [];
+  // The dominant goes on: its leading note is asked for when the last of these chords moves.
+  if (isDominant(next) && memberOf(next, leading) !== undefined) return [];
+  const tonic = noteNameAtFifths(fifthsPlace(leading) - 5);
+  return VOICES.flatMap((voice): Occurrence[] => {
+    const tone = lastTone(voicing, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, leading)) return [];
+    const goesTo = departure(analysis.texture, tone);
+    if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'up') !== undefined) return [];
+    const severity = gravity(tone, goesTo, tonic, next);
+    if (severity === undefined) return [];
+    return [
+      {
+        severity,
+        voices: [voice],
+        from: Math.max(tone.at, chord.at),
+        until: Math.max(goesTo.until, next.at),
+        tones: [tone, goesTo],
+        message: `${inVoice(tone)} is the leading note, but the ${VOICE_WORDS[voice]} goes to ${printPitch(goesTo.pitch)} instead of rising to the tonic.`,
+      },
+    ];
+  });
+}
+
+/** How much it matters that a leading note does not rise; undefined where the style has its reasons. */
+function gravity(tone: Tone, goesTo: Tone, tonic: NoteName, next: Chord): Severity | undefined {
+  const { steps, semitones } = intervalBetween(tone.pitch, goesTo.pitch);
+  // Lowered chromatically, it becomes the seventh of a new dominant.
+  if (steps === 0 && semitones === -1) return undefined;
+  const resolves = memberOf(next, tonic) !== undefined;
+  const fallsThird = steps === -2 && memberOf(next, goesTo.pitch) === 'fifth';
+  if (isInner(tone.voice)) {
+    if (fallsThird && memberOf(next, tonic) === 'root') return undefined;
+    return resolves ? 'query' : undefined;
+  }
+  if (!resolves) return Math.abs(steps) <= 1 ? undefined : 'query';
+  return 'fault';
+}

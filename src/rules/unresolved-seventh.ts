@@ -1,0 +1,91 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions.ts';
+import { departure, resolutionOf } from '../harmony/resolution.ts';
+import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { intervalBetween } from '../score/interval.ts';
+import { printPitch, sameNoteName } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const unresolvedSeventh = defineRule({
+  id: 'unresolved-seventh',
+  name: 'Seventh unresolved',
+  family: 'chords',
+  statement: 'The seventh of a chord falls by step when the chord moves on.',
+  why: 'The seventh is a dissonance: it rubs against the root, and the step down is what the ear takes as the answer. Without it the dissonance just stops.',
+  hints: [
+    'Find the seventh of this chord and follow that voice into the next chord.',
+    'Let it move down by step; if the next chord has no note there, another chord may be wanted.',
+    'Dissonance treatment: sevenths resolve down by step.',
+  ],
+  source: 'W. Piston, Harmony, chapter on the dominant seventh (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'C4, the seventh of the dominant, leaps up instead of falling.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 G4 F#4 | G4*4! |
+A: D4 E4 D4 D4 | D4*4! |
+T: G3 G3 B3 C4 | G4*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The seventh falls by step.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 G4 F#4 | G4*4! |
+A: D4 E4 D4 D4 | D4*4! |
+T: G3 G3 B3 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+});
+
+function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord } = voicing;
+  const seventh = chord.members.seventh;
+  const next = nextChord(analysis, chord.index);
+  if (seventh === undefined || next === undefined || !voicing.sure) return [];
+  if (endsPhrase(analysis, chord) || sameHarmony(chord, next)) return [];
+  return VOICES.flatMap((voice): Occurrence[] => {
+    const tone = lastTone(voicing, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, seventh)) return [];
+    const goesTo = departure(analysis.texture, tone);
+    if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'down') !== undefined) return [];
+    const severity = gravity(analysis, voicing, tone, goesTo);
+    if (severity === undefined) return [];
+    return [
+      {
+        severity,
+        voices: [voice],
+        from: Math.max(tone.at, chord.at),
+        until: Math.max(goesTo.until, next.at),
+        tones: [tone, goesTo],
+        message: `${inVoice(tone)} is the seventh of the chord, but the ${VOICE_WORDS[voice]} goes to ${printPitch(goesTo.pitch)} instead of falling by step.`,
+      },
+    ];
+  });
+}
+
+/** How much it matters that a seventh does not fall; undefined where the style has its reasons. */
+function gravity(analysis: Analysis, voicing: Voicing, tone: Tone, goesTo: Tone): Severity | undefined {
+  const next = nextChord(analysis, voicing.chord.index)!;
+  const { steps, semitones } = intervalBetween(tone.pitch, goesTo.pitch);
+  // Held as a consonance of the next chord, it is no longer a seventh and may go where it likes.
+  if (goesTo.at > next.at && memberOf(next, tone.pitch) !== undefined) return undefined;
+  // Raised or lowered chromatically, it moves into the next chord's own tendency note.
+  if (steps === 0 && Math.abs(semitones) === 1) return 'remark';
+  // In a passing V43 the seventh may rise in tenths with the bass (the ear follows the bass).
+  const passing =
+    voicing.chord.roman.inversion === 2 && steps === 1 && memberOf(next, goesTo.pitch) === 'fifth';
+  return passing ? 'remark' : 'fault';
+}

@@ -1,0 +1,138 @@
+import type { Analysis, Cadence, Phrase } from '../harmony/analysis.ts';
+import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/closes.ts';
+import { cadenceWords, inversionWords } from '../harmony/words.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inOrder, voicesOf } from './wording.ts';
+
+export const weakCadence = defineRule({
+  id: 'weak-cadence',
+  name: 'Weak cadence',
+  family: 'cadences and phrases',
+  statement:
+    'The last phrase ends with a perfect cadence (or a plagal one) with both chords in root position.',
+  why: 'The end of a hymn has to sound like an end: only dominant to tonic, with the roots in the bass, shuts the door. An inverted or open cadence leaves it ajar.',
+  hints: [
+    'Look at the last two chords and name them, with their inversions.',
+    'Let the bass leap from the root of the dominant to the tonic, and fit the other voices above it.',
+    'Cadences: the final cadence is perfect (now and then plagal), in root position.',
+  ],
+  source: 'common practice, no source',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The last chord is in first inversion.',
+        text: `key: G major
+metre: 4/4
+S: B4 C5 A4 A4 | G4*4! |
+A: G4 G4 F#4 F#4 | D4*4! |
+T: D4 E4 D4 D4 | D4*4! |
+B: G3 C3 D3 C3 | B2*4! |`,
+      },
+      {
+        caption: 'The last phrase ends on the dominant, with an imperfect cadence.',
+        text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4 | D4*4! |
+A: C4 C4 C4 C4 | B3*4! |
+T: G3 A3 G3 A3 | G3*4! |
+B: C3 F3 C3 F3 | G3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'Dominant to tonic, both with the root in the bass.',
+        text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => closedPhrases(analysis).flatMap((phrase) => judge(analysis, phrase)),
+});
+
+function judge(analysis: Analysis, phrase: Phrase): Occurrence[] {
+  const final = phrase === finalPhrase(analysis);
+  const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
+  if (cadence === undefined) return final ? [withoutCadence(analysis, phrase)] : [];
+  const verdict = final ? finalVerdict(analysis, cadence) : innerVerdict(analysis, cadence);
+  if (verdict === undefined) return [];
+  const tones = cadenceTones(analysis, cadence, ['S', 'B']);
+  return [
+    {
+      severity: verdict.severity,
+      voices: voicesOf(tones),
+      from: analysis.chords[cadence.approach]!.at,
+      until: analysis.chords[cadence.goal]!.until,
+      tones: inOrder(tones),
+      message: verdict.message,
+    },
+  ];
+}
+
+interface Verdict {
+  readonly severity: Severity;
+  readonly message: string;
+}
+
+function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined {
+  const { name } = cadenceWords(cadence);
+  if (cadence.kind === 'imperfect' || cadence.kind === 'interrupted')
+    return {
+      severity: 'fault',
+      message: `The last phrase ends with an ${name}, which does not sound like an end.`,
+    };
+  if (cadence.inverted)
+    return {
+      severity: 'fault',
+      message: `The last phrase ends with a ${cadence.kind} cadence, weakened because ${invertedWords(analysis, cadence)}.`,
+    };
+  if (cadence.kind === 'perfect' && !cadence.full)
+    return {
+      severity: 'remark',
+      message:
+        'The last cadence is perfect, but the soprano does not end on the tonic, so it sounds less final.',
+    };
+  return undefined;
+}
+
+function innerVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined {
+  const where = printPlace(placeAt(analysis.texture.score, cadence.at));
+  if (!cadence.inverted || cadence.kind === 'imperfect' || cadence.kind === 'interrupted') return undefined;
+  return {
+    severity: 'query',
+    message: `The ${cadence.kind} cadence at ${where} is weak, because ${invertedWords(analysis, cadence)}.`,
+  };
+}
+
+/** `the last chord is in first inversion` or `the chord before the last is in first inversion`. */
+function invertedWords(analysis: Analysis, cadence: Cadence): string {
+  const goal = analysis.chords[cadence.goal]!;
+  const approach = analysis.chords[cadence.approach]!;
+  return goal.roman.inversion > 0
+    ? `its last chord is in ${inversionWords(goal.roman.inversion)}`
+    : `the chord before its last is in ${inversionWords(approach.roman.inversion)}`;
+}
+
+function withoutCadence(analysis: Analysis, phrase: Phrase): Occurrence {
+  const chords = analysis.chords
+    .filter((chord) => chord.until > phrase.from && chord.at < phrase.until)
+    .slice(-2);
+  const from = chords[0]?.at ?? phrase.from;
+  return {
+    voices: ['S', 'B'],
+    from,
+    until: phrase.until,
+    tones: inOrder(
+      (['S', 'B'] as const).flatMap((voice) =>
+        analysis.texture.tones[voice].filter((tone) => tone.until > from && tone.at < phrase.until),
+      ),
+    ),
+    message: 'The last phrase ends without a cadence: its last two chords do not close.',
+  };
+}
