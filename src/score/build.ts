@@ -8,6 +8,8 @@ import {
   byVoice,
   type KeySignature,
   type Misfit,
+  type Note,
+  type Rest,
   type ReaderRemark,
   type Score,
   VOICES,
@@ -79,7 +81,6 @@ export function buildScore(draft: DraftScore): Score {
   const voices = byVoice((): VoiceEvent[] => []);
   const bars: Bar[] = [];
   let at: Ticks = 0;
-  let counted = 0;
   let heldOver: Ticks = 0;
   for (const [index, bar] of measured.entries()) {
     const first = index === 0;
@@ -87,15 +88,16 @@ export function buildScore(draft: DraftScore): Score {
     const expected = declared ?? bar.full;
     const meantShort = bar.draft.short !== undefined;
     const next = measured[index + 1];
+    if (measured[index - 1]?.full !== bar.full) heldOver = 0;
     let duration = Math.max(expected, bar.longest);
     let offset: Ticks = 0;
     let fits = expected;
-    if (bar.longest > 0 && bar.longest < expected && (bar.agreed || bar.draft.short === true)) {
+    if (declared === undefined && bar.longest > 0 && bar.longest < expected && (bar.agreed || meantShort)) {
       const completesSplit = heldOver > 0 && heldOver + bar.longest === bar.full;
       const startsSplit =
         heldOver === 0 &&
         next?.agreed === true &&
-        next.longest < next.full &&
+        next.full === bar.full &&
         bar.longest + next.longest === bar.full;
       const givesBackUpbeat =
         index === measured.length - 1 &&
@@ -120,14 +122,7 @@ export function buildScore(draft: DraftScore): Score {
       }
       appendEvents(voices[voice], bar.draft.voices[voice]?.events ?? [], at, duration);
     }
-    const continues = offset > 0 && !first;
-    const number =
-      bar.draft.number ??
-      (first && offset > 0 ? '0' : continues ? (bars.at(-1)?.number ?? '1') : String(counted + 1));
-    if (!(first && offset > 0) && !continues) {
-      const printed = /^\d+$/.test(number) ? Number(number) : undefined;
-      counted = printed ?? counted + 1;
-    }
+    const number = bar.draft.number ?? plainNumber(bars, offset);
     bars.push({
       index,
       number,
@@ -153,6 +148,24 @@ export function buildScore(draft: DraftScore): Score {
   };
 }
 
+/**
+ * The number a bar has where none is printed: one more than the last, an upbeat being 0 and the second half of a
+ * split bar having its first half's.
+ */
+export function plainNumber(before: readonly Bar[], offset: Ticks): string {
+  const last = before.at(-1);
+  if (last === undefined) return offset > 0 ? '0' : '1';
+  if (offset > 0) return last.number;
+  let uncounted = 0;
+  for (let i = before.length - 1; i >= 0; i--) {
+    const bar = before[i]!;
+    if (bar.offset > 0) continue;
+    if (/^\d{1,6}$/.test(bar.number)) return String(Number(bar.number) + 1 + uncounted);
+    uncounted++;
+  }
+  return String(uncounted + 1);
+}
+
 function measure(draft: DraftBar): Measured {
   const written: Partial<Record<VoiceName, Ticks>> = {};
   let closed = false;
@@ -173,7 +186,7 @@ function measure(draft: DraftBar): Measured {
   };
 }
 
-/** Adds a voice's events for one bar, with a gap for what it did not write. */
+/** Adds a voice's events for one bar, with a gap for what it did not write. Gaps side by side become one. */
 function appendEvents(
   voice: VoiceEvent[],
   events: readonly DraftEvent[],
@@ -181,17 +194,22 @@ function appendEvents(
   duration: Ticks,
 ): void {
   let at = barAt;
+  const gap = (length: Ticks): void => {
+    const last = voice.at(-1);
+    if (last?.kind === 'gap' && last.at >= barAt) {
+      voice[voice.length - 1] = { ...last, duration: last.duration + length };
+    } else voice.push({ kind: 'gap', at, duration: length });
+  };
   for (const event of events) {
-    voice.push(settle(event, at));
+    if (event.kind === 'gap') gap(event.duration);
+    else voice.push(settle(event, at));
     at += event.duration;
   }
-  const left = barAt + duration - at;
-  if (left > 0) voice.push({ kind: 'gap', at, duration: left });
+  if (at < barAt + duration) gap(barAt + duration - at);
 }
 
-function settle(event: DraftEvent, at: Ticks): VoiceEvent {
+function settle(event: DraftEvent, at: Ticks): Note | Rest {
   const fermata = event.fermata ? { fermata: true as const } : {};
-  if (event.kind === 'gap') return { kind: 'gap', at, duration: event.duration };
   if (event.kind === 'rest' || event.pitch === undefined) {
     return { kind: 'rest', at, duration: event.duration, ...fermata };
   }
