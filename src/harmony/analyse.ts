@@ -1,7 +1,87 @@
+/** Reads the harmony of a texture: phrases, keys, chords, ornaments and cadences. */
+import { noteNameAtFifths } from '../score/pitch.ts';
 import type { Texture } from '../score/texture.ts';
-import type { Analysis } from './analysis.ts';
+import type { Analysis, Chord, Key, KeyRegion } from './analysis.ts';
+import { cadencesOf } from './cadences.ts';
+import { CHORD_TYPES, membersAt } from './chordTypes.ts';
+import { ornamentsOf } from './ornaments.ts';
+import { phrasesOf } from './phrases.ts';
+import { type Harmony, readHarmonies } from './reading.ts';
+import { romanOf } from './roman.ts';
+import { sixFourKind } from './sixFour.ts';
 
-/** Reads the harmony of a texture: phrases, keys, chords, ornaments and cadences. Pure. */
+/**
+ * Reads the harmony of a texture. Pure, and never throws: what is too thin to be read (fewer than two voices
+ * sounding) is left without a chord.
+ */
 export function analyse(texture: Texture): Analysis {
-  return { texture, phrases: [], keys: [], chords: [], ornaments: [], cadences: [] };
+  const bare = phrasesOf(texture);
+  const harmonies = readHarmonies(texture, bare);
+  const chords = chordsOf(texture, harmonies);
+  const { phrases, cadences } = cadencesOf(texture, bare, chords);
+  return {
+    texture,
+    phrases,
+    keys: regionsOf(chords),
+    chords,
+    ornaments: ornamentsOf(texture, chords),
+    cadences,
+  };
+}
+
+function chordsOf(texture: Texture, harmonies: readonly Harmony[]): Chord[] {
+  const chords = harmonies.map((harmony, index): Chord => {
+    const { at, until, root, type, inversion } = harmony;
+    const following = harmonies.slice(index + 1, index + 4).find((h) => h.root !== root || h.type !== type);
+    const key = keyOf(harmony);
+    const members = membersAt(root, type);
+    const bass = [members.root, members.third, members.fifth, members.seventh][inversion] ?? members.root;
+    const { other } = harmony;
+    return {
+      index,
+      at,
+      until,
+      key,
+      roman: romanOf(key, root, type, inversion, following),
+      root: members.root,
+      bass,
+      quality: CHORD_TYPES[type]!.quality,
+      members,
+      ...(other === undefined
+        ? {}
+        : {
+            otherwise: {
+              key: keyOf(other),
+              roman: romanOf(keyOf(other), other.root, other.type, other.inversion, following),
+            },
+          }),
+    };
+  });
+  return chords.map((chord, i) => {
+    const sixFour = sixFourKind(texture, chord, chords[i - 1], chords[i + 1]);
+    return sixFour === undefined ? chord : { ...chord, sixFour };
+  });
+}
+
+function keyOf({ tonic, mode }: Pick<Harmony, 'tonic' | 'mode'>): Key {
+  return { tonic: noteNameAtFifths(tonic), mode };
+}
+
+/** Key regions without holes: a key lasts until the next begins. */
+function regionsOf(chords: readonly Chord[]): KeyRegion[] {
+  const regions: KeyRegion[] = [];
+  for (const chord of chords) {
+    const last = regions.at(-1);
+    if (last !== undefined && sameKey(last.key, chord.key))
+      regions[regions.length - 1] = { ...last, until: chord.until };
+    else {
+      if (last !== undefined) regions[regions.length - 1] = { ...last, until: chord.at };
+      regions.push({ from: chord.at, until: chord.until, key: chord.key });
+    }
+  }
+  return regions;
+}
+
+function sameKey(a: Key, b: Key): boolean {
+  return a.mode === b.mode && a.tonic.step === b.tonic.step && a.tonic.alteration === b.tonic.alteration;
 }

@@ -58,7 +58,13 @@ function degreeNumeral(degree: Degree, key: Key, style: LabelStyle, minorSeventh
   const capitals = style === 'capital letters';
   const small = degree.quality === 'minor' || degree.quality === 'diminished';
   const letters = NUMERALS[degree.degree - 1]!;
-  const sign = impliedAlteration(degree, key) ? '' : degree.alteration > 0 ? '#' : degree.alteration < 0 ? 'b' : '';
+  const sign = impliedAlteration(degree, key)
+    ? ''
+    : degree.alteration > 0
+      ? '#'
+      : degree.alteration < 0
+        ? 'b'
+        : '';
   const suffix =
     capitals || (degree.quality !== 'diminished' && degree.quality !== 'augmented')
       ? ''

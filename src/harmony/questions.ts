@@ -105,14 +105,14 @@ export function isDominant(chord: Chord, own = false): boolean {
 /** The tonic triad of the local key (a tierce de Picardie included), in any inversion. */
 export function isTonic(chord: Chord): boolean {
   const { roman } = chord;
-  return roman.degree === 1 && roman.alteration === 0 && roman.applied === undefined && roman.seventh === undefined;
+  return (
+    roman.degree === 1 && roman.alteration === 0 && roman.applied === undefined && roman.seventh === undefined
+  );
 }
 
 /** Same root, quality and seventh: the harmony has not changed, whatever the inversion or key. */
 export function sameHarmony(a: Chord, b: Chord): boolean {
-  return (
-    sameNoteName(a.root, b.root) && a.quality === b.quality && a.roman.seventh === b.roman.seventh
-  );
+  return sameNoteName(a.root, b.root) && a.quality === b.quality && a.roman.seventh === b.roman.seventh;
 }
 
 /** The lowest octave-bound pitch a voice sounds at a moment, if it sounds. */

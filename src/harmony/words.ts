@@ -55,7 +55,8 @@ function chordName(roman: Chord['roman'], mode: 'major' | 'minor'): string {
   }
   if (roman.degree === 1 && mode === 'minor' && roman.quality === 'major' && roman.applied === undefined)
     return roman.seventh ? 'major tonic seventh' : 'major tonic';
-  const diminished = roman.quality === 'diminished' ? 'diminished ' : roman.quality === 'augmented' ? 'augmented ' : '';
+  const diminished =
+    roman.quality === 'diminished' ? 'diminished ' : roman.quality === 'augmented' ? 'augmented ' : '';
   const minorDominant = roman.degree === 5 && roman.quality === 'minor' ? 'minor ' : '';
   return `${altered}${diminished}${minorDominant}${word}${roman.seventh ? ' seventh' : ''}`;
 }
