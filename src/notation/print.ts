@@ -88,7 +88,10 @@ function lengthIsPlain(score: Score, index: number): boolean {
   const secondHalf = index > 0 && bar.offset > 0 && score.bars[index - 1]!.duration === bar.offset;
   const firstHalf = bar.offset === 0 && next?.offset === bar.duration && next.misfits.length === 0;
   const givesBackUpbeat =
-    index > 0 && next === undefined && first.offset > 0 && first.duration + bar.duration === barLength(bar.metre);
+    index > 0 &&
+    next === undefined &&
+    first.offset > 0 &&
+    first.duration + bar.duration === barLength(bar.metre);
   return secondHalf || firstHalf || givesBackUpbeat;
 }
 
@@ -119,7 +122,8 @@ function isPrinted(score: Score, bar: Bar, voice: VoiceName, events: EventsByBar
   if (isCutShort(bar)) return bar.misfits.some((misfit) => misfit.voice === voice);
   // Where a bar does not add up, every voice is written out, so that each is seen to be right or wrong.
   const later = (other: Bar): boolean =>
-    other.index >= bar.index && (isWritten(events, other) || (other.misfits.length > 0 && !isCutShort(other)));
+    other.index >= bar.index &&
+    (isWritten(events, other) || (other.misfits.length > 0 && !isCutShort(other)));
   return voice === 'S' || score.bars.some(later);
 }
 
