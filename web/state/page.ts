@@ -1,0 +1,145 @@
+/** Everything the page shows, as one plain value. */
+import type { LabelStyle } from '../../src/harmony/labels.ts';
+import type { Review } from '../../src/review/review.ts';
+import type { Family } from '../../src/rules/rule.ts';
+import type { VoiceName } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
+import type { History } from './work.ts';
+
+export type View = 'write' | 'rules' | 'check' | 'shelf' | 'help';
+export const VIEWS: readonly View[] = ['write', 'rules', 'check', 'shelf', 'help'];
+
+/** What stands beside the stave. */
+export type Side = 'marks' | 'text' | 'chord' | 'summary';
+
+export interface Shown {
+  readonly numerals: boolean;
+  readonly figuredBass: boolean;
+  readonly keys: boolean;
+  readonly ornaments: boolean;
+  readonly cadences: boolean;
+  readonly lyrics: boolean;
+  readonly findings: readonly Family[] | 'all';
+}
+
+/** Choices that hold for every exercise on this machine. */
+export interface Settings {
+  readonly labels: LabelStyle;
+  readonly shown: Shown;
+  readonly theme: 'system' | 'light' | 'dark';
+  /** Name of the house profile. */
+  readonly profile: string;
+  /** A teacher sits here: ways out are shown note by note. */
+  readonly teacher: boolean;
+  /** Letters pressed on the stave are sounded. */
+  readonly soundNotes: boolean;
+  /** Width of the music: 1 is usual. */
+  readonly scale: number;
+}
+
+/** An exercise on the shelf, without its music. */
+export interface ShelfEntry {
+  readonly id: string;
+  readonly title: string;
+  /** Milliseconds since 1970. */
+  readonly changed: number;
+}
+
+/** What belongs to the exercise besides its music. */
+export interface Particulars {
+  readonly id: string;
+  /** Voices that can't be changed by accident, the given melody above all. */
+  readonly locked: readonly VoiceName[];
+  /** The pupil's own word on a finding, by the finding's id: "meant so, because …". */
+  readonly notes: Readonly<Record<string, string>>;
+  /** The brief it was set by, as text; empty where there is none. */
+  readonly brief: string;
+  /** Seconds the other composition lasts, for the last check. */
+  readonly otherSeconds: number;
+}
+
+export interface Caret {
+  readonly voice: VoiceName;
+  readonly at: Ticks;
+}
+
+/** The length of the next note in beats. */
+export interface BeatLength {
+  readonly numerator: number;
+  readonly denominator: number;
+}
+
+export interface Playing {
+  readonly at: Ticks;
+  readonly countingIn: boolean;
+}
+
+export interface Mixer {
+  /** 0 silent, 1 as loud as it goes. */
+  readonly volume: Readonly<Record<VoiceName, number>>;
+  /** Voices heard alone; empty for all. */
+  readonly alone: readonly VoiceName[];
+  /** Crotchets a minute; undefined for the exercise's own. */
+  readonly tempo: number | undefined;
+  readonly countIn: boolean;
+  readonly loop: boolean;
+}
+
+/** A review as the page holds it. */
+export interface Reviewed {
+  readonly review: Review;
+  /** The work it is a review of: while another is being made, it is the last one's. */
+  readonly of: History['now'];
+}
+
+export interface PageState {
+  readonly view: View;
+  /** Rule shown in the browser. */
+  readonly rule: string | undefined;
+  readonly side: Side;
+  readonly shelf: readonly ShelfEntry[];
+  readonly exercise: Particulars;
+  readonly history: History;
+  readonly reviewed: Reviewed | undefined;
+  /** Id of the chosen finding. */
+  readonly chosen: string | undefined;
+  /** How many hints of a finding are open, by its id. */
+  readonly hints: Readonly<Record<string, number>>;
+  readonly caret: Caret;
+  readonly length: BeatLength;
+  readonly dotted: boolean;
+  readonly stretch: { readonly from: Ticks; readonly until: Ticks } | undefined;
+  readonly settings: Settings;
+  readonly mixer: Mixer;
+  readonly playing: Playing | undefined;
+  /** A sentence for the person about what just happened; `urgent` ones are shown in the page too. */
+  readonly notice: { readonly text: string; readonly kind: 'said' | 'refused' | 'failed' } | undefined;
+  /** Where the keeping of the work stands. */
+  readonly kept: 'kept' | 'keeping' | 'not kept';
+}
+
+export const FIRST_SETTINGS: Settings = {
+  labels: 'figures',
+  shown: {
+    numerals: true,
+    figuredBass: false,
+    keys: true,
+    ornaments: false,
+    cadences: true,
+    lyrics: true,
+    findings: 'all',
+  },
+  theme: 'system',
+  profile: 'chorale',
+  teacher: false,
+  soundNotes: true,
+  scale: 1,
+};
+
+export const FIRST_MIXER: Mixer = {
+  volume: { S: 0.8, A: 0.8, T: 0.8, B: 0.8 },
+  alone: [],
+  tempo: undefined,
+  countIn: false,
+  loop: false,
+};

@@ -1,0 +1,69 @@
+/** One exercise as it is worked on: a score and its text, each following the other, and the way back and forth. */
+import { type Problem, printNotation, readNotation, type Span } from '../../src/notation/index.ts';
+import type { Score } from '../../src/score/score.ts';
+
+/** The score and the text beside it. Where the text has problems, the score is what could be read of it. */
+export interface Work {
+  readonly score: Score;
+  readonly text: string;
+  readonly problems: readonly Problem[];
+  readonly spans: readonly Span[];
+}
+
+/** What a text says. */
+export function workFromText(text: string): Work {
+  const { score, problems, spans } = readNotation(text);
+  return { score, text, problems, spans };
+}
+
+/** A score with its text printed from it. */
+export function workFromScore(score: Score): Work {
+  const text = printNotation(score);
+  return { score, text, problems: [], spans: readNotation(text).spans };
+}
+
+/** Earlier and later states of the work; nothing is ever dropped from it. */
+export interface History {
+  readonly past: readonly Work[];
+  readonly now: Work;
+  readonly future: readonly Work[];
+  /** When the last step was taken and by what, so that typing in the text is undone in bursts, not in letters. */
+  readonly last: { readonly by: Hand; readonly when: number };
+}
+
+export type Hand = 'stave' | 'text' | 'file';
+
+/** Typing that goes on after a shorter pause than this is one step, in milliseconds. */
+const BURST = 700;
+
+export function beginHistory(work: Work): History {
+  return { past: [], now: work, future: [], last: { by: 'file', when: 0 } };
+}
+
+/** The history after a change made at `when` (milliseconds). */
+export function changed(history: History, work: Work, by: Hand, when: number): History {
+  const sameBurst = by === 'text' && history.last.by === 'text' && when - history.last.when < BURST;
+  return {
+    past: sameBurst ? history.past : [...history.past, history.now],
+    now: work,
+    future: [],
+    last: { by, when },
+  };
+}
+
+export function undone(history: History): History {
+  const before = history.past.at(-1);
+  if (before === undefined) return history;
+  return {
+    past: history.past.slice(0, -1),
+    now: before,
+    future: [history.now, ...history.future],
+    last: { by: 'file', when: 0 },
+  };
+}
+
+export function redone(history: History): History {
+  const [after, ...future] = history.future;
+  if (after === undefined) return history;
+  return { past: [...history.past, history.now], now: after, future, last: { by: 'file', when: 0 } };
+}

@@ -1,0 +1,36 @@
+/** How the page is built: from web/ into dist/, with a service worker that keeps it working without a network. */
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  base: './',
+  build: {
+    outDir: '../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    // A font or picture written into the style sheet would need `data:` in the content security policy.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 700,
+  },
+  worker: { format: 'es' },
+  plugins: [
+    VitePWA({
+      injectRegister: false,
+      registerType: 'prompt',
+      manifest: {
+        name: 'Partwise',
+        short_name: 'Partwise',
+        description: 'Checks four-part chorale harmonisations: what is wrong, where, why, and which way to look.',
+        start_url: './',
+        display: 'standalone',
+        background_color: '#faf6ec',
+        theme_color: '#faf6ec',
+        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2}'], maximumFileSizeToCacheInBytes: 4_000_000 },
+    }),
+  ],
+});
