@@ -1,12 +1,10 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { isPassingBy } from '../harmony/ornamental.ts';
+import { doublingsOf } from '../harmony/doubling.ts';
 import { isDominant, leadingNoteIn } from '../harmony/questions.ts';
 import { type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName, sameNoteName } from '../score/pitch.ts';
-import { VOICES } from '../score/score.ts';
-import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import { printNoteName } from '../score/pitch.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inOrder, inVoice, inWords, voicesOf } from './wording.ts';
+import { inVoice, inWords, voicesOf } from './wording.ts';
 
 export const doubledLeadingNote = defineRule({
   id: 'doubled-leading-note',
@@ -51,32 +49,14 @@ B: G3 C3 D3*2 | G2*4! |`,
 
 /** One occurrence for each stretch of a dominant chord in which two voices or more sound its leading note. */
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
-  const { chord, slices } = voicing;
+  const { chord } = voicing;
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   if (leading === undefined) return [];
-  const found: { slice: Slice; until: number; tones: Tone[] }[] = [];
-  for (const slice of slices) {
-    const tones = VOICES.flatMap((voice) => {
-      const tone = toneIn(slice, voice);
-      return tone !== undefined && sameNoteName(tone.pitch, leading) && !isPassingBy(analysis.texture, tone)
-        ? [tone]
-        : [];
-    });
-    if (tones.length < 2) continue;
-    const open = found.at(-1);
-    if (open?.until === slice.at) {
-      open.until = slice.until;
-      open.tones.push(...tones);
-    } else found.push({ slice, until: slice.until, tones });
-  }
-  return found.map(({ slice, until, tones }) => {
-    const ordered = inOrder(tones);
-    return {
-      voices: voicesOf(ordered),
-      from: slice.at,
-      until,
-      tones: ordered,
-      message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(ordered.map(inVoice))}.`,
-    };
-  });
+  return doublingsOf(analysis, voicing, leading).map(({ from, until, tones }) => ({
+    voices: voicesOf(tones),
+    from,
+    until,
+    tones,
+    message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
+  }));
 }
