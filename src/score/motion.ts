@@ -1,7 +1,9 @@
 /** Questions about how voices move against each other that need nothing but the texture. */
-import { intervalBetween, isOctave, isPerfectFifth, isUnison } from './interval.ts';
+import { type Interval, intervalBetween, isOctave, isPerfectFifth, isUnison } from './interval.ts';
+import { semitone } from './pitch.ts';
 import type { VoiceName } from './score.ts';
-import type { Move, Texture, Tone, Transition } from './texture.ts';
+import { type Move, type Texture, type Tone, type Transition, toneIn } from './texture.ts';
+import type { Ticks } from './time.ts';
 
 /** Two voices, the upper one first. */
 export type Pair = readonly [VoiceName, VoiceName];
@@ -76,4 +78,76 @@ export function nextTone(texture: Texture, tone: Tone): Tone | undefined {
 export function previousTone(texture: Texture, tone: Tone): Tone | undefined {
   const previous = texture.tones[tone.voice][tone.index - 1];
   return previous !== undefined && previous.until === tone.at ? previous : undefined;
+}
+
+/** The moments at which a new phrase begins after a fermata: see {@link crossesFermata}. */
+export function phraseBreaks(texture: Texture): ReadonlySet<Ticks> {
+  return new Set(texture.transitions.filter(crossesFermata).map(({ to }) => to.at));
+}
+
+/** A stretch in which something holds between two voices without a break. */
+export interface Stretch {
+  readonly pair: Pair;
+  readonly from: Ticks;
+  readonly until: Ticks;
+  /** The tones that sound in it, each once: the upper voice's, then the lower's. */
+  readonly tones: readonly Tone[];
+  /** The greatest distance between the two, in semitones; negative where they are crossed. */
+  readonly widest: number;
+}
+
+/** The stretches in which the distance from the lower to the upper voice, in semitones, passes a test. */
+export function stretchesWhere(
+  texture: Texture,
+  pair: Pair,
+  holds: (semitones: number) => boolean,
+): Stretch[] {
+  const stretches: Stretch[] = [];
+  let open: { from: Ticks; until: Ticks; upper: Tone[]; lower: Tone[]; widest: number } | undefined;
+  const close = () => {
+    if (open !== undefined)
+      stretches.push({
+        pair,
+        from: open.from,
+        until: open.until,
+        tones: [...new Set([...open.upper, ...open.lower])],
+        widest: open.widest,
+      });
+    open = undefined;
+  };
+  for (const slice of texture.slices) {
+    const upper = toneIn(slice, pair[0]);
+    const lower = toneIn(slice, pair[1]);
+    const distance = upper && lower && semitone(upper.pitch) - semitone(lower.pitch);
+    if (upper === undefined || lower === undefined || distance === undefined || !holds(distance)) {
+      close();
+      continue;
+    }
+    open ??= { from: slice.at, until: slice.until, upper: [], lower: [], widest: distance };
+    open.until = slice.until;
+    open.upper.push(upper);
+    open.lower.push(lower);
+    if (Math.abs(distance) > Math.abs(open.widest)) open.widest = distance;
+  }
+  close();
+  return stretches;
+}
+
+/** One voice's way from a tone to the next, with nothing between. */
+export interface MelodicMove {
+  readonly from: Tone;
+  readonly to: Tone;
+  readonly interval: Interval;
+  /** A new phrase begins with the second tone. */
+  readonly acrossFermata: boolean;
+}
+
+/** All melodic moves of a voice, in order, repeated notes included. */
+export function melodyOf(texture: Texture, voice: VoiceName, breaks = phraseBreaks(texture)): MelodicMove[] {
+  return texture.tones[voice].flatMap((from) => {
+    const to = nextTone(texture, from);
+    if (to === undefined) return [];
+    const interval = intervalBetween(from.pitch, to.pitch);
+    return [{ from, to, interval, acrossFermata: breaks.has(to.at) }];
+  });
 }

@@ -1,0 +1,156 @@
+/** What the rules about consecutives share: which of them they take up, how they weigh them, how they say it. */
+import type { Analysis } from '../harmony/analysis.ts';
+import { type Consecutive, consecutivesIn } from '../harmony/consecutives.ts';
+import { ornamentWords } from '../harmony/words.ts';
+import { isOuterPair } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import type { Occurrence, Severity } from './rule.ts';
+import { inOrder, sentence } from './wording.ts';
+
+const SEVERITIES = ['fault', 'query', 'remark', 'ignore'] as const;
+
+/** The parameters that every rule about parallels has: how seriously to take those that are not from chord to chord. */
+export const PARALLEL_PARAMETERS = {
+  acrossPhrases: {
+    value: 'query' as string,
+    statement: 'How seriously to take consecutives that fall across a fermata.',
+    choices: SEVERITIES,
+  },
+  withOrnaments: {
+    value: 'query' as string,
+    statement: 'How seriously to take consecutives that a passing note or another ornament makes.',
+    choices: SEVERITIES,
+  },
+  decorated: {
+    value: 'query' as string,
+    statement: 'How seriously to take consecutives that ornaments merely postpone.',
+    choices: SEVERITIES,
+  },
+  onBeats: {
+    value: 'query' as string,
+    statement:
+      'How seriously to take consecutives between the outer voices on successive beats, with chord notes between.',
+    choices: SEVERITIES,
+  },
+} as const;
+
+type ParallelValues = { readonly [K in keyof typeof PARALLEL_PARAMETERS]: string };
+
+/** Occurrences of parallel motion in one interval. */
+export function parallels(
+  analysis: Analysis,
+  interval: Consecutive['interval'],
+  values: ParallelValues,
+): Occurrence[] {
+  return consecutivesIn(analysis).flatMap((consecutive) => {
+    if (consecutive.interval !== interval || consecutive.motion !== 'similar') return [];
+    const severity = weigh(consecutive, values);
+    return severity === 'ignore' ? [] : [occurrence(consecutive, severity)];
+  });
+}
+
+/** The parameters that both rules about contrary motion have. */
+export const CONTRARY_PARAMETERS = {
+  acrossPhrases: PARALLEL_PARAMETERS.acrossPhrases,
+  withInnerVoice: {
+    value: 'query' as string,
+    statement:
+      'How seriously to take consecutives by contrary motion of which one voice at least is alto or tenor.',
+    choices: SEVERITIES,
+  },
+  decorated: {
+    value: 'remark' as string,
+    statement: 'How seriously to take consecutives by contrary motion with other notes between.',
+    choices: SEVERITIES,
+  },
+} as const;
+
+type ContraryValues = { readonly [K in keyof typeof CONTRARY_PARAMETERS]: string };
+
+/** Occurrences of contrary motion in one interval. */
+export function contraries(
+  analysis: Analysis,
+  interval: Consecutive['interval'],
+  values: ContraryValues,
+): Occurrence[] {
+  return consecutivesIn(analysis).flatMap((consecutive) => {
+    if (consecutive.interval !== interval || consecutive.motion !== 'contrary') return [];
+    const severity = weighContrary(consecutive, values);
+    return severity === 'ignore' ? [] : [occurrence(consecutive, severity)];
+  });
+}
+
+function weighContrary(consecutive: Consecutive, values: ContraryValues): Severity | 'ignore' {
+  if (consecutive.changeOfPosition) return 'remark';
+  if (consecutive.acrossFermata) return chosen(values.acrossPhrases);
+  if (consecutive.way !== 'direct' || consecutive.ornaments.length > 0) return chosen(values.decorated);
+  return isOuterPair(consecutive.pair) ? 'fault' : chosen(values.withInnerVoice);
+}
+
+function chosen(value: string): Severity | 'ignore' {
+  return SEVERITIES.find((severity) => severity === value) ?? 'query';
+}
+
+function weigh(consecutive: Consecutive, values: ParallelValues): Severity | 'ignore' {
+  if (consecutive.changeOfPosition) return 'remark';
+  if (consecutive.acrossFermata) return chosen(values.acrossPhrases);
+  if (consecutive.way === 'decorated') return chosen(values.decorated);
+  if (consecutive.way === 'on beats')
+    return isOuterPair(consecutive.pair) ? chosen(values.onBeats) : lighter(chosen(values.onBeats));
+  return consecutive.ornaments.length > 0 ? chosen(values.withOrnaments) : 'fault';
+}
+
+/** One step down: inner voices may do on successive beats what the outer ones should not. */
+function lighter(severity: Severity | 'ignore'): Severity | 'ignore' {
+  return severity === 'fault' ? 'query' : severity === 'query' ? 'remark' : severity;
+}
+
+/** An occurrence in words: `Tenor and bass move in parallel fifths: G3–D3 to A3–E3.` */
+export function occurrence(consecutive: Consecutive, severity: Severity): Occurrence {
+  const { pair, first, second } = consecutive;
+  const hint = HINTS[consecutive.way];
+  return {
+    severity,
+    voices: pair,
+    from: consecutive.from,
+    until: consecutive.until,
+    tones: inOrder([...first, ...second]),
+    message: `${whatHappened(consecutive)}: ${together(first)} to ${together(second)}${circumstances(consecutive)}.`,
+    ...(hint === undefined ? {} : { hint }),
+  };
+}
+
+function whatHappened({ pair, interval, motion, way }: Consecutive): string {
+  const voices = sentence(`${VOICE_WORDS[pair[0]]} and ${VOICE_WORDS[pair[1]]}`);
+  const what = `${interval}s`;
+  if (motion === 'contrary') return `${voices} move in ${what} by contrary motion`;
+  if (way === 'on beats') return `${voices} make ${what} on successive beats`;
+  return `${voices} move in parallel ${what}`;
+}
+
+function together(tones: readonly [Tone, Tone]): string {
+  return `${printPitch(tones[0].pitch)}–${printPitch(tones[1].pitch)}`;
+}
+
+function circumstances(consecutive: Consecutive): string {
+  if (consecutive.changeOfPosition)
+    return ', while the outer voices keep their notes and the chord stays the same';
+  if (consecutive.acrossFermata) return ', across the end of a phrase';
+  if (consecutive.way === 'decorated') return '; the notes between only decorate them';
+  const [ornament] = consecutive.ornaments;
+  if (ornament === undefined) return '';
+  const place = `the ${VOICE_WORDS[ornament.voice]}'s ${printPitch(ornament.tone.pitch)}`;
+  return `; ${place} is ${aOrAn(ornamentWords(ornament.kind))}`;
+}
+
+function aOrAn(words: string): string {
+  if (words === 'changing notes') return 'one of two changing notes';
+  return `${/^[aeiouéè]/i.test(words) ? 'an' : 'a'} ${words}`;
+}
+
+const HINTS: Partial<Record<Consecutive['way'], string>> = {
+  decorated: 'Take away the notes that only decorate, and look at how the two plain lines move.',
+  'on beats': 'Look only at what these two voices sing on the beats: the notes between do not hide it.',
+};

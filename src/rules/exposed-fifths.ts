@@ -1,0 +1,53 @@
+import { exposed } from './exposed.ts';
+import { defineRule } from './rule.ts';
+
+export const exposedFifths = defineRule({
+  id: 'exposed-fifths',
+  name: 'Exposed fifths',
+  family: 'consecutives',
+  statement:
+    'Soprano and bass do not move in the same direction into a perfect fifth when the soprano leaps.',
+  why: 'The outer voices are heard most. When both jump the same way onto a bare fifth, it stands out from the chord, as parallel fifths do.',
+  hints: [
+    'Look at soprano and bass alone: which way does each move into the second chord?',
+    'Let the bass move against the soprano, or take another position of the chord; with the melody given, the bass is the one to change.',
+    'Part-writing: exposed (hidden, or direct) fifths between the outer voices.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'Both outer voices move up, the soprano by a third, and meet in a fifth.',
+        text: `key: C major
+metre: 2/4
+S: E4 A4 |
+A: C4 F4 |
+T: G3 F3 |
+B: C3 D3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The soprano moves by step into the fifth.',
+        text: `key: C major
+metre: 2/4
+S: E4 D4 |
+A: C4 B3 |
+T: G3 G3 |
+B: C4 G3 |`,
+      },
+      {
+        caption: 'The soprano leaps, but the bass goes the other way.',
+        text: `key: C major
+metre: 2/4
+S: E4 A4 |
+A: C4 F4 |
+T: G3 F3 |
+B: E3 D3 |`,
+      },
+    ],
+  },
+  check: (analysis) => exposed(analysis, 'fifth'),
+});

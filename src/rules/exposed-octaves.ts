@@ -1,0 +1,43 @@
+import { exposed } from './exposed.ts';
+import { defineRule } from './rule.ts';
+
+export const exposedOctaves = defineRule({
+  id: 'exposed-octaves',
+  name: 'Exposed octaves',
+  family: 'consecutives',
+  statement: 'Soprano and bass do not move in the same direction into an octave when the soprano leaps.',
+  why: 'The outer voices are heard most. When both jump the same way onto the same note, the chord sounds hollow there, as with parallel octaves.',
+  hints: [
+    'Look at soprano and bass alone: which way does each move into the second chord?',
+    'Let the bass move against the soprano, or take another position of the chord; with the melody given, the bass is the one to change.',
+    'Part-writing: exposed (hidden, or direct) octaves between the outer voices.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'Both outer voices leap down and land on the same note.',
+        text: `key: C major
+metre: 2/4
+S: B4 G4 |
+A: D4 D4 |
+T: F3 D4 |
+B: D3 G2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'At the close the soprano steps up to the tonic while the bass leaps to it.',
+        text: `key: C major
+metre: 2/4
+S: B4 C5 |
+A: D4 E4 |
+T: G3 G3 |
+B: G2 C3 |`,
+      },
+    ],
+  },
+  check: (analysis) => exposed(analysis, 'octave'),
+});

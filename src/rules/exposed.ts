@@ -1,0 +1,38 @@
+/** What the two rules about exposed intervals share. */
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { intervalName } from '../score/interval.ts';
+import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import type { Occurrence } from './rule.ts';
+import { inOrder } from './wording.ts';
+
+/** Soprano and bass move the same way into a fifth or octave, the soprano by leap. */
+export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurrence[] {
+  const occurrences: Occurrence[] = [];
+  for (const transition of analysis.texture.transitions) {
+    const { S: soprano, B: bass } = transition.moves;
+    if (!soprano || !bass || motionOf(soprano, bass) !== 'similar') continue;
+    if (Math.abs(soprano.interval.steps) < 2 || crossesFermata(transition)) continue;
+    const reached = family(perfectInterval(soprano.to, bass.to));
+    // From one fifth to another they are parallel fifths, and named so.
+    if (reached !== target || family(perfectInterval(soprano.from, bass.from)) === target) continue;
+    const before = chordAt(analysis, transition.from.at);
+    const after = chordAt(analysis, transition.to.at);
+    const broken = before !== undefined && after !== undefined && sameHarmony(before, after);
+    occurrences.push({
+      // Inside one chord the leap only breaks it up, and the ear expects no new interval.
+      ...(broken ? { severity: 'remark' as const } : {}),
+      voices: ['S', 'B'],
+      from: Math.max(soprano.from.at, bass.from.at),
+      until: Math.min(soprano.to.until, bass.to.until),
+      tones: inOrder([soprano.from, soprano.to, bass.from, bass.to]),
+      message: `Soprano and bass both move ${soprano.direction} into ${target === 'fifth' ? 'a fifth' : 'an octave'}, and the soprano leaps: ${printPitch(soprano.from.pitch)}–${printPitch(bass.from.pitch)} to ${printPitch(soprano.to.pitch)}–${printPitch(bass.to.pitch)} (soprano ${soprano.direction} a ${intervalName(soprano.interval)}).`,
+    });
+  }
+  return occurrences;
+}
+
+function family(interval: PerfectInterval | undefined): PerfectInterval | undefined {
+  return interval === 'unison' ? 'octave' : interval;
+}

@@ -1,0 +1,62 @@
+import { PARALLEL_PARAMETERS, parallels } from './consecutive.ts';
+import { defineRule } from './rule.ts';
+
+export const parallelFifths = defineRule({
+  id: 'parallel-fifths',
+  name: 'Parallel fifths',
+  family: 'consecutives',
+  statement: 'No two voices move in the same direction from one perfect fifth to another.',
+  why: 'Two voices a fifth apart that move together stop sounding like two: the ear hears one line, thickened, and the harmony loses a part.',
+  hints: [
+    'Look at these two voices alone, from the first chord to the second.',
+    'Let one of them move the other way, or stay where it is, or go to another note of the second chord.',
+    'Part-writing: consecutive perfect fifths are forbidden between any two voices.',
+  ],
+  source:
+    'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
+  severity: 'fault',
+  parameters: PARALLEL_PARAMETERS,
+  examples: {
+    wrong: [
+      {
+        caption: 'Tenor and bass step up together, a fifth apart.',
+        text: `key: C major
+metre: 2/4
+S: C5 C5 |
+A: E4 E4 |
+T: G3 A3 |
+B: C3 D3 |`,
+      },
+      {
+        caption: 'The passing note in the alto puts the fifths off by half a beat, no more.',
+        text: `key: C major
+metre: 3/4
+S: G4 A4 G4 |
+A: (C4 B3) D4 C4 |
+T: E3 F3 E3 |
+B: C3 D3 C3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The upper voices move against the bass.',
+        text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 D4 |
+T: G3 G3 |
+B: C3 G3 |`,
+      },
+      {
+        caption: 'Both voices repeat their notes: nothing moves, so nothing is parallel.',
+        text: `key: C major
+metre: 2/4
+S: E4 E4 |
+A: C4 C4 |
+T: G3 G3 |
+B: C3 C3 |`,
+      },
+    ],
+  },
+  check: (analysis, values) => parallels(analysis, 'fifth', values),
+});

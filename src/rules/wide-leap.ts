@@ -1,0 +1,60 @@
+import { intervalName } from '../score/interval.ts';
+import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { defineRule } from './rule.ts';
+
+export const wideLeap = defineRule({
+  id: 'wide-leap',
+  name: 'Leap wider than an octave',
+  family: 'melody',
+  statement: 'No voice leaps further than an octave.',
+  why: 'A line is something a choir can sing at sight. Beyond an octave the note is hard to find, and the ear loses the thread of the voice.',
+  hints: [
+    'Look at the two notes in this voice and count the staff places between them.',
+    'Bring one of them an octave nearer, or break the way up with a chord that lies between.',
+    'Melody: no leap wider than an octave.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The bass drops a tenth.',
+        text: `key: D major
+metre: 2/4
+S: F#4 F#4 |
+A: D4 D4 |
+T: A3 A3 |
+B: F#3 D2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The bass leaps an octave: wide, but easy to sing.',
+        text: `key: D major
+metre: 2/4
+S: F#4 F#4 |
+A: D4 D4 |
+T: A3 A3 |
+B: D3 D2 |`,
+      },
+    ],
+  },
+  check: ({ texture }) => {
+    const breaks = phraseBreaks(texture);
+    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+      .filter(({ interval }) => Math.abs(interval.steps) > 7)
+      .map(({ from, to, interval, acrossFermata }) => ({
+        // A new phrase may begin anywhere: the singer has breathed and heard the chord.
+        ...(acrossFermata ? { severity: 'remark' as const } : {}),
+        voices: [from.voice],
+        from: from.at,
+        until: to.until,
+        tones: [from, to],
+        message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} a ${intervalName(interval)}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
+      }))
+      .sort((a, b) => a.from - b.from);
+  },
+});
