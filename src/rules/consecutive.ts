@@ -7,7 +7,7 @@ import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Occurrence, Severity } from './rule.ts';
-import { inOrder, sentence } from './wording.ts';
+import { inOrder, sentence, withArticle } from './wording.ts';
 
 const SEVERITIES = ['fault', 'query', 'remark', 'ignore'] as const;
 
@@ -142,12 +142,12 @@ function circumstances(consecutive: Consecutive): string {
   const [ornament] = consecutive.ornaments;
   if (ornament === undefined) return '';
   const place = `the ${VOICE_WORDS[ornament.voice]}'s ${printPitch(ornament.tone.pitch)}`;
-  return `; ${place} is ${aOrAn(ornamentWords(ornament.kind))}`;
+  return `; ${place} is ${kindInWords(ornamentWords(ornament.kind))}`;
 }
 
-function aOrAn(words: string): string {
+function kindInWords(words: string): string {
   if (words === 'changing notes') return 'one of two changing notes';
-  return `${/^[aeiouéè]/i.test(words) ? 'an' : 'a'} ${words}`;
+  return withArticle(words);
 }
 
 const HINTS: Partial<Record<Consecutive['way'], string>> = {

@@ -5,7 +5,7 @@ import { intervalName } from '../score/interval.ts';
 import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import type { Occurrence } from './rule.ts';
-import { inOrder } from './wording.ts';
+import { inOrder, withArticle } from './wording.ts';
 
 /** Soprano and bass move the same way into a fifth or octave, the soprano by leap. */
 export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurrence[] {
@@ -27,7 +27,7 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
       from: Math.max(soprano.from.at, bass.from.at),
       until: Math.min(soprano.to.until, bass.to.until),
       tones: inOrder([soprano.from, soprano.to, bass.from, bass.to]),
-      message: `Soprano and bass both move ${soprano.direction} into ${target === 'fifth' ? 'a fifth' : 'an octave'}, and the soprano leaps: ${printPitch(soprano.from.pitch)}–${printPitch(bass.from.pitch)} to ${printPitch(soprano.to.pitch)}–${printPitch(bass.to.pitch)} (soprano ${soprano.direction} a ${intervalName(soprano.interval)}).`,
+      message: `Soprano and bass both move ${soprano.direction} into ${target === 'fifth' ? 'a fifth' : 'an octave'}, and the soprano leaps: ${printPitch(soprano.from.pitch)}–${printPitch(bass.from.pitch)} to ${printPitch(soprano.to.pitch)}–${printPitch(bass.to.pitch)} (soprano ${soprano.direction} ${withArticle(intervalName(soprano.interval))}).`,
     });
   }
   return occurrences;

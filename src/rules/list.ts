@@ -17,6 +17,10 @@ import type { Rule } from './rule.ts';
 import { unfinished } from './unfinished.ts';
 import { unresolvedLeadingNote } from './unresolved-leading-note.ts';
 import { unresolvedSeventh } from './unresolved-seventh.ts';
+import { voiceCrossing } from './voice-crossing.ts';
+import { voiceOverlap } from './voice-overlap.ts';
+import { voiceRange } from './voice-range.ts';
+import { voiceSpacing } from './voice-spacing.ts';
 import { voicesEndApart } from './voices-end-apart.ts';
 import { weakCadence } from './weak-cadence.ts';
 import { wideLeap } from './wide-leap.ts';
@@ -34,6 +38,10 @@ export const RULES: readonly Rule[] = [
   augmentedStep,
   wideLeap,
   // Spacing and range
+  voiceRange,
+  voiceSpacing,
+  voiceCrossing,
+  voiceOverlap,
   // Chords
   missingThird,
   doubledLeadingNote,

@@ -25,6 +25,8 @@ export interface Parameter {
   readonly statement: string;
   /** For a string: what it may be. */
   readonly choices?: readonly string[];
+  /** For a string that may be many things: the pattern it must match, and an example to show whoever got it wrong. */
+  readonly form?: { readonly pattern: string; readonly example: string };
   /** For a number: the least and the greatest it may be. */
   readonly range?: readonly [number, number];
 }

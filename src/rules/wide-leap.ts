@@ -3,6 +3,7 @@ import { melodyOf, phraseBreaks } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
+import { withArticle } from './wording.ts';
 
 export const wideLeap = defineRule({
   id: 'wide-leap',
@@ -53,7 +54,7 @@ B: D3 D2 |`,
         from: from.at,
         until: to.until,
         tones: [from, to],
-        message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} a ${intervalName(interval)}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
+        message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
       }))
       .sort((a, b) => a.from - b.from);
   },

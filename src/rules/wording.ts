@@ -60,3 +60,8 @@ export function beats(length: Ticks, metre: Metre): string {
   if (whole === 0) return sign === undefined ? `${fraction} of a beat` : `${sign} beat`;
   return sign === undefined ? `${whole} ${fraction} beats` : `${whole}${sign} beats`;
 }
+
+/** `a tenth`, `an octave`, `an augmented second`. */
+export function withArticle(words: string): string {
+  return `${/^[aeioué]/i.test(words) ? 'an' : 'a'} ${words}`;
+}

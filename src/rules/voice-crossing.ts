@@ -1,0 +1,78 @@
+import { isInner, NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
+import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
+import { beatLength } from '../score/time.ts';
+import { defineRule } from './rule.ts';
+import { inOrder } from './wording.ts';
+
+export const voiceCrossing = defineRule({
+  id: 'voice-crossing',
+  name: 'Crossed voices',
+  family: 'spacing and range',
+  statement: 'No voice goes below the voice under it.',
+  why: 'When two voices change places the ear follows the wrong one: the tune or the bass seems to leap, and the parts can no longer be told apart.',
+  hints: [
+    'Look at which of these two voices is higher at this point: it should be the one printed first.',
+    'Let the two voices exchange their notes, or move the lower one down within the chord.',
+    'Part-writing: voices do not cross.',
+  ],
+  source:
+    'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment',
+  severity: 'query',
+  parameters: {
+    innerVoices: {
+      value: 2,
+      statement: 'How many beats alto and tenor may be crossed and be worth no more than a remark.',
+      range: [0, 16],
+    },
+  },
+  examples: {
+    wrong: [
+      {
+        caption: 'The tenor sings above the alto.',
+        text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 D4 |
+T: G4 G3 |
+B: C3 G3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'Alto and tenor meet on one note, and do not cross.',
+        text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 D4 |
+T: E4 D4 |
+B: C3 G3 |`,
+      },
+    ],
+  },
+  check: ({ texture }, { innerVoices }) =>
+    NEIGHBOURS.flatMap((pair) => stretchesWhere(texture, pair, (distance) => distance < 0))
+      .map((stretch) => {
+        const [upper, lower] = stretch.pair;
+        const length = stretch.until - stretch.from;
+        const beat = beatLength(barAt(texture.score, stretch.from).metre);
+        const passing = length < beat || (isInner(upper) && isInner(lower) && length <= innerVoices * beat);
+        return {
+          ...(passing ? { severity: 'remark' as const } : {}),
+          voices: stretch.pair,
+          from: stretch.from,
+          until: stretch.until,
+          tones: inOrder(stretch.tones),
+          message: `The ${VOICE_WORDS[lower]} goes above the ${VOICE_WORDS[upper]}: ${pitches(stretch, lower)} over ${pitches(stretch, upper)}.`,
+        };
+      })
+      .sort((a, b) => a.from - b.from),
+});
+
+function pitches({ tones }: Stretch, voice: VoiceName): string {
+  return tones
+    .filter((tone) => tone.voice === voice)
+    .map((tone) => printPitch(tone.pitch))
+    .join('–');
+}
