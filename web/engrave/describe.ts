@@ -16,8 +16,7 @@ export function describeMoment(texture: Texture, _marks: Pick<Marks, 'chords'>, 
   const place = placeAt(texture.score, at);
   const voices = VOICES.map((voice) => {
     const part = slice.parts[voice];
-    if (part.kind === 'gap') return `${VOICE_WORDS[voice]} not written`;
-    if (part.kind === 'rest') return `${VOICE_WORDS[voice]} rest`;
+    if (part.kind !== 'tone') return `${VOICE_WORDS[voice]} ${part.kind === 'rest' ? 'rest' : 'not written'}`;
     return `${VOICE_WORDS[voice]} ${printPitch(part.tone.pitch)}${part.attacked ? '' : ' held'}`;
   });
   return `Bar ${place.bar.number}, beat ${printBeat(place)}: ${voices.join(', ')}.`;

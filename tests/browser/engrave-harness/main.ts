@@ -1,0 +1,53 @@
+/** The engraver alone on a page, driven by the tests through `window.harness`. */
+import { readNotation } from '../../../src/notation/index.ts';
+import { CHORALE } from '../../../src/profiles/profile.ts';
+import { type Review, reviewScore } from '../../../src/review/review.ts';
+import type { Score } from '../../../src/score/score.ts';
+import '../../../web/engrave/engrave.css';
+import {
+  ALL_LAYERS,
+  createEngraving,
+  type EngravingInput,
+  loadMusicFont,
+  marksOf,
+} from '../../../web/engrave/index.ts';
+
+const container = document.querySelector<HTMLElement>('#sheet')!;
+const selected: (string | undefined)[] = [];
+const drawings: number[] = [];
+const engraving = createEngraving(container, {
+  onSelectFinding: (id) => selected.push(id),
+  onDrawn: (milliseconds) => drawings.push(milliseconds),
+});
+
+let review: Review | undefined;
+
+async function show(score: Score, options: Partial<EngravingInput> = {}): Promise<void> {
+  await loadMusicFont();
+  review = reviewScore(score, CHORALE);
+  engraving.update({
+    score,
+    marks: marksOf(review),
+    width: container.clientWidth,
+    layers: ALL_LAYERS,
+    ...options,
+  });
+  await engraving.drawn;
+}
+
+const harness = {
+  engraving,
+  selected,
+  drawings,
+  show,
+  showText: (text: string, options?: Partial<EngravingInput>) => show(readNotation(text).score, options),
+  review: () => review,
+};
+export type Harness = typeof harness;
+
+declare global {
+  interface Window {
+    harness: Harness;
+  }
+}
+window.harness = harness;

@@ -1,0 +1,282 @@
+/** Draws the notes of one system with VexFlow and tells where everything stands. */
+import {
+  BarlineType,
+  type Beam,
+  Stave,
+  StaveConnector,
+  type StaveConnectorType,
+  StaveNote,
+  type SVGContext,
+  SVGContext as Svg,
+} from 'vexflow/core';
+import { VOICES } from '../../src/score/score.ts';
+import { type Metre, printMetre } from '../../src/score/time.ts';
+import { signatureName } from './accidentals.ts';
+import { STAFF_HEIGHT, stemUp } from './extents.ts';
+import { drawBySelf } from './extras.ts';
+import type { BarPlace, Box, ColumnPlace, HeadBox, SystemGeometry } from './geometry.ts';
+import type { PlannedBar, StaffName } from './plan.ts';
+import { type BarSpace, type SpacedBar, spaceSystem } from './spacing.ts';
+import { LEFT_MARGIN, RAGGED_STRETCH, RIGHT_MARGIN, type SystemPlan } from './systems.ts';
+import { type Drawn, type TranslatedBar, translateBar, translateTuplets } from './translate.ts';
+
+export interface DrawnSystem {
+  readonly svg: SVGSVGElement;
+  readonly geometry: SystemGeometry;
+}
+
+/** From a staff's note start to VexFlow's own zero for notes (`Stave.padding`). */
+const VEXFLOW_PADDING = 12;
+/** From clef, signature or barline to the first head's own room. */
+const AFTER_HEAD = 9;
+
+/** Draws a system off the page. The music font must have loaded. */
+export function drawSystem(plan: SystemPlan): DrawnSystem {
+  const holder = document.createElement('div');
+  const context = new Svg(holder as HTMLDivElement);
+  const svg = context.svg;
+  const top = { treble: 0, bass: plan.distance };
+  const staves = plan.bars.map((bar, i) => makeStaves(bar, plan, i, top, context));
+  const bars = plan.bars.map((bar, i) => translateBar(bar, staves[i]!));
+  const rooms = new Map(plan.labels);
+  const wanted = bars.map((translated, i): SpacedBar => {
+    const { bar, measures } = translated;
+    const columns = measures.map((measure, c) => ({
+      ...measure,
+      duration: (measures[c + 1]?.at ?? bar.at + bar.duration) - measure.at,
+      labels: rooms.get(measure.at) ?? [],
+    }));
+    const { treble, bass } = staves[i]!;
+    return { head: Math.max(headOf(treble), headOf(bass)) + AFTER_HEAD, columns };
+  });
+  const tail = endWidth(staves.at(-1)!.treble);
+  const room = plan.width - LEFT_MARGIN - RIGHT_MARGIN - tail;
+  const spaced = spaceSystem(wanted, room, plan.ragged ? RAGGED_STRETCH : undefined);
+  const columns: ColumnPlace[] = [];
+  for (const [i, translated] of bars.entries()) {
+    const extra = i === bars.length - 1 ? tail : 0;
+    placeBar(translated, spaced.bars[i]!, extra, columns);
+  }
+  const boxes = collect();
+  svg.setAttribute('class', 'pw-notes');
+  for (const [i, translated] of bars.entries()) drawBar(translated, i, context, boxes);
+  const last = staves.at(-1)!.treble;
+  const places = bars.map(
+    ({ bar, staves: own }): BarPlace => ({
+      index: bar.index,
+      number: bar.number,
+      at: bar.at,
+      until: bar.at + bar.duration,
+      x: own.treble.getX(),
+      width: own.treble.getWidth(),
+    }),
+  );
+  for (const place of places) {
+    boxes.solid.push(
+      ...(['treble', 'bass'] as const).flatMap((staff) => headBoxes(place, plan, staff, bars)),
+    );
+  }
+  const right = last.getX() + last.getWidth();
+  const lines = { left: LEFT_MARGIN, right, top, columns, bars: places };
+  drawBySelf(svg, plan, lines, boxes);
+  const all: readonly Box[] = [...boxes.solid, ...boxes.thin];
+  return {
+    svg,
+    geometry: {
+      width: Math.max(plan.width, right + RIGHT_MARGIN),
+      ...lines,
+      heads: boxes.heads,
+      solid: boxes.solid,
+      thin: boxes.thin,
+      highest: Math.min(-8, ...all.map((box) => box.y)),
+      lowest: Math.max(top.bass + STAFF_HEIGHT + 8, ...all.map((box) => box.y + box.height)),
+    },
+  };
+}
+
+/** Boxes gathered while drawing. */
+export interface Gathered {
+  readonly heads: HeadBox[];
+  readonly solid: Box[];
+  readonly thin: Box[];
+}
+
+function collect(): Gathered {
+  return { heads: [], solid: [], thin: [] };
+}
+
+function makeStaves(
+  bar: PlannedBar,
+  plan: SystemPlan,
+  i: number,
+  top: Readonly<Record<StaffName, number>>,
+  context: SVGContext,
+): Readonly<Record<StaffName, Stave>> {
+  const make = (staff: StaffName): Stave => {
+    const stave = new Stave(LEFT_MARGIN, top[staff], 100, { spaceAboveStaffLn: 0 });
+    stave.setContext(context);
+    const begins = i === 0;
+    if (begins) stave.addClef(staff);
+    const signature = signatureName(bar.key.fifths);
+    if (begins && (bar.key.fifths !== 0 || bar.keyBefore !== undefined)) {
+      const cancel = bar.key.fifths === 0 ? signatureName(bar.keyBefore ?? 0) : undefined;
+      stave.addKeySignature(signature, cancel);
+    } else if (!begins && bar.keyBefore !== undefined) {
+      stave.addKeySignature(signature, signatureName(bar.keyBefore));
+    }
+    if (bar.index === 0 || bar.metreChanges) stave.addTimeSignature(metreText(bar.metre));
+    stave.setBegBarType(bar.repeatStart ? BarlineType.REPEAT_BEGIN : BarlineType.NONE);
+    stave.setEndBarType(endBarline(bar));
+    if (i === plan.bars.length - 1 && plan.nextKey) {
+      stave.setEndKeySignature(signatureName(plan.nextKey.fifths), signatureName(plan.nextKey.before));
+    }
+    return stave;
+  };
+  return { treble: make('treble'), bass: make('bass') };
+}
+
+function metreText(metre: Metre): string {
+  return printMetre(metre);
+}
+
+function endBarline(bar: PlannedBar): BarlineType {
+  if (bar.repeatEnd) return BarlineType.REPEAT_END;
+  return bar.final ? BarlineType.END : BarlineType.SINGLE;
+}
+
+function headOf(stave: Stave): number {
+  return stave.getNoteStartX() - stave.getX();
+}
+
+/** Room that an end signature takes before the last barline. */
+function endWidth(stave: Stave): number {
+  const taken = stave.getX() + stave.getWidth() - stave.getNoteEndX();
+  return taken > 20 ? taken : 0;
+}
+
+/** Gives the staves their x and width, and every moment its place. */
+function placeBar(translated: TranslatedBar, space: BarSpace, extra: number, columns: ColumnPlace[]): void {
+  const { bar, staves, contexts, measures } = translated;
+  const x = LEFT_MARGIN + space.x;
+  for (const staff of [staves.treble, staves.bass]) staff.setX(x).setWidth(space.width + extra);
+  const start = Math.max(staves.treble.getNoteStartX(), staves.bass.getNoteStartX());
+  for (const staff of [staves.treble, staves.bass]) staff.setNoteStartX(start);
+  for (const [i, { at }] of measures.entries()) {
+    const here = LEFT_MARGIN + space.columns[i]!;
+    columns.push({ at, x: here });
+    contexts.get(at)?.setX(here - start - VEXFLOW_PADDING);
+  }
+  const middle = (start + x + space.width) / 2;
+  for (const voice of VOICES) {
+    for (const { sign, note } of translated.drawn[voice]) {
+      if (!sign.wholeBar || bar.duration === 0 || !(note instanceof StaveNote)) continue;
+      note.setXShift(middle - note.getGlyphWidth() / 2 - note.getAbsoluteX());
+    }
+  }
+}
+
+function drawBar(translated: TranslatedBar, i: number, context: SVGContext, boxes: Gathered): void {
+  const { staves, drawn, beams } = translated;
+  for (const stave of [staves.treble, staves.bass]) stave.drawWithStyle();
+  connect(translated, i, context);
+  for (const voice of VOICES) {
+    for (const each of drawn[voice]) {
+      if (!(each.note instanceof StaveNote)) continue;
+      const group = context.openGroup('sign') as SVGGElement;
+      group.dataset.tone = each.sign.tone ?? '';
+      each.note.setContext(context).drawWithStyle();
+      context.closeGroup();
+    }
+  }
+  for (const beam of beams) beam.setContext(context).drawWithStyle();
+  for (const tuplet of translateTuplets(translated)) {
+    tuplet.setContext(context).drawWithStyle();
+    const notes = tuplet.getNotes();
+    const first = notes[0]!.getAbsoluteX();
+    const width = notes.at(-1)!.getAbsoluteX() + 12 - first;
+    boxes.thin.push({ x: first, y: tuplet.getYPosition() - 8, width, height: 16 });
+  }
+  const beamed = new Set(beams.flatMap((beam: Beam) => beam.getNotes()));
+  for (const voice of VOICES) for (const each of drawn[voice]) gather(each, beamed.has(each.note), boxes);
+  for (const beam of beams) boxes.thin.push(...beamBoxes(beam));
+}
+
+/** Brace at the left, barlines through both staves. */
+function connect({ bar, staves }: TranslatedBar, i: number, context: SVGContext): void {
+  const draw = (type: StaveConnectorType) => {
+    new StaveConnector(staves.treble, staves.bass).setType(type).setContext(context).drawWithStyle();
+  };
+  if (i === 0) {
+    draw('brace');
+    draw('singleLeft');
+  }
+  if (bar.repeatStart) draw('boldDoubleLeft');
+  draw(bar.repeatEnd || bar.final ? 'boldDoubleRight' : 'singleRight');
+}
+
+/** Where a note's parts stand, once drawn. */
+function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered): void {
+  if (!(note instanceof StaveNote) || sign.shared) return;
+  const { x, y, w, h } = note.noteHeads[0]!.getBoundingBox();
+  const head = { x, y, width: w, height: h };
+  const up = stemUp(voice);
+  let tip = up ? y : y + h;
+  if (sign.kind === 'note' && note.hasStem()) {
+    tip = note.getStemExtents().topY;
+    const stemX = note.getStemX();
+    boxes.thin.push({
+      x: stemX - 1,
+      y: Math.min(tip, y + h / 2),
+      width: 2,
+      height: Math.abs(tip - y - h / 2),
+    });
+    if (sign.value.base >= 8 && !beamed) {
+      const tall = 26 + Math.max(0, Math.log2(sign.value.base) - 3) * 8;
+      boxes.solid.push({ x: stemX, y: up ? tip : tip - tall, width: 11, height: tall });
+    }
+  }
+  const tone = sign.tone === undefined ? {} : { tone: sign.tone };
+  boxes.heads.push({
+    ...head,
+    voice,
+    at: sign.at,
+    until: sign.at + sign.duration,
+    place: sign.place,
+    tip,
+    ...tone,
+  });
+  boxes.solid.push(head);
+  for (const modifier of note.getModifiers()) {
+    const box = modifier.getBoundingBox();
+    boxes.solid.push({ x: box.x, y: box.y, width: box.w, height: box.h });
+  }
+}
+
+function beamBoxes(beam: Beam): Box[] {
+  const notes = beam.getNotes();
+  return notes.slice(1).map((note, i) => {
+    const before = notes[i]!;
+    const tips = [before.getStemExtents().topY, note.getStemExtents().topY];
+    const y = Math.min(...tips) - 6;
+    return {
+      x: before.getStemX(),
+      y,
+      width: note.getStemX() - before.getStemX(),
+      height: Math.max(...tips) + 6 - y,
+    };
+  });
+}
+
+/** Clef, signatures and repeat dots at the beginning of a bar, as one box a staff. */
+function headBoxes(
+  place: BarPlace,
+  plan: SystemPlan,
+  staff: StaffName,
+  bars: readonly TranslatedBar[],
+): Box[] {
+  const own = bars.find(({ bar }) => bar.index === place.index)!;
+  const width = headOf(own.staves[staff]);
+  if (width < 12) return [];
+  const y = staff === 'treble' ? 0 : plan.distance;
+  return [{ x: place.x, y: y - 12, width, height: STAFF_HEIGHT + 24 }];
+}

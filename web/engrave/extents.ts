@@ -1,0 +1,68 @@
+/**
+ * How far signs reach above and below the staff lines, from plain data: so that the distance of the two staves is
+ * settled before anything is drawn. Units: a staff space is 10, y grows downwards from the staff's top line.
+ */
+import type { VoiceName } from '../../src/score/score.ts';
+import { LOWEST_LINE, type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './plan.ts';
+
+/** From a staff's top line to its lowest. */
+export const STAFF_HEIGHT = 40;
+const STEM = 36;
+/** The least clear space between the two staves, and between things that hang into it. */
+const LEAST_GAP = 62;
+const CLEAR = 10;
+
+/** The y of a staff place, from the top line. */
+export function placeY(staff: StaffName, place: number): number {
+  return STAFF_HEIGHT - (place - LOWEST_LINE[staff]) * 5;
+}
+
+/** True for voices whose stems point up. */
+export function stemUp(voice: VoiceName): boolean {
+  return voice === 'S' || voice === 'T';
+}
+
+/** Top and bottom of one sign, stem included. */
+export function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: number; bottom: number } {
+  const y = placeY(staff, sign.place);
+  if (sign.kind === 'gap') return { top: y - 6, bottom: y + 6 };
+  if (sign.kind === 'rest') return { top: y - 16, bottom: y + 16 };
+  const stem = sign.value.base < 2 ? 8 : STEM;
+  const tie = sign.tied || sign.continued ? 12 : 7;
+  return stemUp(voice)
+    ? { top: Math.min(y - stem, y - tie), bottom: y + 6 }
+    : { top: y - 6, bottom: Math.max(y + stem, y + tie) };
+}
+
+/**
+ * From the treble staff's top line to the bass staff's top line in one system: wide enough that what hangs from the
+ * upper staff and what rises from the lower keep clear wherever they meet in time.
+ */
+export function staffDistance(bars: readonly PlannedBar[], room: number): number {
+  let distance = STAFF_HEIGHT + LEAST_GAP;
+  for (const bar of bars) {
+    const below = spans(bar, 'treble');
+    const above = spans(bar, 'bass');
+    for (const low of below) {
+      for (const high of above) {
+        // Neighbours in time count too: a stem may lean into the next column.
+        if (high.at > low.until || low.at > high.until) continue;
+        distance = Math.max(distance, low.bottom - high.top + CLEAR);
+      }
+    }
+  }
+  return Math.ceil(distance + room);
+}
+
+function spans(
+  bar: PlannedBar,
+  staff: StaffName,
+): { at: number; until: number; top: number; bottom: number }[] {
+  return STAFF_VOICES[staff].flatMap((voice) =>
+    bar.signs[voice].map((sign) => ({
+      at: sign.at,
+      until: sign.at + sign.duration,
+      ...reach(staff, voice, sign),
+    })),
+  );
+}

@@ -1,0 +1,296 @@
+/**
+ * What each bar holds, as written signs in plain data: values, accidentals, ties, beams, tuplets, the height of rests.
+ * Everything that can be known without measuring a glyph. Two equal plans give the same drawing.
+ */
+import { type Pitch, staffPlace } from '../../src/score/pitch.ts';
+import {
+  type Bar,
+  type ByVoice,
+  byVoice,
+  type KeySignature,
+  type Score,
+  VOICES,
+  type VoiceEvent,
+  type VoiceName,
+} from '../../src/score/score.ts';
+import { beatLength, type Metre, type Ticks } from '../../src/score/time.ts';
+import { accidentalsInBar, type NoteInBar, type Reminders } from './accidentals.ts';
+import { settleHeights } from './heights.ts';
+import {
+  beamUnit,
+  findTuplets,
+  noteValues,
+  restValues,
+  type TupletRatio,
+  tupletValue,
+  type Value,
+  wholeBarRest,
+} from './values.ts';
+
+export type StaffName = 'treble' | 'bass';
+export const STAFF_VOICES: Readonly<Record<StaffName, readonly [VoiceName, VoiceName]>> = {
+  treble: ['S', 'A'],
+  bass: ['T', 'B'],
+};
+export const STAFF_OF: ByVoice<StaffName> = { S: 'treble', A: 'treble', T: 'bass', B: 'bass' };
+/** Staff place (see `staffPlace`) of each staff's lowest line: E4 and G2. */
+export const LOWEST_LINE: Readonly<Record<StaffName, number>> = { treble: 30, bass: 18 };
+
+/** One written sign. Times are ticks from the beginning of the score. */
+export interface Sign {
+  readonly kind: 'note' | 'rest' | 'gap';
+  readonly at: Ticks;
+  readonly duration: Ticks;
+  readonly value: Value;
+  /** Notes: staff place. Rests and gaps: where they stand, clear of the other voice. */
+  readonly place: number;
+  readonly pitch?: Pitch;
+  /** Id of the tone it belongs to. */
+  readonly tone?: string;
+  readonly accidental?: 'needed' | 'courtesy';
+  /** Tied to the voice's next sign, in this bar or the next. */
+  readonly tied?: true;
+  /** The sign before is tied to this one. */
+  readonly continued?: true;
+  readonly fermata?: true;
+  /** A rest that fills the bar, to be set in its middle. */
+  readonly wholeBar?: true;
+  /** The other voice of the staff has the same rest at the same time: one is drawn for both. */
+  readonly shared?: true;
+  readonly grace?: readonly Pitch[];
+  readonly lyrics?: readonly string[];
+}
+
+export interface PlannedTuplet {
+  readonly voice: VoiceName;
+  readonly first: number;
+  readonly last: number;
+  readonly ratio: TupletRatio;
+}
+
+export interface PlannedBar {
+  readonly index: number;
+  readonly number: string;
+  readonly at: Ticks;
+  readonly duration: Ticks;
+  readonly metre: Metre;
+  readonly key: KeySignature;
+  /** The signature before, where this bar changes it. */
+  readonly keyBefore?: number;
+  readonly metreChanges?: true;
+  readonly repeatStart?: true;
+  readonly repeatEnd?: true;
+  readonly ending?: string;
+  readonly endingBegins?: true;
+  readonly endingEnds?: true;
+  /** The last bar of the score. */
+  readonly final?: true;
+  readonly signs: ByVoice<readonly Sign[]>;
+  /** Runs of signs under one beam, as first and last index. */
+  readonly beams: ByVoice<readonly (readonly [number, number])[]>;
+  readonly tuplets: readonly PlannedTuplet[];
+  /** Moments at which something stands or may be written, in order. */
+  readonly columns: readonly Ticks[];
+}
+
+/** Plans every bar of a score. Pure. */
+export function planBars(score: Score): PlannedBar[] {
+  const cursors = byVoice(() => 0);
+  const tones = byVoice(() => '');
+  const continuing = byVoice(() => false);
+  const reminders: Record<StaffName, Reminders> = { treble: new Map(), bass: new Map() };
+  return score.bars.map((bar) => {
+    const drafts = byVoice((voice) => {
+      const events = score.voices[voice];
+      const here: VoiceEvent[] = [];
+      while (cursors[voice] < events.length && events[cursors[voice]]!.at < bar.at + bar.duration) {
+        here.push(events[cursors[voice]++]!);
+      }
+      return writeVoice(here, bar, voice, tones, continuing);
+    });
+    const plain = byVoice((voice) => drafts[voice].signs);
+    for (const staff of ['treble', 'bass'] as const)
+      reminders[staff] = accidentals(plain, staff, bar, reminders[staff]);
+    const signs = settleHeights(plain, bar.duration);
+    return {
+      ...frame(score, bar),
+      signs,
+      beams: byVoice((voice) => beams(signs[voice], bar)),
+      tuplets: VOICES.flatMap((voice) => drafts[voice].tuplets),
+      columns: columns(signs, bar),
+    };
+  });
+}
+
+/** The bar itself, and how it differs from its neighbours. */
+function frame(score: Score, bar: Bar): Omit<PlannedBar, 'signs' | 'beams' | 'tuplets' | 'columns'> {
+  const before = score.bars[bar.index - 1];
+  const after = score.bars[bar.index + 1];
+  const metreChanges =
+    before !== undefined && (before.metre.beats !== bar.metre.beats || before.metre.unit !== bar.metre.unit);
+  return {
+    index: bar.index,
+    number: bar.number,
+    at: bar.at,
+    duration: bar.duration,
+    metre: bar.metre,
+    key: bar.key,
+    ...(before && before.key.fifths !== bar.key.fifths ? { keyBefore: before.key.fifths } : {}),
+    ...(metreChanges ? { metreChanges: true as const } : {}),
+    ...(bar.repeatStart ? { repeatStart: true as const } : {}),
+    ...(bar.repeatEnd ? { repeatEnd: true as const } : {}),
+    ...(bar.ending !== undefined ? { ending: bar.ending } : {}),
+    ...(bar.ending !== undefined && before?.ending !== bar.ending ? { endingBegins: true as const } : {}),
+    ...(bar.ending !== undefined && after?.ending !== bar.ending ? { endingEnds: true as const } : {}),
+    ...(after === undefined ? { final: true as const } : {}),
+  };
+}
+
+type MutableSign = { -readonly [K in keyof Sign]: Sign[K] };
+
+/** One voice's events of one bar as signs; remembers in `tones` and `continuing` what goes on over the barline. */
+function writeVoice(
+  events: readonly VoiceEvent[],
+  bar: Bar,
+  voice: VoiceName,
+  tones: Record<VoiceName, string>,
+  continuing: Record<VoiceName, boolean>,
+): { signs: MutableSign[]; tuplets: PlannedTuplet[] } {
+  const signs: MutableSign[] = [];
+  const tuplets: PlannedTuplet[] = [];
+  const merged = mergeGaps(events);
+  const spans = findTuplets(merged.map((event) => event.duration));
+  for (const [i, event] of merged.entries()) {
+    const span = spans.find(({ first, last }) => i >= first && i <= last);
+    const into = event.at - bar.at + bar.offset;
+    const first = signs.length;
+    if (span) {
+      signs.push({ ...sign(event), value: tupletValue(event.duration, span.ratio) });
+      if (i === span.last) {
+        tuplets.push({ voice, first: first - (span.last - span.first), last: first, ratio: span.ratio });
+      }
+    } else if (event.kind === 'gap') {
+      signs.push({ ...sign(event), value: { base: 4, dots: 0 } });
+    } else if (event.kind === 'rest' && event.duration === bar.duration && bar.offset === 0) {
+      signs.push({ ...sign(event), value: wholeBarRest(bar.metre), wholeBar: true });
+    } else {
+      const write = event.kind === 'rest' ? restValues : noteValues;
+      for (const piece of write(into, event.duration, bar.metre)) {
+        const at = piece.at - bar.offset + bar.at;
+        signs.push({ ...sign(event), at, duration: piece.duration, value: piece.value });
+      }
+    }
+    finishEvent(signs.slice(first), event, voice, tones, continuing);
+  }
+  return { signs, tuplets };
+}
+
+function sign(event: VoiceEvent): Omit<MutableSign, 'value'> {
+  const { kind, at, duration } = event;
+  if (event.kind !== 'note') return { kind, at, duration, place: 0 };
+  return { kind, at, duration, pitch: event.pitch, place: staffPlace(event.pitch) };
+}
+
+/** Ties the signs of one event, names their tone, and hangs what belongs to the first or the last of them. */
+function finishEvent(
+  signs: readonly MutableSign[],
+  event: VoiceEvent,
+  voice: VoiceName,
+  tones: Record<VoiceName, string>,
+  continuing: Record<VoiceName, boolean>,
+): void {
+  const first = signs[0];
+  const last = signs.at(-1);
+  if (!first || !last) return;
+  if (event.kind !== 'gap' && event.fermata) last.fermata = true;
+  if (event.kind !== 'note') {
+    continuing[voice] = false;
+    return;
+  }
+  if (!continuing[voice]) tones[voice] = `${voice}@${event.at}`;
+  for (const [i, each] of signs.entries()) {
+    each.tone = tones[voice];
+    if (i > 0 || continuing[voice]) each.continued = true;
+    if (i < signs.length - 1 || event.tied) each.tied = true;
+  }
+  if (event.grace) first.grace = event.grace;
+  if (event.lyrics) first.lyrics = event.lyrics;
+  continuing[voice] = event.tied === true;
+}
+
+/** Gaps that follow one another are one stretch still to be written. */
+function mergeGaps(events: readonly VoiceEvent[]): VoiceEvent[] {
+  const merged: VoiceEvent[] = [];
+  for (const event of events) {
+    const last = merged.at(-1);
+    if (last?.kind === 'gap' && event.kind === 'gap') {
+      merged[merged.length - 1] = { ...last, duration: last.duration + event.duration };
+    } else merged.push(event);
+  }
+  return merged;
+}
+
+/** Writes the accidentals of one staff into its signs and answers what the next bar is to be reminded of. */
+function accidentals(
+  signs: ByVoice<readonly MutableSign[]>,
+  staff: StaffName,
+  bar: Bar,
+  before: Reminders,
+): Reminders {
+  const [upper, lower] = STAFF_VOICES[staff];
+  const notes = [
+    ...signs[upper].map((each) => ({ each, rank: 0 })),
+    ...signs[lower].map((each) => ({ each, rank: 1 })),
+  ]
+    .filter(({ each }) => each.kind === 'note')
+    .sort((a, b) => a.each.at - b.each.at || a.rank - b.rank);
+  const asked: NoteInBar[] = notes.map(({ each }) => ({
+    at: each.at,
+    pitch: each.pitch!,
+    continued: each.continued === true,
+  }));
+  const { needs, reminders } = accidentalsInBar(asked, bar.key.fifths, before);
+  for (const [i, need] of needs.entries()) if (need) notes[i]!.each.accidental = need;
+  return reminders;
+}
+
+/** Beams join quavers and shorter notes that begin within one beat, without a rest or gap between. */
+function beams(signs: readonly Sign[], bar: Bar): [number, number][] {
+  const unit = beamUnit(bar.metre);
+  const runs: [number, number][] = [];
+  let open: [number, number] | undefined;
+  let group = -1;
+  const close = () => {
+    if (open && open[1] > open[0]) runs.push(open);
+    open = undefined;
+  };
+  for (const [i, each] of signs.entries()) {
+    const here = Math.floor((each.at - bar.at + bar.offset) / unit);
+    if (each.kind !== 'note' || each.value.base < 8) close();
+    else if (open && here === group) open[1] = i;
+    else {
+      close();
+      open = [i, i];
+      group = here;
+    }
+  }
+  close();
+  return runs;
+}
+
+/** Every beginning of a note or rest, and every beat of a stretch still to be written. */
+function columns(signs: ByVoice<readonly Sign[]>, bar: Bar): Ticks[] {
+  const moments = new Set<Ticks>([bar.at]);
+  const beat = beatLength(bar.metre);
+  for (const voice of VOICES) {
+    for (const each of signs[voice]) {
+      moments.add(each.at);
+      if (each.kind !== 'gap') continue;
+      const into = each.at - bar.at + bar.offset;
+      for (let t = Math.ceil(into / beat) * beat; t < into + each.duration; t += beat) {
+        moments.add(t - bar.offset + bar.at);
+      }
+    }
+  }
+  return [...moments].sort((a, b) => a - b);
+}

@@ -1,0 +1,164 @@
+/** Horizontal spacing of one system: pure arithmetic on columns. Units are those of the drawing, a staff space is 10. */
+import { CROTCHET, type Ticks } from '../../src/score/time.ts';
+
+/** A moment at which something stands, with what it needs to its left and right of the head's left edge. */
+export interface Column {
+  readonly at: Ticks;
+  /** Until the next column; the ideal space grows with it. */
+  readonly duration: Ticks;
+  /** Room for accidentals, shifted heads and grace notes before `x`. */
+  readonly left: number;
+  /** Room for heads, dots and flags after `x`. */
+  readonly right: number;
+  /** Room for the words under or above, each side of the head's middle. */
+  readonly labels: readonly LabelRoom[];
+}
+
+/** How far a label in a lane reaches from the column's `x` to both sides. */
+export interface LabelRoom {
+  readonly lane: string;
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface SpacedBar {
+  /** Room before the first column: clef, signatures, repeat sign. */
+  readonly head: number;
+  readonly columns: readonly Column[];
+}
+
+export interface BarSpace {
+  readonly x: number;
+  readonly width: number;
+  /** The `x` of each column. */
+  readonly columns: readonly number[];
+}
+
+/** From the last column's things to the barline, at the least. */
+const BEFORE_BARLINE = 7;
+/** Between one column's things and the next one's. */
+const BETWEEN = 5;
+const BETWEEN_LABELS = 7;
+
+/**
+ * The ideal distance from a column of this duration to the next before stretching: a crotchet 30, and a third more or
+ * less for double or half of it (the usual engraver's rule of thumb; common practice, no source).
+ */
+export function idealSpace(duration: Ticks): number {
+  return Math.max(14, 30 * 1.33 ** Math.log2(Math.max(1, duration) / CROTCHET));
+}
+
+/** The least and the natural width of a bar, without neighbours: for breaking into systems. */
+export function barWidths(bar: SpacedBar): { least: number; natural: number } {
+  const least = spaceAt([bar], 0).width;
+  const natural = spaceAt([bar], 1.25).width;
+  return { least, natural };
+}
+
+/**
+ * Spaces the bars of a system over `width`. Every distance is the larger of what stands there needs and the ideal
+ * times one stretch for the whole system, so that like values are set alike. With `ragged` the system is not drawn
+ * out beyond `ragged` times the ideal. Where even the least does not fit, the answer is wider than asked.
+ */
+export function spaceSystem(
+  bars: readonly SpacedBar[],
+  width: number,
+  ragged?: number,
+): { bars: BarSpace[]; width: number } {
+  let low = 0;
+  let high = ragged ?? 8;
+  const most = spaceAt(bars, high);
+  if (most.width <= width) {
+    if (ragged !== undefined) return most;
+  } else {
+    for (let i = 0; i < 30; i++) {
+      const middle = (low + high) / 2;
+      if (spaceAt(bars, middle).width > width) high = middle;
+      else low = middle;
+    }
+  }
+  const spaced = spaceAt(bars, most.width <= width ? high : low);
+  return spaced.width < width ? fill(spaced, width) : spaced;
+}
+
+/** Lays out from left to right with one stretch. */
+function spaceAt(bars: readonly SpacedBar[], stretch: number): { bars: BarSpace[]; width: number } {
+  const ends = new Map<string, number>();
+  let x = 0;
+  const spaced = bars.map((bar) => {
+    const start = x;
+    const columns: number[] = [];
+    let edge = start + bar.head;
+    let ideal = 0;
+    for (const [i, column] of bar.columns.entries()) {
+      let at = Math.max(edge + column.left, ideal);
+      for (const label of column.labels) {
+        const free = ends.get(label.lane);
+        if (free !== undefined) at = Math.max(at, free + BETWEEN_LABELS + label.left);
+      }
+      columns.push(at);
+      for (const label of column.labels) ends.set(label.lane, at + label.right);
+      edge = at + column.right + BETWEEN;
+      ideal = at + idealSpace(column.duration) * stretch;
+      if (i === bar.columns.length - 1) x = Math.max(edge - BETWEEN + BEFORE_BARLINE, ideal);
+    }
+    if (bar.columns.length === 0) x = edge + 20;
+    return { x: start, width: x - start, columns };
+  });
+  return { bars: spaced, width: x };
+}
+
+/** Spreads what is left over (rounding, or a system of few notes) evenly between columns. */
+function fill(
+  spaced: { bars: BarSpace[]; width: number },
+  width: number,
+): { bars: BarSpace[]; width: number } {
+  const gaps = spaced.bars.reduce((sum, bar) => sum + bar.columns.length, 0);
+  if (gaps === 0) return spaced;
+  const each = (width - spaced.width) / gaps;
+  let shift = 0;
+  const bars = spaced.bars.map((bar) => {
+    const x = bar.x + shift;
+    const columns = bar.columns.map((column, i) => column + shift + i * each);
+    shift += bar.columns.length * each;
+    return { x, width: bar.x + bar.width + shift - x, columns };
+  });
+  return { bars, width };
+}
+
+/**
+ * Breaks bars into systems. `ideal` is what a bar would like, `least` what it must have; `head` the clef and
+ * signatures that every system begins with. Chosen over the whole score so that systems are evenly full; a break
+ * after a phrase's end (`closes`) is preferred to one inside a phrase.
+ */
+export function breakSystems(
+  bars: readonly { readonly least: number; readonly natural: number; readonly closes: boolean }[],
+  width: number,
+  head: number,
+): number[] {
+  const cost: number[] = [0];
+  const from: number[] = [0];
+  for (let end = 1; end <= bars.length; end++) {
+    cost[end] = Number.POSITIVE_INFINITY;
+    from[end] = end - 1;
+    let least = head;
+    let natural = head;
+    for (let start = end - 1; start >= 0; start--) {
+      least += bars[start]!.least;
+      natural += bars[start]!.natural;
+      if (least > width && start < end - 1) break;
+      const last = end === bars.length;
+      const over = Math.max(0, natural / width - 1);
+      const under = Math.max(0, 1 - natural / width);
+      const badness = over ** 2 * 40 + (last ? 0.15 : 1) * under ** 2 * 10 + 0.35;
+      const here = cost[start]! + badness + (last || bars[end - 1]!.closes ? 0 : 0.12);
+      if (here < cost[end]!) {
+        cost[end] = here;
+        from[end] = start;
+      }
+    }
+  }
+  const starts: number[] = [];
+  for (let end = bars.length; end > 0; end = from[end]!) starts.unshift(from[end]!);
+  return starts;
+}

@@ -1,0 +1,111 @@
+/** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
+import { VOICES } from '../../src/score/score.ts';
+import { signatureSize } from './accidentals.ts';
+import { staffDistance } from './extents.ts';
+import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './plan.ts';
+import { barWidths, breakSystems, type Column, type LabelRoom, type SpacedBar } from './spacing.ts';
+
+export interface SystemPlan {
+  readonly index: number;
+  readonly bars: readonly PlannedBar[];
+  /** Drawing units from the container's left to its right edge. */
+  readonly width: number;
+  /** The last system need not fill the width. */
+  readonly ragged: boolean;
+  /** From the treble's top line to the bass's. */
+  readonly distance: number;
+  /** The signature that the next system begins with, where it changes: warned of at this system's end. */
+  readonly nextKey?: { readonly fifths: number; readonly before: number };
+  /** Lines of syllables between the staves. */
+  readonly lyrics?: number;
+  /** Room wanted by words at each moment, as [at, rooms]. */
+  readonly labels: readonly (readonly [number, readonly LabelRoom[]])[];
+}
+
+/** Room for the brace left of the staves. */
+export const LEFT_MARGIN = 18;
+export const RIGHT_MARGIN = 3;
+/** The widest stretch of a last system, and of a score that is one short system (an example). */
+export const RAGGED_STRETCH = 1.6;
+
+export interface Arrangement {
+  readonly width: number;
+  readonly labels: ReadonlyMap<number, readonly LabelRoom[]>;
+  /** Lines of syllables between the staves. */
+  readonly lyrics: number;
+}
+
+/** Arranges bars on systems of a width in drawing units. Pure: widths of signs are estimated, never measured. */
+export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrangement): SystemPlan[] {
+  const { width, labels, lyrics } = arrangement;
+  const widths = bars.map((bar) => ({
+    ...barWidths(estimate(bar, labels)),
+    closes: VOICES.some((voice) => bar.signs[voice].some((sign) => sign.fermata)),
+  }));
+  const head = Math.max(0, ...bars.map((bar) => headWidth(bar.key.fifths)));
+  const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head);
+  return starts.map((start, index) => {
+    const own = bars.slice(start, starts[index + 1] ?? bars.length);
+    const next = bars[starts[index + 1] ?? bars.length];
+    const wanted = own.flatMap((bar) =>
+      bar.columns.flatMap((at) => (labels.has(at) ? [[at, labels.get(at)!] as const] : [])),
+    );
+    return {
+      index,
+      bars: own,
+      width,
+      ragged: index === starts.length - 1,
+      distance: staffDistance(own, lyrics * 16),
+      ...(lyrics > 0 ? { lyrics } : {}),
+      ...(next?.keyBefore !== undefined
+        ? { nextKey: { fifths: next.key.fifths, before: next.keyBefore } }
+        : {}),
+      labels: wanted,
+    };
+  });
+}
+
+/** The clef and a key signature at the beginning of a system. */
+function headWidth(fifths: number): number {
+  return 50 + signatureSize(fifths) * 9;
+}
+
+/** A bar's columns with estimated room: 11 for an accidental, 12 for a head, 7 for a dot. */
+function estimate(bar: PlannedBar, labels: Arrangement['labels']): SpacedBar {
+  const columns = bar.columns.map((at, i): Column => {
+    const until = bar.columns[i + 1] ?? bar.at + bar.duration;
+    let left = 0;
+    let right = 14;
+    for (const staff of ['treble', 'bass'] as const) {
+      const room = staffRoom(bar, staff, at);
+      left = Math.max(left, room.left);
+      right = Math.max(right, room.right);
+    }
+    return { at, duration: until - at, left, right, labels: labels.get(at) ?? [] };
+  });
+  let head = 14;
+  if (bar.keyBefore !== undefined)
+    head += 14 + signatureSize(bar.key.fifths) * 9 + signatureSize(bar.keyBefore) * 6;
+  if (bar.metreChanges || bar.index === 0) head += 26;
+  if (bar.repeatStart) head += 14;
+  return { head, columns };
+}
+
+function staffRoom(bar: PlannedBar, staff: StaffName, at: number): { left: number; right: number } {
+  const here: Sign[] = [];
+  for (const voice of STAFF_VOICES[staff]) {
+    const sign = bar.signs[voice].find((each) => each.at === at);
+    if (sign && sign.kind !== 'gap') here.push(sign);
+  }
+  const accidentals = here.filter((sign) => sign.accidental).length;
+  const grace = Math.max(0, ...here.map((sign) => (sign.grace?.length ?? 0) * 14));
+  const dots = here.some((sign) => sign.value.dots > 0) ? 8 : 0;
+  const flag = here.some((sign) => sign.value.base >= 8) ? 8 : 0;
+  const [upper, lower] = here;
+  const close =
+    upper?.kind === 'note' &&
+    lower?.kind === 'note' &&
+    upper.place - lower.place < 2 &&
+    !(upper.place === lower.place && upper.value.base === lower.value.base);
+  return { left: accidentals * 11 + grace, right: 14 + dots + flag + (close ? 13 : 0) };
+}
