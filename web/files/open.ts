@@ -1,0 +1,42 @@
+/** Files dropped, chosen or pasted, as work for the shelf. */
+import { kindOf, openScore } from '../../src/open/open.ts';
+import { type Work, workFromScore, workFromText } from '../state/work.ts';
+
+/** The work a file holds, or a sentence saying why there is none. A text with mistakes is work too: they are shown. */
+export type Taken =
+  | { readonly ok: true; readonly work: Work }
+  | { readonly ok: false; readonly message: string };
+
+export function takeBytes(bytes: Uint8Array, name: string): Taken {
+  const opened = openScore(bytes);
+  if (opened.ok) {
+    const work = opened.text === undefined ? workFromScore(opened.score) : workFromText(opened.text);
+    return { ok: true, work: named(work, name) };
+  }
+  if (kindOf(bytes) === 'text' && opened.error.problems !== undefined) {
+    const text = new TextDecoder().decode(bytes);
+    if (looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
+  }
+  const { message, line, column } = opened.error;
+  const where = line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
+  return { ok: false, message: `${name}${where}: ${message}` };
+}
+
+/** A pasted text: MusicXML or our notation. */
+export function takeText(text: string): Taken {
+  return takeBytes(new TextEncoder().encode(text), 'What was pasted');
+}
+
+/** At least one voice or header line: worth showing with its mistakes, rather than refusing. */
+export function looksLikeNotation(text: string): boolean {
+  return /^\s*(S|A|T|B|title|key|metre)\s*:/im.test(text);
+}
+
+/** A score without a title takes the file's name. */
+function named(work: Work, name: string): Work {
+  if (work.score.title.trim() !== '' || name === 'What was pasted') return work;
+  const title = name.replace(/\.[A-Za-z]+$/, '').replaceAll(/[_\s]+/g, ' ').trim();
+  return work.text.includes('title:') || title === ''
+    ? work
+    : workFromScore({ ...work.score, title: title.slice(0, 80) });
+}

@@ -1,0 +1,178 @@
+/** Starts the page: the state, what follows it (drawing, reviewing, keeping, sounding), and the events it hears. */
+import './styles/page.css';
+import './engrave/engrave.css';
+import { render } from 'lit';
+import { createDeeds } from './deeds.ts';
+import { takeText } from './files/open.ts';
+import { createAnnouncer } from './panels/announce.ts';
+import type { Panel } from './panels/context.ts';
+import { type OtherViews, pageView } from './panels/page.ts';
+import { createStave } from './panels/stave.ts';
+import { createActions } from './state/actions.ts';
+import { openKeeping, type Version } from './state/keeping.ts';
+import { FIRST_MIXER, FIRST_SETTINGS, type PageState, type View, VIEWS } from './state/page.ts';
+import { profileNamed } from './state/profiles.ts';
+import { createShelf } from './state/shelf.ts';
+import { createStore } from './state/store.ts';
+import { beginHistory, workFromText } from './state/work.ts';
+import { createReviewer } from './worker/reviewer.ts';
+
+const store = createStore<PageState>({
+  view: 'write',
+  rule: undefined,
+  side: 'marks',
+  shelf: [],
+  exercise: { id: '', locked: [], notes: {}, brief: '', otherSeconds: 0 },
+  history: beginHistory(workFromText('')),
+  reviewed: undefined,
+  chosen: undefined,
+  hints: {},
+  caret: { voice: 'S', at: 0 },
+  length: { numerator: 1, denominator: 1 },
+  dotted: false,
+  stretch: undefined,
+  settings: FIRST_SETTINGS,
+  mixer: FIRST_MIXER,
+  playing: undefined,
+  notice: undefined,
+  kept: 'keeping',
+});
+
+async function start(): Promise<void> {
+  const page = document.querySelector<HTMLElement>('#page')!;
+  const region = document.createElement('div');
+  region.className = 'visually-hidden';
+  region.setAttribute('role', 'status');
+  document.body.append(region);
+
+  const shelf = createShelf(store, await openKeeping());
+  const actions = createActions(store);
+  const { deeds, attachStave } = createDeeds(store, actions, shelf);
+  const others: OtherViews = {};
+  let versions: readonly Version[] = [];
+
+  const draw = (): void => {
+    const panel: Panel = { state: store.get(), actions, shelf, deeds, versions };
+    render(pageView(panel, others), page);
+  };
+  draw();
+
+  const announcer = createAnnouncer(store, region);
+  const stave = createStave(
+    document.querySelector<HTMLElement>('#stave')!,
+    store,
+    {
+      actions,
+      playOrStop: deeds.playOrStop,
+      openFindingAtCaret: deeds.openFindingAtCaret,
+      describeCaret: () => announcer.say(document.querySelector('#caret-words')?.textContent ?? ''),
+      letGo: deeds.letGo,
+    },
+    (milliseconds) => performance.measure('partwise-drawn', { start: 0, detail: milliseconds }),
+  );
+  attachStave(stave);
+
+  const reviewer = createReviewer((review, score) =>
+    store.update((state) =>
+      state.history.now.score === score ? { ...state, reviewed: { review, of: state.history.now } } : state,
+    ),
+  );
+  store.subscribe((state, before) => {
+    if (state.history.now.score !== before.history.now.score || state.settings.profile !== before.settings.profile)
+      reviewer.order(state.history.now.score, profileNamed(state.settings.profile));
+  });
+
+  let asked = false;
+  store.subscribe((state, before) => {
+    if (state.settings.theme !== before.settings.theme) showTheme(state.settings.theme);
+    if (state.view === 'shelf' && (before.view !== 'shelf' || state.exercise.id !== before.exercise.id || state.kept !== before.kept))
+      void shelf.versions().then((found) => {
+        versions = found;
+        draw();
+      });
+    if (asked) return;
+    asked = true;
+    requestAnimationFrame(() => {
+      asked = false;
+      draw();
+    });
+  });
+
+  hearPage();
+  await shelf.begin();
+  followAddress();
+  showTheme(store.get().settings.theme);
+
+  function hearPage(): void {
+    addEventListener('hashchange', followAddress);
+    document.addEventListener('keydown', (event) => {
+      if (!(event.ctrlKey || event.metaKey) || isWritingText(event.target)) return;
+      const key = event.key.toLowerCase();
+      const act =
+        key === 'enter'
+          ? deeds.playOrStop
+          : key === 'y' || (key === 'z' && event.shiftKey)
+            ? actions.redo
+            : key === 'z'
+              ? actions.undo
+              : undefined;
+      if (act === undefined) return;
+      event.preventDefault();
+      act();
+    });
+    document.addEventListener('paste', (event) => {
+      if (isWritingText(event.target)) return;
+      const files = [...(event.clipboardData?.files ?? [])];
+      const text = event.clipboardData?.getData('text/plain') ?? '';
+      if (files.length > 0) deeds.openFiles(files);
+      else if (text.trim() !== '') void deeds.take(takeText(text));
+    });
+    document.addEventListener('dragover', (event) => {
+      if (!event.dataTransfer?.types.includes('Files')) return;
+      event.preventDefault();
+      document.body.classList.add('dropping');
+    });
+    document.addEventListener('dragleave', (event) => {
+      if (event.relatedTarget === null) document.body.classList.remove('dropping');
+    });
+    document.addEventListener('drop', (event) => {
+      document.body.classList.remove('dropping');
+      const files = [...(event.dataTransfer?.files ?? [])];
+      if (files.length === 0) return;
+      event.preventDefault();
+      deeds.openFiles(files);
+    });
+    // A menu closes when the person goes elsewhere.
+    document.addEventListener('pointerdown', (event) => closeMenus(event.target as Node));
+    document.addEventListener('focusin', (event) => closeMenus(event.target as Node));
+    document.addEventListener('keydown', (event) => {
+      if (event.key !== 'Escape') return;
+      const menu = document.querySelector<HTMLDetailsElement>('details.menu[open]');
+      menu?.removeAttribute('open');
+      menu?.querySelector('summary')?.focus();
+    });
+  }
+
+  function followAddress(): void {
+    const [name, rule] = location.hash.slice(1).split('/');
+    const view = VIEWS.find((known): known is View => known === name) ?? 'write';
+    actions.show(view, rule === undefined || rule === '' ? undefined : decodeURIComponent(rule));
+    if (view !== store.get().view) scrollTo({ top: 0 });
+  }
+}
+
+function isWritingText(target: EventTarget | null): boolean {
+  return target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type !== 'range');
+}
+
+function closeMenus(target: Node): void {
+  for (const menu of document.querySelectorAll('details.menu[open]'))
+    if (!menu.contains(target)) menu.removeAttribute('open');
+}
+
+function showTheme(theme: PageState['settings']['theme']): void {
+  if (theme === 'system') delete document.documentElement.dataset.theme;
+  else document.documentElement.dataset.theme = theme;
+}
+
+void start();

@@ -1,0 +1,68 @@
+/** The frame: masthead, the view chosen, what is said aloud and what is shown as a notice. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
+import { titleOf } from '../state/shelf.ts';
+import type { View } from '../state/page.ts';
+import type { Panel } from './context.ts';
+import { deskView } from './desk.ts';
+
+const VIEW_NAMES: Readonly<Record<View, string>> = {
+  write: 'Write',
+  rules: 'Rules',
+  check: 'Hand in',
+  shelf: 'Exercises',
+  help: 'Help',
+};
+
+/** The views that are not the desk itself; they come with their panels. */
+export type OtherViews = Readonly<Partial<Record<View, (panel: Panel) => TemplateResult>>>;
+
+export function pageView(panel: Panel, others: OtherViews): TemplateResult {
+  const { state } = panel;
+  const other = others[state.view];
+  return html`
+    <a class="skip" href="#stave" @click=${(event: Event) => skipToStave(event, panel)}>To the stave</a>
+    <header class="masthead">
+      <p class="brand">Partwise</p>
+      <nav aria-label="Views">
+        <ul>
+          ${(Object.keys(VIEW_NAMES) as View[]).map(
+            (view) => html`<li>
+              <a href="#${view}" aria-current=${view === state.view ? 'page' : nothing}>${VIEW_NAMES[view]}</a>
+            </li>`,
+          )}
+        </ul>
+      </nav>
+      <p class="whereabouts">
+        <span class="exercise-title">${titleOf(state.history.now.score)}</span>
+        <span class="kept">${keptWords(panel)}</span>
+      </p>
+    </header>
+    <main id="main">
+      ${deskView(panel)} ${other === undefined ? nothing : keyed(state.view, other(panel))}
+    </main>
+    ${noticeView(panel)}
+  `;
+}
+
+function keptWords({ state }: Panel): string {
+  if (state.kept === 'kept') return 'kept in this browser';
+  return state.kept === 'keeping' ? 'being kept…' : 'not kept: this browser lets the page store nothing. Save a file.';
+}
+
+function noticeView({ state, actions }: Panel): TemplateResult {
+  const { notice } = state;
+  const shown = notice !== undefined && notice.kind !== 'said';
+  return html`
+    <div class="notice ${notice?.kind ?? ''}" ?hidden=${!shown}>
+      <p role="alert">${shown ? notice.text : ''}</p>
+      <button type="button" class="quiet" @click=${() => actions.say('')}>Close</button>
+    </div>
+  `;
+}
+
+function skipToStave(event: Event, { actions, deeds }: Panel): void {
+  event.preventDefault();
+  actions.show('write');
+  deeds.focusStave();
+}

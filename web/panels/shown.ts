@@ -1,0 +1,89 @@
+/** What is shown on the stave, and how. */
+import { html, type TemplateResult } from 'lit';
+import { LABEL_STYLES, type LabelStyle } from '../../src/harmony/labels.ts';
+import { FAMILIES, type Family } from '../../src/rules/rule.ts';
+import type { Settings, Shown } from '../state/page.ts';
+import type { Panel } from './context.ts';
+
+const LAYERS: readonly { readonly name: Exclude<keyof Shown, 'findings'>; readonly words: string }[] = [
+  { name: 'numerals', words: 'Chord labels' },
+  { name: 'figuredBass', words: 'Figured bass' },
+  { name: 'keys', words: 'Keys' },
+  { name: 'ornaments', words: 'Non-harmony notes' },
+  { name: 'cadences', words: 'Cadences' },
+  { name: 'lyrics', words: 'Words' },
+];
+
+const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
+  figures: 'V65, ii6: figured numerals',
+  letters: 'V7b, iib: inversion letters',
+  'capital letters': 'V7b, IIb: letters, all capitals',
+  'figured bass': '65, 6: figures alone',
+};
+
+export function shownMenu({ state, actions }: Panel): TemplateResult {
+  const { settings } = state;
+  const { shown } = settings;
+  const families = shown.findings === 'all' ? FAMILIES : shown.findings;
+  const toggleFamily = (family: Family): void => {
+    const next = families.includes(family) ? families.filter((f) => f !== family) : [...families, family];
+    actions.setShown({ findings: next.length === FAMILIES.length ? 'all' : next });
+  };
+  return html`<details class="menu shown">
+    <summary class="button">Show</summary>
+    <div class="menu-body">
+      <fieldset>
+        <legend>On the stave</legend>
+        ${LAYERS.map(({ name, words }) => check(words, shown[name], () => actions.setShown({ [name]: !shown[name] })))}
+      </fieldset>
+      <fieldset>
+        <legend>Marks by family</legend>
+        ${FAMILIES.map((family) => check(sentenceCase(family), families.includes(family), () => toggleFamily(family)))}
+      </fieldset>
+      <fieldset>
+        <legend>Chords are written</legend>
+        ${LABEL_STYLES.map((style) =>
+          radio('labels', LABEL_WORDS[style], settings.labels === style, () => actions.set({ labels: style })),
+        )}
+      </fieldset>
+      <fieldset>
+        <legend>Page</legend>
+        ${(['system', 'light', 'dark'] as const).map((theme) =>
+          radio('theme', THEME_WORDS[theme], settings.theme === theme, () => actions.set({ theme })),
+        )}
+        <label class="scale"
+          >Size of the music
+          <input
+            type="range"
+            min="0.6"
+            max="2"
+            step="0.1"
+            .value=${String(settings.scale)}
+            @input=${(event: Event) => actions.set({ scale: Number((event.target as HTMLInputElement).value) })}
+        /></label>
+        ${check('Sound the notes as I write', settings.soundNotes, () => actions.set({ soundNotes: !settings.soundNotes }))}
+        ${check('I am the teacher: show ways out', settings.teacher, () => actions.set({ teacher: !settings.teacher }))}
+      </fieldset>
+    </div>
+  </details>`;
+}
+
+const THEME_WORDS: Readonly<Record<Settings['theme'], string>> = {
+  system: 'Light or dark as the machine is',
+  light: 'Paper and ink',
+  dark: 'Chalk on slate',
+};
+
+function check(words: string, on: boolean, toggle: () => void): TemplateResult {
+  return html`<label class="check"><input type="checkbox" .checked=${on} @change=${toggle} /> ${words}</label>`;
+}
+
+function radio(group: string, words: string, on: boolean, choose: () => void): TemplateResult {
+  return html`<label class="check"
+    ><input type="radio" name=${group} .checked=${on} @change=${choose} /> ${words}</label
+  >`;
+}
+
+function sentenceCase(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
