@@ -9,8 +9,8 @@ import {
   type KeySignature,
   type Misfit,
   type Note,
-  type Rest,
   type ReaderRemark,
+  type Rest,
   type Score,
   VOICES,
   type VoiceEvent,
@@ -48,6 +48,8 @@ export interface DraftBar {
   readonly repeatStart?: boolean;
   readonly repeatEnd?: boolean;
   readonly ending?: string;
+  /** Figures under the bass, each so many ticks from the beginning of the bar. */
+  readonly figures?: readonly { readonly into: Ticks; readonly figures: readonly string[] }[];
   /** Voices that wrote nothing here may be left out. */
   readonly voices: Partial<Record<VoiceName, DraftVoice>>;
 }
@@ -56,7 +58,6 @@ export interface DraftScore {
   readonly title: string;
   readonly tempo?: number;
   readonly bars: readonly DraftBar[];
-  readonly figures?: readonly WrittenFigure[];
   readonly remarks?: readonly ReaderRemark[];
 }
 
@@ -80,6 +81,7 @@ export function buildScore(draft: DraftScore): Score {
   const measured = draft.bars.map(measure);
   const voices = byVoice((): VoiceEvent[] => []);
   const bars: Bar[] = [];
+  const figures: WrittenFigure[] = [];
   let at: Ticks = 0;
   let heldOver: Ticks = 0;
   for (const [index, bar] of measured.entries()) {
@@ -136,6 +138,9 @@ export function buildScore(draft: DraftScore): Score {
       ...(bar.draft.ending === undefined ? {} : { ending: bar.draft.ending }),
       misfits,
     });
+    for (const figure of bar.draft.figures ?? []) {
+      if (figure.into < duration) figures.push({ at: at + figure.into, figures: figure.figures });
+    }
     at += duration;
   }
   return {
@@ -143,7 +148,7 @@ export function buildScore(draft: DraftScore): Score {
     ...(draft.tempo === undefined ? {} : { tempo: draft.tempo }),
     bars,
     voices: byVoice((voice) => settleTies(voices[voice])),
-    ...(draft.figures && draft.figures.length > 0 ? { figures: draft.figures } : {}),
+    ...(figures.length > 0 ? { figures } : {}),
     remarks: draft.remarks ?? [],
   };
 }

@@ -1,0 +1,245 @@
+/**
+ * Compressed MusicXML (.mxl): a zip archive whose META-INF/container.xml names the score inside.
+ *
+ * The list of entries is read from the central directory here, and fflate inflates the one entry asked for, a little at a
+ * time: its own archive reader trusts declared sizes, checks no sum and passes over the flag of an encrypted entry.
+ */
+import { Inflate, strToU8, zipSync } from 'fflate';
+import { decodeXml } from './decode.ts';
+import { LIMITS } from './limits.ts';
+import { quoted, Refusal } from './refusal.ts';
+import { childrenOf, type DocumentKind, parseXml } from './xml.ts';
+
+const LOCAL = 0x04034b50;
+const CENTRAL = 0x02014b50;
+const END = 0x06054b50;
+/** Packed bytes inflated at a time: at most 2 MiB come out before the next check. */
+const PORTION = 2_048;
+
+interface Entry {
+  readonly name: string;
+  readonly encrypted: boolean;
+  readonly method: number;
+  readonly crc: number;
+  readonly packed: number;
+  readonly size: number;
+  readonly header: number;
+}
+
+export function isArchive(bytes: Uint8Array): boolean {
+  return bytes[0] === 0x50 && bytes[1] === 0x4b;
+}
+
+/** The bytes of the score in an archive. @throws {Refusal} */
+export function unpackScore(bytes: Uint8Array): Uint8Array {
+  const entries = entriesOf(bytes);
+  const container = entries.find((entry) => entry.name === 'META-INF/container.xml');
+  if (container !== undefined) {
+    const path = rootFile(decodeXml(unpack(bytes, container)));
+    const entry = entries.find((e) => e.name === path);
+    if (entry === undefined) {
+      throw new Refusal(
+        `The archive says its score is ${quoted(path)}, but holds no such file. Export it again.`,
+      );
+    }
+    return unpack(bytes, entry);
+  }
+  const scores = entries.filter(
+    (e) => /\.(musicxml|xml)$/i.test(e.name) && !/^(META-INF|__MACOSX)\//.test(e.name),
+  );
+  if (scores.length !== 1) {
+    throw new Refusal(
+      'This is a zip archive, but no compressed MusicXML score: META-INF/container.xml, which names the score, is missing.',
+    );
+  }
+  return unpack(bytes, scores[0]!);
+}
+
+/** Packs a MusicXML text as `.mxl`. */
+export function packScore(xml: string): Uint8Array {
+  const container = `<?xml version="1.0" encoding="UTF-8"?>
+<container>
+  <rootfiles>
+    <rootfile full-path="score.musicxml" media-type="application/vnd.recordare.musicxml+xml"/>
+  </rootfiles>
+</container>
+`;
+  // A fixed date, so that the same score always gives the same bytes.
+  const mtime = '1980-01-01T12:00:00';
+  return zipSync(
+    {
+      mimetype: [strToU8('application/vnd.recordare.musicxml'), { level: 0, mtime }],
+      'META-INF/container.xml': [strToU8(container), { mtime }],
+      'score.musicxml': [strToU8(xml), { mtime }],
+    },
+    { level: 6 },
+  );
+}
+
+const CONTAINER: DocumentKind = {
+  outer: new Set(['container']),
+  wrongRoot: (name) =>
+    `The archive's META-INF/container.xml begins with ${quoted(name)}, where container is needed. Export the score again.`,
+};
+
+function rootFile(xml: string): string {
+  const files: { path: string; type: string }[] = [];
+  parseXml(xml, CONTAINER, {
+    open: () => {},
+    close: () => {},
+    whole: (element) => {
+      if (element.name !== 'rootfiles') return;
+      for (const file of childrenOf(element, 'rootfile')) {
+        files.push({ path: file.attributes['full-path'] ?? '', type: file.attributes['media-type'] ?? '' });
+      }
+    },
+  });
+  const musical = files.find((file) => file.type === '' || file.type.includes('musicxml')) ?? files[0];
+  if (musical === undefined || musical.path === '') {
+    throw new Refusal("The archive's META-INF/container.xml names no score. Export it again.");
+  }
+  return musical.path;
+}
+
+function entriesOf(bytes: Uint8Array): Entry[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  // The end record stands last, before a comment of at most 65,535 bytes.
+  let end = bytes.length - 22;
+  const earliest = Math.max(0, end - 65_535);
+  while (end >= earliest && view.getUint32(end, true) !== END) end--;
+  if (end < earliest) {
+    throw new Refusal(
+      'The archive is cut off or broken: its list of files is missing. Copy or export the file again.',
+    );
+  }
+  const count = view.getUint16(end + 10, true);
+  if (count > LIMITS.entries) {
+    throw new Refusal(
+      `The archive holds ${count} files; a compressed score has two or three, at most ${LIMITS.entries} are read.`,
+    );
+  }
+  let at = view.getUint32(end + 16, true);
+  const entries: Entry[] = [];
+  for (let i = 0; i < count; i++) {
+    if (at + 46 > bytes.length || view.getUint32(at, true) !== CENTRAL) throw brokenList();
+    const nameLength = view.getUint16(at + 28, true);
+    const next = at + 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
+    if (next > bytes.length) throw brokenList();
+    entries.push({
+      name: nameOf(bytes.subarray(at + 46, at + 46 + nameLength)),
+      encrypted: (view.getUint16(at + 8, true) & 1) === 1,
+      method: view.getUint16(at + 10, true),
+      crc: view.getUint32(at + 16, true),
+      packed: view.getUint32(at + 20, true),
+      size: view.getUint32(at + 24, true),
+      header: view.getUint32(at + 42, true),
+    });
+    at = next;
+  }
+  return entries;
+}
+
+function brokenList(): Refusal {
+  return new Refusal("The archive's list of files is broken. Copy or export the file again.");
+}
+
+/** An entry's name, which must stay inside the archive: no way up, no drive, no root. */
+function nameOf(bytes: Uint8Array): string {
+  if (bytes.length > LIMITS.entryNameLength)
+    throw new Refusal("A file's name in the archive is far too long.");
+  let name: string;
+  try {
+    name = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    name = new TextDecoder('windows-1252').decode(bytes);
+  }
+  const leaves = name.split(/[\\/]/).includes('..') || /^([\\/]|[A-Za-z]:)/.test(name) || name.includes('\0');
+  if (leaves) {
+    throw new Refusal(
+      `The archive has a file named ${quoted(name)}, which points outside the archive. It is not opened.`,
+    );
+  }
+  return name;
+}
+
+function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
+  const what = quoted(entry.name);
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (entry.encrypted) {
+    throw new Refusal(`The file ${what} in the archive is locked with a password. Save it without one.`);
+  }
+  if (entry.method !== 0 && entry.method !== 8) {
+    throw new Refusal(
+      `The file ${what} in the archive is packed in a way no score uses (method ${entry.method}).`,
+    );
+  }
+  if (entry.size > LIMITS.unpackedBytes) throw tooBig(what);
+  if (entry.header + 30 > bytes.length || view.getUint32(entry.header, true) !== LOCAL) throw brokenList();
+  const from =
+    entry.header + 30 + view.getUint16(entry.header + 26, true) + view.getUint16(entry.header + 28, true);
+  if (from + entry.packed > bytes.length) {
+    throw new Refusal(`The archive is cut off in the middle of ${what}. Copy or export the file again.`);
+  }
+  const packed = bytes.subarray(from, from + entry.packed);
+  const whole = entry.method === 0 ? packed : inflate(packed, what);
+  if (whole.length !== entry.size || crc32(whole) !== entry.crc) {
+    throw new Refusal(
+      `The file ${what} in the archive is damaged: its check sum is wrong. Copy or export it again.`,
+    );
+  }
+  return whole;
+}
+
+function inflate(packed: Uint8Array, what: string): Uint8Array {
+  const chunks: Uint8Array[] = [];
+  let out = 0;
+  let done = false;
+  const inflater = new Inflate((chunk, final) => {
+    chunks.push(chunk);
+    out += chunk.length;
+    done ||= final;
+  });
+  for (let at = 0; at < packed.length; at += PORTION) {
+    const taken = Math.min(packed.length, at + PORTION);
+    try {
+      inflater.push(packed.subarray(at, taken), taken === packed.length);
+    } catch {
+      throw new Refusal(
+        `The file ${what} in the archive can't be unpacked: it is damaged. Copy or export it again.`,
+      );
+    }
+    if (out > LIMITS.unpackedBytes) throw tooBig(what);
+    if (out > LIMITS.ratioFrom && out > LIMITS.ratio * taken) {
+      throw new Refusal(
+        `The file ${what} in the archive unpacks to over ${LIMITS.ratio} times its size. No score does that; it is not opened.`,
+      );
+    }
+  }
+  if (!done) throw new Refusal(`The file ${what} in the archive ends too early. Copy or export it again.`);
+  const whole = new Uint8Array(out);
+  let at = 0;
+  for (const chunk of chunks) {
+    whole.set(chunk, at);
+    at += chunk.length;
+  }
+  return whole;
+}
+
+function tooBig(what: string): Refusal {
+  return new Refusal(
+    `The file ${what} in the archive unpacks to more than ${LIMITS.unpackedBytes / 1024 / 1024} MB, too much for one exercise.`,
+  );
+}
+
+const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
+  let value = n;
+  for (let bit = 0; bit < 8; bit++) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
+  return value;
+});
+
+/** The check sum of ISO 3309, as zip archives use it. */
+function crc32(bytes: Uint8Array): number {
+  let crc = 0xffffffff;
+  for (const byte of bytes) crc = CRC_TABLE[(crc ^ byte) & 0xff]! ^ (crc >>> 8);
+  return (crc ^ 0xffffffff) >>> 0;
+}

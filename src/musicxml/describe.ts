@@ -1,0 +1,37 @@
+/** Parts, staves and lines in words. */
+
+import type { Line } from './lines.ts';
+import { quoted } from './refusal.ts';
+import type { SourceScore } from './source.ts';
+
+/** `the part "Piano"`, or `part 3` where it has no name. */
+export function partName(source: SourceScore, part: number): string {
+  const name = source.parts[part]!.name;
+  return name === '' ? `part ${part + 1}` : `the part ${quoted(name)}`;
+}
+
+/** `the part "Piano", upper staff`. */
+export function staffName(source: SourceScore, part: number, staff: number): string {
+  const { staves } = source.parts[part]!;
+  if (staves === 1) return partName(source, part);
+  const which = staves === 2 ? (staff === 1 ? 'upper staff' : 'lower staff') : `staff ${staff}`;
+  return `${partName(source, part)}, ${which}`;
+}
+
+/** `the part "Choir", upper staff, lower voice`. */
+export function lineName(source: SourceScore, line: Line): string {
+  const staff = staffName(source, line.part, line.staff);
+  if (line.of === 1) return staff;
+  const which =
+    line.of === 2 ? (line.position === 1 ? 'upper voice' : 'lower voice') : `voice ${line.position}`;
+  return `${staff}, ${which}`;
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** `a, b and c`. */
+export function listed(items: readonly string[]): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+}

@@ -1,0 +1,4 @@
+/** MusicXML and MXL, both ways. What is not named here is this folder's own business. */
+export { LIMITS } from './limits.ts';
+export { type MusicXmlReading, type ReadOptions, readMusicXml } from './read.ts';
+export type { Assignment, FoundLine, VoiceAssignment } from './voices.ts';

@@ -1,0 +1,43 @@
+/**
+ * How much a file may hold. All limits of the reader stand here, each with the sentence a person reads when it is
+ * passed. They are far above any exercise (the longest of the 371 chorales has under 150 bars) and low enough that the
+ * worst file within them is read in well under two seconds and 512 MiB.
+ */
+export const LIMITS = {
+  /** Bytes of the file as it comes. */
+  fileBytes: 8 * 1024 * 1024,
+  /** Bytes of one unpacked entry of an archive. */
+  unpackedBytes: 16 * 1024 * 1024,
+  /** Unpacked bytes for one packed byte, checked once `ratioFrom` bytes are out. */
+  ratio: 200,
+  ratioFrom: 1024 * 1024,
+  /** Entries in an archive. */
+  entries: 500,
+  /** Characters of an entry's name. */
+  entryNameLength: 500,
+  /** Elements inside one another. */
+  depth: 64,
+  /** Elements in all. */
+  elements: 600_000,
+  /** Characters of text in one element. */
+  textLength: 100_000,
+  parts: 64,
+  /** Staves in one part. */
+  staves: 16,
+  /** Bars in one part. */
+  bars: 2_000,
+  /** Notes and rests in all parts together. */
+  notes: 60_000,
+  /** Parts of a crotchet that a file may count in. */
+  divisions: 1_000_000,
+  /** Crotchets one note, rest, forward or backup may last. */
+  crotchets: 1_024,
+  /** Beats in a bar. */
+  beats: 64,
+  /** Alterations of one pitch, in semitones; beyond a double sharp or flat nothing can be judged. */
+  alteration: 2,
+  /** Lyric verses under one note. */
+  verses: 16,
+  /** Characters kept of a title or a name. */
+  nameLength: 200,
+} as const;

@@ -1,0 +1,89 @@
+/** What the name of a part says about it, in the languages that scores are labelled in. */
+import type { VoiceName } from '../score/score.ts';
+
+const WORDS: Readonly<Record<VoiceName, readonly string[]>> = {
+  S: [
+    's',
+    'sop',
+    'sopr',
+    'soprano',
+    'sopranos',
+    'soprani',
+    'sopran',
+    'sopraan',
+    'sopraano',
+    'szopran',
+    'discant',
+    'diskant',
+    'discantus',
+    'descant',
+    'cantus',
+    'canto',
+    'superius',
+    'dessus',
+    'treble',
+    'trebles',
+    'tiple',
+    'melody',
+    'melodie',
+    'melodia',
+    'сопрано',
+  ],
+  A: [
+    'a',
+    'alt',
+    'alto',
+    'altos',
+    'alti',
+    'altus',
+    'altto',
+    'contralto',
+    'contraltos',
+    'contralti',
+    'mean',
+    'альт',
+  ],
+  T: ['t', 'ten', 'tenor', 'tenors', 'tenore', 'tenori', 'tenoor', 'teneur', 'taille', 'тенор'],
+  B: ['b', 'bass', 'basses', 'basso', 'bassi', 'bassus', 'bas', 'basse', 'bajo', 'baixo', 'basszus', 'бас'],
+};
+const VOICE_OF: ReadonlyMap<string, VoiceName> = new Map(
+  (Object.entries(WORDS) as [VoiceName, readonly string[]][]).flatMap(([voice, words]) =>
+    words.map((word): [string, VoiceName] => [word, voice]),
+  ),
+);
+const PAIRS: ReadonlyMap<string, readonly VoiceName[]> = new Map([
+  ['sa', ['S', 'A']],
+  ['women', ['S', 'A']],
+  ['ladies', ['S', 'A']],
+  ['frauen', ['S', 'A']],
+  ['damen', ['S', 'A']],
+  ['femmes', ['S', 'A']],
+  ['tb', ['T', 'B']],
+  ['men', ['T', 'B']],
+  ['manner', ['T', 'B']],
+  ['herren', ['T', 'B']],
+  ['hommes', ['T', 'B']],
+]);
+/** Parts that accompany or reduce the voices. */
+const ACCOMPANIMENT =
+  /\b(piano|pianoforte|klavier\w*|organ|organo|orgel|orgue|harpsichord|cembalo|clavecin|keyboard|accomp\w*|begleitung|continuo|reduction|rehearsal|thoroughbass|generalbass|figured)\b/;
+
+export interface NameReading {
+  /** In the order in which the name says them. */
+  readonly voices: readonly VoiceName[];
+  readonly accompaniment: boolean;
+}
+
+/** `Sopran` is S, `Tenor / Bass` T and B, `Organ` an accompaniment, `Part 1` nothing. */
+export function readName(name: string): NameReading {
+  const plain = name.toLowerCase().replace(/ß/g, 'ss').normalize('NFD').replace(/\p{M}/gu, '');
+  const accompaniment = ACCOMPANIMENT.test(plain);
+  if (accompaniment) return { voices: [], accompaniment };
+  const voices: VoiceName[] = [];
+  for (const word of plain.split(/[^\p{L}]+/u)) {
+    for (const voice of PAIRS.get(word) ?? [VOICE_OF.get(word)]) {
+      if (voice !== undefined && !voices.includes(voice)) voices.push(voice);
+    }
+  }
+  return { voices, accompaniment };
+}

@@ -1,0 +1,57 @@
+/** Any MusicXML file's bytes → {@link Score}, or the sentence that says why not. */
+import type { Score } from '../score/score.ts';
+import { isArchive, unpackScore } from './archive.ts';
+import { assemble } from './assemble.ts';
+import { decodeXml } from './decode.ts';
+import { LIMITS } from './limits.ts';
+import { stavesOf } from './lines.ts';
+import { parseMusicXml } from './parse.ts';
+import { Refusal } from './refusal.ts';
+import { type Assignment, assignVoices, type VoiceAssignment } from './voices.ts';
+
+export interface ReadOptions {
+  /** Which line sings which voice, where a person has changed it; ids are those of {@link Assignment}. */
+  readonly voices?: VoiceAssignment;
+}
+
+export type MusicXmlReading =
+  | { readonly ok: true; readonly score: Score; readonly assignment: Assignment }
+  | {
+      readonly ok: false;
+      /** What was found, what is needed, and what to do. */
+      readonly message: string;
+      /** Counted from 1, in the unpacked XML. */
+      readonly line?: number;
+      readonly column?: number;
+    };
+
+/** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
+export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
+  try {
+    if (bytes.length === 0) throw new Refusal('The file is empty.');
+    if (bytes.length > LIMITS.fileBytes) {
+      throw new Refusal(
+        `The file is larger than ${LIMITS.fileBytes / 1024 / 1024} MB; an exercise takes less than 1 MB.`,
+      );
+    }
+    const xml = decodeXml(isArchive(bytes) ? unpackScore(bytes) : bytes);
+    const source = parseMusicXml(xml);
+    const { lines, assignment, remarks } = assignVoices(source, stavesOf(source), options.voices);
+    const score = assemble(source, lines, [...remarks, ...source.remarks]);
+    return { ok: true, score, assignment };
+  } catch (error) {
+    if (error instanceof Refusal) {
+      return {
+        ok: false,
+        message: error.message,
+        ...(error.line === undefined ? {} : { line: error.line }),
+        ...(error.column === undefined ? {} : { column: error.column }),
+      };
+    }
+    // A mistake of ours, not of the file; the door stays shut all the same, and the fuzzer looks for this sentence.
+    return {
+      ok: false,
+      message: `The file could not be read because of a mistake in Partwise itself (${error instanceof Error ? error.message : String(error)}). Please report it.`,
+    };
+  }
+}

@@ -1,0 +1,319 @@
+/** Which line of the file is soprano, which alto, tenor and bass. */
+import { printPitch, semitone } from '../score/pitch.ts';
+import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import { capital, lineName, listed, partName, staffName } from './describe.ts';
+import type { Line, Staff } from './lines.ts';
+import { readName } from './names.ts';
+import { notFourParts } from './notFourParts.ts';
+import { quoted, Refusal } from './refusal.ts';
+import type { SourcePart, SourceScore } from './source.ts';
+
+/** A person's choice: the id of the line that each voice sings. Voices left out are not written yet. */
+export type VoiceAssignment = Readonly<Partial<Record<VoiceName, string>>>;
+
+/** A line of notes found in the file. */
+export interface FoundLine {
+  /** Names this line in a {@link VoiceAssignment}. */
+  readonly id: string;
+  /** The part as the file names it; may be empty. */
+  readonly part: string;
+  /** Staff of the part, from 1 at the top. */
+  readonly staff: number;
+  /** Line of the staff, from 1 at the top. */
+  readonly voice: number;
+  /** In words: `Soprano`, `Choir, lower staff, upper voice`. */
+  readonly name: string;
+  readonly notes: number;
+  /** Scientific pitch names; absent where the line has no notes. */
+  readonly lowest?: string;
+  readonly highest?: string;
+  /** The voice it was given to; absent where it was set aside. */
+  readonly given?: VoiceName;
+}
+
+export interface Assignment {
+  readonly lines: readonly FoundLine[];
+  /** The file did not say which voice is which, so that a person should look. */
+  readonly guessed: boolean;
+  /** How the voices were found, in a sentence. */
+  readonly how: string;
+}
+
+export interface Assigned {
+  readonly lines: Readonly<Partial<Record<VoiceName, Line>>>;
+  readonly assignment: Assignment;
+  readonly remarks: readonly ReaderRemark[];
+}
+
+interface Choice {
+  readonly lines: Partial<Record<VoiceName, Line>>;
+  readonly guessed: boolean;
+  readonly how: string;
+}
+
+/** @throws {Refusal} where the file holds no four voices, saying what it does hold. */
+export function assignVoices(
+  source: SourceScore,
+  staves: readonly Staff[],
+  wished: VoiceAssignment | undefined,
+): Assigned {
+  const choice =
+    wished !== undefined
+      ? asWished(staves, wished)
+      : (byName(source, staves) ?? byPlace(source, staves) ?? refuse(source, staves));
+  const chosen = new Map(Object.entries(choice.lines).map(([voice, line]) => [line.id, voice as VoiceName]));
+  const lines = staves
+    .flatMap((staff) => staff.lines)
+    .map((line) => found(source, line, chosen.get(line.id)));
+  return {
+    lines: choice.lines,
+    assignment: { lines, guessed: choice.guessed, how: choice.how },
+    remarks: [...(choice.guessed ? [{ message: choice.how }] : []), ...asideRemarks(source, staves, chosen)],
+  };
+}
+
+function refuse(source: SourceScore, staves: readonly Staff[]): never {
+  throw new Refusal(notFourParts(source, staves));
+}
+
+function asWished(staves: readonly Staff[], wished: VoiceAssignment): Choice {
+  const all = staves.flatMap((staff) => staff.lines);
+  const lines: Partial<Record<VoiceName, Line>> = {};
+  for (const voice of VOICES) {
+    const id = wished[voice];
+    if (id === undefined) continue;
+    const line = all.find((one) => one.id === id);
+    if (line === undefined) {
+      throw new Refusal(
+        `The ${VOICE_WORDS[voice]} was to be read from line ${quoted(id)}, which this file does not have; it has ${all.map((one) => one.id).join(', ')}.`,
+      );
+    }
+    if (Object.values(lines).includes(line)) {
+      throw new Refusal(
+        `The line ${quoted(id)} was chosen for two voices; choose another for the ${VOICE_WORDS[voice]}.`,
+      );
+    }
+    lines[voice] = line;
+  }
+  if (Object.keys(lines).length === 0)
+    throw new Refusal('No voice was chosen; choose a line for at least one.');
+  return { lines, guessed: false, how: 'The voices were chosen by hand.' };
+}
+
+/** The voices that the part's name gives to the lines of a staff, from the top. */
+function namedLines(part: SourcePart, staff: Staff): { voice: VoiceName; line: Line }[] {
+  if (part.staves !== 1 || staff.kind !== 'notes') return [];
+  const { voices } = readName(part.name);
+  if (voices.length !== staff.lines.length) {
+    // A staff for two voices of which only the upper (or lower) has been begun.
+    const [line] = staff.lines;
+    if (voices.length !== 2 || staff.lines.length !== 1) return [];
+    return [{ voice: voices.includes('B') ? 'B' : voices[0]!, line: line! }];
+  }
+  return staff.lines.map((line, i) => ({ voice: voices[i]!, line }));
+}
+
+function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
+  const named = staves.flatMap((staff) => namedLines(source.parts[staff.part]!, staff));
+  const lines: Partial<Record<VoiceName, Line>> = {};
+  for (const voice of VOICES) {
+    const claims = named.filter((one) => one.voice === voice);
+    const [first] = claims;
+    if (first === undefined) continue;
+    // The given melody may stand there twice; two different sopranos are five voices.
+    if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) return undefined;
+    lines[voice] = first.line;
+  }
+  const taken = Object.values(lines);
+  const missing = VOICES.filter((voice) => lines[voice] === undefined);
+  if (missing.length === 0) return { lines, guessed: false, how: 'The parts are named after the voices.' };
+  const left = staves.filter(
+    (staff) => !taken.some((line) => line.part === staff.part) && !mayStandAside(source, staff, taken),
+  );
+  if (taken.length === 0) return undefined;
+  const open = left.flatMap((staff) => staff.lines);
+  if (open.length === missing.length && taken.length >= 2) {
+    for (const [i, voice] of missing.entries()) lines[voice] = open[i]!;
+    return {
+      lines,
+      guessed: true,
+      how: `Some parts are not named after a voice; ${listed(missing.map((voice, i) => `${lineName(source, open[i]!)} was taken as the ${VOICE_WORDS[voice]}`))}.`,
+    };
+  }
+  if (open.length > 0 || taken.length < 2) return undefined;
+  return {
+    lines,
+    guessed: true,
+    how: `The file has no part for the ${listed(missing.map((voice) => VOICE_WORDS[voice]))}; what is missing was taken as not written yet.`,
+  };
+}
+
+/** Without names: four staves with a line each, or two with two, in the order of the score or by their height. */
+function byPlace(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
+  const pitched = staves.filter((staff) => staff.kind === 'notes');
+  const usable = pitched.length < 2 ? [] : pitched;
+  for (const group of groupsOf(usable)) {
+    const lines = group.flatMap((staff) => staff.lines);
+    const rest = staves.filter((staff) => !group.includes(staff));
+    if (rest.every((staff) => mayStandAside(source, staff, lines))) return inOrder(source, group);
+  }
+  return usable.length === 2 ? outerVoices(source, usable) : undefined;
+}
+
+/** The ways in which neighbouring staves may be the four voices: all the staves first, then four, three or two of them. */
+function* groupsOf(staves: readonly Staff[]): Generator<readonly Staff[]> {
+  for (const size of [4, 3, 2]) {
+    for (let from = 0; from + size <= staves.length; from++) {
+      const group = staves.slice(from, from + size);
+      const lines = group.reduce((sum, staff) => sum + staff.lines.length, 0);
+      const crowded = group.some(
+        (staff) => staff.lines.length > 2 || staff.setAside.length > allowedAside(staff),
+      );
+      if (lines === 4 && !crowded && group.some((staff) => staff.most > 0)) yield group;
+    }
+  }
+}
+
+function allowedAside(staff: Staff): number {
+  return staff.lines.reduce((sum, line) => sum + line.notes, 0) / 20;
+}
+
+/** Lines higher than the one above by more semitones than this are out of order. */
+const OUT_OF_ORDER = 3;
+/** Fewer notes than this tell nothing about a line's height. */
+const ENOUGH_NOTES = 8;
+
+function inOrder(source: SourceScore, group: readonly Staff[]): Choice {
+  const lines = group.flatMap((staff) => staff.lines);
+  const telling = lines.filter((line) => line.notes >= ENOUGH_NOTES);
+  const jumbled = telling.some((line, i) =>
+    telling.slice(i + 1).some((lower) => lower.height - line.height > OUT_OF_ORDER),
+  );
+  if (jumbled && telling.length === lines.length) lines.sort((a, b) => b.height - a.height);
+  const chosen = Object.fromEntries(VOICES.map((voice, i) => [voice, lines[i]!])) as Record<VoiceName, Line>;
+  const told = listed(VOICES.map((voice) => `${VOICE_WORDS[voice]} from ${lineName(source, chosen[voice])}`));
+  if (jumbled) {
+    return {
+      lines: chosen,
+      guessed: true,
+      how: `The parts are not named after the voices, so they were told apart by height: ${told}.`,
+    };
+  }
+  const split = group.filter((staff) => staff.guessed);
+  if (split.length > 0) {
+    const shared = split.reduce((sum, staff) => sum + staff.shared, 0);
+    return {
+      lines: chosen,
+      guessed: true,
+      how: `Two voices stand on one staff as chords; they were told apart by their stems, then by height: ${told}.${shared > 0 ? ' A single note there was taken as sung by both.' : ''}`,
+    };
+  }
+  if (group.length === 2)
+    return { lines: chosen, guessed: false, how: 'Each of two staves holds two voices.' };
+  return {
+    lines: chosen,
+    guessed: true,
+    how: `The parts are not named after the voices; they were taken from the top: ${told}.`,
+  };
+}
+
+/** An exercise on two staves of which not all four voices are begun: melody and bass, or three of the four. */
+function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
+  const [upper, lower] = staves as [Staff, Staff];
+  if (upper.lines.length > 2 || lower.lines.length > 2 || upper.lines[0]!.notes === 0) return undefined;
+  if (staves.some((staff) => staff.setAside.length > allowedAside(staff))) return undefined;
+  const soprano = upper.lines[0]!;
+  const bass = lower.lines.at(-1)!;
+  // Singers' ranges with room to spare: a keyboard piece of two single lines soon leaves them.
+  if (!within(soprano, 47, 70) || (bass.notes > 0 && !within(bass, 24, 53))) return undefined;
+  const lines: Partial<Record<VoiceName, Line>> = { S: soprano };
+  if (upper.lines.length === 2) lines.A = upper.lines[1]!;
+  if (lower.lines.length === 2) lines.T = lower.lines[0]!;
+  lines.B = bass;
+  const read = VOICES.filter((voice) => lines[voice] !== undefined);
+  return {
+    lines,
+    guessed: true,
+    how: `Two staves with ${upper.lines.length + lower.lines.length} lines of notes were read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}; the other voices were taken as not written yet.`,
+  };
+}
+
+function within(line: Line, least: number, most: number): boolean {
+  if (line.lowest === undefined || line.highest === undefined) return false;
+  return semitone(line.lowest) >= least && semitone(line.highest) <= most;
+}
+
+/** What may be left out beside four voices: an accompaniment, a copy of what they sing, an empty or unpitched staff. */
+function mayStandAside(source: SourceScore, staff: Staff, voices: readonly Line[]): boolean {
+  if (staff.kind !== 'notes' || staff.most === 0) return true;
+  if (readName(source.parts[staff.part]!.name).accompaniment) return true;
+  return staff.lines.every((line) => doubles(line, voices));
+}
+
+/** At least four fifths of a line's notes are also in the voices, at the same moment in any octave. */
+function doubles(line: Line, voices: readonly Line[]): boolean {
+  let same = 0;
+  for (const [index, bar] of line.bars.entries()) {
+    for (const note of bar) {
+      const { pitch } = note;
+      if (pitch === undefined) continue;
+      const doubled = voices.some((voice) =>
+        (voice.bars[index] ?? []).some(
+          (other) =>
+            other.pitch?.step === pitch.step &&
+            other.pitch.alteration === pitch.alteration &&
+            other.at <= note.at &&
+            other.at + other.duration > note.at,
+        ),
+      );
+      if (doubled) same++;
+    }
+  }
+  return same >= 0.8 * line.notes;
+}
+
+function asideRemarks(
+  source: SourceScore,
+  staves: readonly Staff[],
+  chosen: ReadonlyMap<string, VoiceName>,
+): ReaderRemark[] {
+  const remarks: ReaderRemark[] = [];
+  const aside = staves.filter((staff) => !staff.lines.some((line) => chosen.has(line.id)));
+  for (const part of new Set(aside.map((staff) => staff.part))) {
+    const own = aside.filter((staff) => staff.part === part);
+    const whole = own.length === source.parts[part]!.staves;
+    const what = whole
+      ? partName(source, part)
+      : `${own.length === 1 ? `staff ${own[0]!.staff}` : `staves ${listed(own.map((staff) => String(staff.staff)))}`} of ${partName(source, part)}`;
+    const empty = own.every((staff) => staff.most === 0);
+    remarks.push({
+      message: `${capital(what)} was set aside${empty ? ': it is empty' : ''}; only the four voices are judged.`,
+    });
+  }
+  for (const staff of staves) {
+    const first = staff.setAside[0];
+    if (first === undefined || aside.includes(staff)) continue;
+    const bar = source.parts[staff.part]!.bars[first.bar]!.number;
+    remarks.push({
+      message: `On ${staffName(source, staff.part, staff.staff)} more notes sound at once than there are voices; ${staff.setAside.length === 1 ? 'one note was' : `${staff.setAside.length} notes were`} left out.`,
+      ...(bar === '' ? {} : { bar }),
+      line: first.note.line,
+    });
+  }
+  return remarks;
+}
+
+function found(source: SourceScore, line: Line, given: VoiceName | undefined): FoundLine {
+  return {
+    id: line.id,
+    part: source.parts[line.part]!.name,
+    staff: line.staff,
+    voice: line.position,
+    name: capital(lineName(source, line).replace(/^the part "(.*?)"/, '$1')),
+    notes: line.notes,
+    ...(line.lowest && line.highest
+      ? { lowest: printPitch(line.lowest), highest: printPitch(line.highest) }
+      : {}),
+    ...(given === undefined ? {} : { given }),
+  };
+}
