@@ -6,6 +6,7 @@ import type { Actions } from './state/actions.ts';
 import type { PageState } from './state/page.ts';
 import type { Shelf } from './state/shelf.ts';
 import type { Store } from './state/store.ts';
+import { createHearing } from './sound/following.ts';
 
 export interface AllDeeds extends Deeds {
   /** Puts what was read on the shelf and opens it, or says why not. */
@@ -18,6 +19,7 @@ export function createDeeds(
   shelf: Shelf,
 ): { readonly deeds: AllDeeds; readonly attachStave: (stave: Stave) => void } {
   let stave: Stave | undefined;
+  const hearing = createHearing(store, actions, () => stave);
 
   const take = async (taken: Taken): Promise<void> => {
     if (!taken.ok) {
@@ -50,8 +52,8 @@ export function createDeeds(
       stave?.engraving.complete();
       print();
     },
-    playOrStop() {},
-    playVoices() {},
+    playOrStop: hearing.playOrStop,
+    playVoices: hearing.playVoices,
     scrollToFinding(id) {
       stave?.engraving.scrollTo({ finding: id }, true);
     },

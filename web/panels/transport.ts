@@ -1,7 +1,89 @@
-/** Hearing the exercise. */
+/** Hearing the exercise: play, tempo, loop, and each voice louder, softer or alone. */
 import { html, type TemplateResult } from 'lit';
+import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { USUAL_TEMPO } from '../sound/timeline.ts';
 import type { Panel } from './context.ts';
 
-export function transportView(_panel: Panel): TemplateResult {
-  return html``;
+export function transportView(panel: Panel): TemplateResult {
+  const { state, actions, deeds } = panel;
+  const { mixer, playing, stretch } = state;
+  const own = state.history.now.score.tempo ?? USUAL_TEMPO;
+  const tempo = mixer.tempo ?? own;
+  return html`<section class="transport" aria-label="Hear">
+    <button
+      type="button"
+      class="main-deed play"
+      title="Space on the stave, Ctrl Enter anywhere"
+      @click=${deeds.playOrStop}
+    >
+      ${playing ? 'Stop' : stretch ? 'Play the stretch' : 'Play'}
+    </button>
+    <label class="tempo"
+      >Tempo
+      <input
+        type="number"
+        min="30"
+        max="240"
+        step="1"
+        aria-label="Tempo, crotchets a minute"
+        .value=${String(tempo)}
+        @change=${(event: Event) => {
+          const value = Number((event.target as HTMLInputElement).value);
+          if (value >= 30 && value <= 240) actions.setMixer({ tempo: value === own ? undefined : value });
+        }}
+    /></label>
+    <label class="check"
+      ><input type="checkbox" .checked=${mixer.loop} @change=${() => actions.setMixer({ loop: !mixer.loop })} /> Loop</label
+    >
+    <label class="check"
+      ><input
+        type="checkbox"
+        .checked=${mixer.countIn}
+        @change=${() => actions.setMixer({ countIn: !mixer.countIn })}
+      />
+      Count in</label
+    >
+    <details class="menu mixer">
+      <summary class="button">${mixerWords(mixer.alone)}</summary>
+      <div class="menu-body">
+        ${VOICES.map((voice) => voiceRow(panel, voice))}
+        <p class="aside">${'requestMIDIAccess' in navigator ? html`<button type="button" class="quiet" @click=${deeds.connectKeyboard}>Write from a MIDI keyboard</button>` : 'This browser offers no MIDI keyboard.'}</p>
+      </div>
+    </details>
+  </section>`;
+}
+
+function voiceRow({ state, actions }: Panel, voice: VoiceName): TemplateResult {
+  const { mixer } = state;
+  const alone = mixer.alone.includes(voice);
+  return html`<div class="voice-row" role="group" aria-label=${VOICE_WORDS[voice]}>
+    <span class="voice-word">${VOICE_WORDS[voice]}</span>
+    <input
+      type="range"
+      min="0"
+      max="1"
+      step="0.05"
+      aria-label="Loudness of the ${VOICE_WORDS[voice]}"
+      .value=${String(mixer.volume[voice])}
+      @input=${(event: Event) =>
+        actions.setMixer({
+          volume: { ...mixer.volume, [voice]: Number((event.target as HTMLInputElement).value) },
+        })}
+    />
+    <button
+      type="button"
+      class="toggle"
+      aria-pressed=${alone}
+      aria-label="${VOICE_WORDS[voice]} alone"
+      @click=${() =>
+        actions.setMixer({ alone: alone ? mixer.alone.filter((v) => v !== voice) : [...mixer.alone, voice] })}
+    >
+      Alone
+    </button>
+  </div>`;
+}
+
+function mixerWords(alone: readonly VoiceName[]): string {
+  if (alone.length === 0) return 'All voices';
+  return `Only ${alone.map((voice) => VOICE_WORDS[voice]).join(', ')}`;
 }
