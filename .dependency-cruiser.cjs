@@ -13,6 +13,18 @@ const MAY_IMPORT = {
   review: ['profiles', 'rules', 'harmony', 'score'],
   open: ['notation', 'musicxml', 'score'],
   report: ['open', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  desk: [
+    'brief',
+    'report',
+    'open',
+    'review',
+    'profiles',
+    'rules',
+    'harmony',
+    'score',
+    'notation',
+    'writing',
+  ],
 };
 
 const layers = Object.entries(MAY_IMPORT).map(([folder, allowed]) => ({

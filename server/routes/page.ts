@@ -1,0 +1,29 @@
+/** The built page. */
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import express, { Router } from 'express';
+import { Problem } from '../problem.ts';
+
+/** Serves the folder the page was built into; where it is missing, says how to build it. */
+export function pageRoutes(folder: string | undefined): Router {
+  const router = Router();
+  if (folder === undefined) return router;
+  router.use(
+    express.static(folder, {
+      setHeaders: (response, path) => {
+        // Built files carry a hash of their content in their names; pages and the service worker do not.
+        const lasting = /[/\\]assets[/\\]/.test(path);
+        response.setHeader('Cache-Control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');
+      },
+    }),
+  );
+  router.get('/', () => {
+    if (existsSync(join(folder, 'index.html'))) return;
+    throw new Problem(
+      503,
+      'The page is not built yet',
+      'Build it with `npm run build`, then load this address again. Or run `npm start`, which does both.',
+    );
+  });
+  return router;
+}

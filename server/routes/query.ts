@@ -1,0 +1,25 @@
+/** Validates what comes in an address or a body. */
+import { z } from 'zod';
+import { CHORALE, type Profile } from '../../src/profiles/profile.ts';
+import { Problem } from '../problem.ts';
+
+const BUILT_IN: readonly Profile[] = [CHORALE];
+
+/** The name of a profile that is built in; gives the profile. */
+export const profileName = z
+  .enum(BUILT_IN.map(({ name }) => name))
+  .default('chorale')
+  .transform((name) => BUILT_IN.find((profile) => profile.name === name)!);
+
+/** What the schema makes of the value, or a 400 naming every part that does not fit. */
+export function parseQuery<S extends z.ZodType>(schema: S, value: unknown): z.output<S> {
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return parsed.data;
+  const errors = parsed.error.issues.map(({ path, message }) => ({ at: path.join('.'), message }));
+  throw new Problem(
+    400,
+    'Bad request',
+    errors.map(({ at, message }) => (at === '' ? message : `${at}: ${message}`)).join('; '),
+    { errors },
+  );
+}

@@ -1,0 +1,93 @@
+#!/usr/bin/env -S npx tsx
+/** The command line. Each command's code is loaded when it is asked for, so that `review` starts quickly. */
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { EXIT, UsageError } from './exit.ts';
+import { labelOption } from './labels.ts';
+
+const program = new Command('partwise')
+  .description('Looks through four-part chorale harmonisations. It advises; teacher and examiner decide.')
+  .version('0.1.0')
+  .exitOverride()
+  .showSuggestionAfterError();
+
+const profileOption = () =>
+  new Option('--profile <name>', 'house profile: the name of one that is built in, or a JSON file').default(
+    'chorale',
+  );
+
+program
+  .command('review')
+  .summary('look through exercises and say what was found')
+  .description(
+    'Looks through exercises: MusicXML (.musicxml, .xml, .mxl) or our text notation, told by their content.\n' +
+      'Exit status: 0 nothing at fault, 1 faults found, 2 input that could not be read or bad usage.',
+  )
+  .argument('<file...>', 'files to look through; - for standard input')
+  .option('--json', 'one JSON review a line a file')
+  .addOption(profileOption())
+  .addOption(labelOption())
+  .action(async (files, options) => {
+    const { reviewCommand } = await import('./review.ts');
+    process.exitCode = await reviewCommand(files, options);
+  });
+
+program
+  .command('rules')
+  .summary('list every rule')
+  .option('--json', 'as JSON')
+  .action(async (options) => {
+    const { rulesCommand } = await import('./rules.ts');
+    process.exitCode = rulesCommand(options);
+  });
+
+program
+  .command('explain')
+  .summary('print the page of a rule, with a right and a wrong example')
+  .argument('<rule>', 'the rule, as `partwise rules` lists it')
+  .action(async (rule) => {
+    const { explainCommand } = await import('./rules.ts');
+    process.exitCode = explainCommand(rule);
+  });
+
+program
+  .command('serve')
+  .summary('open the page')
+  .option('--port <number>', 'port to listen on; 0 for any free one', portNumber, 4100)
+  .option('--host <address>', 'address to listen on; only this machine can reach 127.0.0.1', '127.0.0.1')
+  .option('--open', 'open the page in a browser')
+  .action(async (options) => {
+    const { serveCommand } = await import('./serve.ts');
+    process.exitCode = await serveCommand(options);
+  });
+
+function portNumber(text: string): number {
+  const port = Number(text);
+  if (!/^\d{1,5}$/.test(text) || port > 65535) {
+    throw new InvalidArgumentError('A port is a whole number from 0 to 65535.');
+  }
+  return port;
+}
+
+// Whoever reads our output may stop early (`partwise review … | head`): that is no error of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit();
+  throw error;
+});
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) {
+    process.exitCode = error.exitCode === 0 ? EXIT.fine : EXIT.unreadable;
+  } else if (error instanceof UsageError) {
+    process.exitCode = EXIT.unreadable;
+    process.stderr.write(`${error.message}\n`);
+  } else {
+    process.exitCode = EXIT.unreadable;
+    process.stderr.write(`partwise met something it was not built for: ${describe(error)}\n`);
+  }
+}
+
+function describe(error: unknown): string {
+  return error instanceof Error ? (error.stack ?? error.message) : String(error);
+}

@@ -1,0 +1,52 @@
+/** `partwise review`: one exercise after another, for people or as JSON lines. */
+
+import type { LabelStyle } from '../harmony/labels.ts';
+import { openScore, type Unreadable } from '../open/open.ts';
+import type { Profile } from '../profiles/profile.ts';
+import { jsonFailure, jsonReview } from '../report/json.ts';
+import { reviewScore } from '../review/review.ts';
+import { EXIT } from './exit.ts';
+import { readInput } from './input.ts';
+import { loadProfile } from './profile.ts';
+
+export interface ReviewOptions {
+  readonly json?: true;
+  readonly profile: string;
+  readonly labels: LabelStyle;
+}
+
+/** Reviews the files in the order given; one that can't be read is told and the others still come. */
+export async function reviewCommand(files: readonly string[], options: ReviewOptions): Promise<number> {
+  const profile = await loadProfile(options.profile);
+  const paper = options.json ? undefined : await import('./paper.ts');
+  let status: number = EXIT.fine;
+  for (const [index, file] of files.entries()) {
+    const outcome = await reviewFile(file, profile);
+    if (outcome.ok) {
+      if (outcome.review.findings.some(({ severity }) => severity === 'fault')) {
+        status = Math.max(status, EXIT.faults);
+      }
+    } else status = EXIT.unreadable;
+    if (paper) {
+      if (index > 0) process.stdout.write('\n');
+      if (outcome.ok) process.stdout.write(paper.printReview(file, outcome.review, options.labels));
+      else process.stderr.write(paper.printFailure(file, outcome.error));
+    } else {
+      const line = outcome.ok ? jsonReview(file, outcome.review) : jsonFailure(file, outcome.error);
+      process.stdout.write(`${JSON.stringify(line)}\n`);
+    }
+  }
+  return status;
+}
+
+type Outcome =
+  | { readonly ok: true; readonly review: ReturnType<typeof reviewScore> }
+  | { readonly ok: false; readonly error: Unreadable };
+
+async function reviewFile(file: string, profile: Profile): Promise<Outcome> {
+  const input = await readInput(file);
+  if (!input.ok) return { ok: false, error: { message: input.message } };
+  const opened = openScore(input.bytes);
+  if (!opened.ok) return opened;
+  return { ok: true, review: reviewScore(opened.score, profile) };
+}

@@ -1,0 +1,122 @@
+/** The notes of a score bar by bar, as the desk compares them: what sounds, whatever it is tied from. */
+import { type Pitch, semitone, staffPlace } from '../score/pitch.ts';
+import { type ByVoice, byVoice, type Score, VOICES, type VoiceName } from '../score/score.ts';
+import type { Ticks } from '../score/time.ts';
+
+/**
+ * A pitch as one whole number in which differences are intervals: staff places times 256 plus semitones, so that
+ * C4 to F#4 and C4 to Gb4 differ, and adding an interval's code transposes.
+ */
+export type PitchCode = number;
+const STAFF = 256;
+
+export function pitchCode(pitch: Pitch): PitchCode {
+  return staffPlace(pitch) * STAFF + semitone(pitch);
+}
+
+/** The semitones in a code that is a difference (or a pitch): -128 to 127, enough for every pitch we read. */
+export function semitonesOf(code: PitchCode): number {
+  return code - STAFF * stepsOf(code);
+}
+
+/** The staff steps in a code that is a difference (or a pitch). */
+export function stepsOf(code: PitchCode): number {
+  return Math.floor((code + STAFF / 2) / STAFF);
+}
+
+/** One sound of one voice within one bar. Notes tied inside the bar are one. */
+export interface BarNote {
+  /** From the beginning of a full bar, so that an upbeat's crotchet in 4/4 stands at the fourth beat. */
+  readonly onset: Ticks;
+  readonly duration: Ticks;
+  readonly pitch: Pitch;
+  readonly code: PitchCode;
+  /** It sounds on from the bar before: nothing is struck. */
+  readonly held: boolean;
+}
+
+export interface NotedBar {
+  readonly index: number;
+  readonly number: string;
+  readonly duration: Ticks;
+  readonly notes: ByVoice<readonly BarNote[]>;
+  /** How much each voice has not written yet. */
+  readonly unwritten: ByVoice<Ticks>;
+}
+
+/** All bars of a score with their notes. */
+export function notedBars(score: Score): NotedBar[] {
+  const cursors = byVoice(() => 0);
+  const heldOver = byVoice(() => false);
+  return score.bars.map((bar) => {
+    const unwritten = byVoice(() => 0);
+    const notes = byVoice((voice): BarNote[] => {
+      const found: BarNote[] = [];
+      let held = heldOver[voice];
+      let joined = held;
+      for (;;) {
+        const event = score.voices[voice][cursors[voice]];
+        if (event === undefined || event.at >= bar.at + bar.duration) break;
+        cursors[voice]++;
+        if (event.kind === 'gap') unwritten[voice] += event.duration;
+        if (event.kind !== 'note') {
+          joined = held = false;
+          continue;
+        }
+        const last = found.at(-1);
+        if (joined && last !== undefined)
+          found[found.length - 1] = { ...last, duration: last.duration + event.duration };
+        else
+          found.push({
+            onset: event.at - bar.at + bar.offset,
+            duration: event.duration,
+            pitch: event.pitch,
+            code: pitchCode(event.pitch),
+            held,
+          });
+        held = false;
+        joined = event.tied === true;
+      }
+      heldOver[voice] = joined;
+      return found;
+    });
+    return { index: bar.index, number: bar.number, duration: bar.duration, notes, unwritten };
+  });
+}
+
+/** How long two lines of one bar sound the same pitch at the same time, the second transposed back by `by`. */
+export function commonTime(a: readonly BarNote[], b: readonly BarNote[], by: PitchCode = 0): Ticks {
+  let common = 0;
+  let i = 0;
+  let j = 0;
+  while (i < a.length && j < b.length) {
+    const x = a[i]!;
+    const y = b[j]!;
+    const overlap = Math.min(x.onset + x.duration, y.onset + y.duration) - Math.max(x.onset, y.onset);
+    if (overlap > 0 && x.code === y.code - by) common += overlap;
+    if (x.onset + x.duration <= y.onset + y.duration) i++;
+    else j++;
+  }
+  return common;
+}
+
+/** How long a line sounds. */
+export function soundingTime(notes: readonly BarNote[]): Ticks {
+  return notes.reduce((sum, note) => sum + note.duration, 0);
+}
+
+/** How much of two bars is the same in some voices, 0 to 1; undefined where neither has a note there. */
+export function likeBars(
+  a: NotedBar,
+  b: NotedBar,
+  voices: readonly VoiceName[] = VOICES,
+  by: PitchCode = 0,
+): number | undefined {
+  let common = 0;
+  let most = 0;
+  for (const voice of voices) {
+    common += commonTime(a.notes[voice], b.notes[voice], by);
+    most += Math.max(soundingTime(a.notes[voice]), soundingTime(b.notes[voice]));
+  }
+  return most === 0 ? undefined : common / most;
+}

@@ -1,0 +1,159 @@
+/**
+ * The teacher's decisions as data, and what the findings come to under them. Nothing is ever changed or taken away:
+ * a decision is added to the list, and an undo is one more decision. The order of the list is the order in time.
+ */
+import { z } from 'zod';
+import type { ScriptFinding } from './finding.ts';
+
+export const DECISION_LIMITS = { reason: 500, remark: 2_000 } as const;
+
+const id = z.string().min(1).max(100);
+const text = (most: number, what: string) =>
+  z
+    .string()
+    .trim()
+    .min(1, `${what} is empty: write something, or leave it out.`)
+    .max(most, `${what} is longer than ${most} characters: shorten it.`);
+const reason = text(DECISION_LIMITS.reason, 'The reason').optional();
+const severity = z.enum(['fault', 'query', 'remark']);
+const ticks = z.number().int().min(0);
+
+const made = {
+  /** Unique on the desk. */
+  id,
+  /** When, ISO 8601 in UTC. Told to people; the order is that of the list. */
+  at: z.iso.datetime(),
+  /** Who, where several teachers share a desk: initials or whatever they go by. */
+  by: z.string().max(40).optional(),
+};
+/** The script (one draft of one candidate) a decision is about, by the desk's own id. */
+const script = id;
+
+export const decisionSchema = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('agree'), ...made, script, finding: id }),
+  z.object({ kind: z.literal('overrule'), ...made, script, finding: id, reason }),
+  z.object({
+    kind: z.literal('overrule for all'),
+    ...made,
+    rule: id,
+    /** Only where the music around the finding is of this kind (`ScriptFinding.context`); left out: the whole rule. */
+    context: z.string().max(300).optional(),
+    reason,
+  }),
+  z.object({ kind: z.literal('severity'), ...made, script, finding: id, severity }),
+  z.object({
+    kind: z.literal('remark'),
+    ...made,
+    script,
+    voice: z.enum(['S', 'A', 'T', 'B']).optional(),
+    from: ticks,
+    /** The end of the stretch; left out where the remark is about one beat. */
+    until: ticks.optional(),
+    text: text(DECISION_LIMITS.remark, 'The remark'),
+  }),
+  /** Takes back any decision, an earlier undo included (which is a redo). */
+  z.object({ kind: z.literal('undo'), ...made, decision: id }),
+]);
+export type Decision = z.infer<typeof decisionSchema>;
+export type DecisionKind = Decision['kind'];
+type Of<K extends DecisionKind> = Extract<Decision, { kind: K }>;
+
+/** How a finding stands: nobody has decided yet, the teacher agrees, or the teacher overrules. */
+export type Standing = 'open' | 'agreed' | 'overruled';
+
+/** A finding as it stands under the teacher's decisions. `severity` is the teacher's where one was set. */
+export interface JudgedFinding extends ScriptFinding {
+  readonly standing: Standing;
+  /** The severity that the review gave. */
+  readonly foundAs: ScriptFinding['severity'];
+  /** Why it is overruled, where the teacher said so. */
+  readonly reason?: string;
+  /** Overruled by a decision for the whole class, not for this finding. */
+  readonly forAll?: true;
+  /** The decision that settled the standing, so that it can be undone. */
+  readonly decision?: string;
+}
+
+export type TeacherRemark = Of<'remark'>;
+
+export interface Judged {
+  readonly findings: readonly JudgedFinding[];
+  /** The teacher's own remarks on this script, in order of their place. */
+  readonly remarks: readonly TeacherRemark[];
+}
+
+/** The decisions that hold: those that no later, still-holding undo takes back. Undos themselves are left out. */
+export function decisionsInForce(decisions: readonly Decision[]): readonly Exclude<Decision, Of<'undo'>>[] {
+  const undone = new Set<string>();
+  // From the last backwards: an undo counts only if nothing after it undid it.
+  for (const decision of [...decisions].reverse())
+    if (decision.kind === 'undo' && !undone.has(decision.id)) undone.add(decision.decision);
+  return decisions.flatMap((decision) =>
+    decision.kind === 'undo' || undone.has(decision.id) ? [] : [decision],
+  );
+}
+
+/**
+ * What a script's findings come to. Pure. The later decision about a finding holds; a decision about this one finding
+ * goes before one for the whole class, whichever came first, so that a teacher can except one place from a general
+ * overruling. Of several general ones the later holds.
+ *
+ * @param script the script's id; decisions about other scripts are passed over
+ */
+export function applyDecisions(
+  script: string,
+  findings: readonly ScriptFinding[],
+  decisions: readonly Decision[],
+): Judged {
+  const settled = new Map<string, Of<'agree'> | Of<'overrule'>>();
+  const severities = new Map<string, Of<'severity'>>();
+  const general = new Map<string, Of<'overrule for all'>>();
+  const remarks: TeacherRemark[] = [];
+  for (const decision of decisionsInForce(decisions)) {
+    if (decision.kind === 'overrule for all') general.set(kindKey(decision.rule, decision.context), decision);
+    else if (decision.script !== script) continue;
+    else if (decision.kind === 'remark') remarks.push(decision);
+    else if (decision.kind === 'severity') severities.set(decision.finding, decision);
+    else settled.set(decision.finding, decision);
+  }
+  return {
+    findings: findings.map((finding) => {
+      const own = settled.get(finding.id);
+      const all =
+        general.get(kindKey(finding.rule, finding.context)) ?? general.get(kindKey(finding.rule, undefined));
+      return {
+        ...finding,
+        severity: severities.get(finding.id)?.severity ?? finding.severity,
+        foundAs: finding.severity,
+        ...standingOf(own, all),
+      };
+    }),
+    remarks: remarks.sort((a, b) => a.from - b.from),
+  };
+}
+
+function kindKey(rule: string, context: string | undefined): string {
+  return JSON.stringify(context === undefined ? [rule] : [rule, context]);
+}
+
+type Settled = Pick<JudgedFinding, 'standing' | 'reason' | 'forAll' | 'decision'>;
+
+function standingOf(
+  own: Of<'agree'> | Of<'overrule'> | undefined,
+  all: Of<'overrule for all'> | undefined,
+): Settled {
+  if (own?.kind === 'agree') return { standing: 'agreed', decision: own.id };
+  const overruling = own ?? all;
+  if (overruling === undefined) return { standing: 'open' };
+  return {
+    standing: 'overruled',
+    decision: overruling.id,
+    ...(overruling.reason === undefined ? {} : { reason: overruling.reason }),
+    ...(overruling.kind === 'overrule for all' ? { forAll: true as const } : {}),
+  };
+}
+
+/** The findings that count: all but the overruled. */
+export function standingFindings(findings: readonly JudgedFinding[]): JudgedFinding[] {
+  return findings.filter((finding) => finding.standing !== 'overruled');
+}

@@ -1,0 +1,53 @@
+/**
+ * What the desk keeps of a review: small, plain, and safe to store as JSON, so that a worker can review a script and
+ * hand over only this, and ten thousand of them can be read one after the other. The score itself is kept as its file.
+ */
+import { z } from 'zod';
+import { printKey } from '../harmony/labels.ts';
+import { homeKey } from '../report/key.ts';
+import type { Review } from '../review/review.ts';
+import type { Score } from '../score/score.ts';
+import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';
+import { evidenceOf, evidenceSchema } from './evidence.ts';
+import { scriptFindingSchema, scriptFindings } from './finding.ts';
+import { likenessPrint, likenessPrintSchema } from './print.ts';
+
+export const factsSchema = z.object({
+  /** Raised whenever the shape or its meaning changes: older ones are to be reviewed again. */
+  version: z.literal(1),
+  title: z.string(),
+  /** `G major`. */
+  key: z.string(),
+  bars: z.number().int().min(0),
+  findings: z.array(scriptFindingSchema),
+  evidence: evidenceSchema,
+  /** The clearest bar for each rule, for the class's board. */
+  boardBars: z.array(boardBarSchema),
+  goodBars: z.array(goodBarSchema),
+  /** The added voices, to be compared with other scripts'. */
+  print: likenessPrintSchema,
+  /** Strong points, the most telling first, in sentences. */
+  strengths: z.array(z.string()),
+});
+export type ScriptFacts = z.infer<typeof factsSchema>;
+
+/**
+ * Reduces a review to what the desk keeps.
+ *
+ * @param given the notes that the brief gives, which are nobody's own work and so no sign of likeness
+ */
+export function factsOf(review: Review, strengths: readonly string[] = [], given?: Score): ScriptFacts {
+  const findings = scriptFindings(review);
+  return {
+    version: 1,
+    title: review.score.title,
+    key: printKey(homeKey(review.analysis)),
+    bars: review.score.bars.length,
+    findings,
+    evidence: evidenceOf(review),
+    boardBars: boardBars(review.score, findings),
+    goodBars: goodBars(review, findings),
+    print: likenessPrint(review.score, given),
+    strengths: [...strengths],
+  };
+}

@@ -1,0 +1,20 @@
+/** Bytes → text. */
+
+/**
+ * UTF-8, or UTF-16 with a byte-order mark; undefined for bytes that are neither, and for bytes that no text has
+ * (so that a picture with a wrong ending is told from an exercise).
+ */
+export function decodeText(bytes: Uint8Array): string | undefined {
+  const label =
+    bytes[0] === 0xff && bytes[1] === 0xfe
+      ? 'utf-16le'
+      : bytes[0] === 0xfe && bytes[1] === 0xff
+        ? 'utf-16be'
+        : 'utf-8';
+  try {
+    const text = new TextDecoder(label, { fatal: true }).decode(bytes);
+    return text.includes('\u0000') ? undefined : text;
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,109 @@
+/**
+ * Any file's bytes → Score. What a file is shows in its content, never in its name: a zip archive and markup are
+ * MusicXML, anything else is our text notation.
+ */
+import { readMusicXml } from '../musicxml/index.ts';
+import { readNotation } from '../notation/index.ts';
+import type { Score } from '../score/score.ts';
+import { decodeText } from './decode.ts';
+
+export interface Problem {
+  readonly message: string;
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Why a file could not be read: the first thing wrong and where, and every mistake where there are several. */
+export interface Unreadable {
+  readonly message: string;
+  readonly line?: number;
+  readonly column?: number;
+  readonly problems?: readonly Problem[];
+}
+
+export type FileKind = 'text' | 'musicxml' | 'mxl';
+
+export type Opened =
+  | {
+      readonly ok: true;
+      readonly kind: FileKind;
+      readonly score: Score;
+      /** For our text notation: the text, decoded. */
+      readonly text?: string;
+    }
+  | { readonly ok: false; readonly error: Unreadable };
+
+/** The most a text in our notation may hold, in bytes: some 2,000 bars. */
+export const MOST_TEXT_BYTES = 512 * 1024;
+
+/**
+ * Reads a score from a file's bytes. Never throws: what can't be read is told. Where the sender said what kind it
+ * is, that holds (`declared`); else the content shows it.
+ */
+export function openScore(bytes: Uint8Array, declared?: FileKind): Opened {
+  if (bytes.length === 0) return refuse('The file is empty. It should hold an exercise: text or MusicXML.');
+  const kind = declared ?? kindOf(bytes);
+  return kind === 'text' ? openText(bytes) : openMusicXml(bytes, kind);
+}
+
+/** What the content says a file is. */
+export function kindOf(bytes: Uint8Array): FileKind {
+  if (bytes[0] === 0x50 && bytes[1] === 0x4b) return 'mxl';
+  // The first sign that is neither a byte-order mark, nor white space, nor the empty half of a UTF-16 sign.
+  for (let i = 0; i < Math.min(bytes.length, 4096); i++) {
+    const byte = bytes[i]!;
+    const skipped = byte <= 0x20 || byte >= 0xfe || (i < 3 && [0xef, 0xbb, 0xbf][i] === byte);
+    if (!skipped) return byte === 0x3c ? 'musicxml' : 'text';
+  }
+  return 'text';
+}
+
+function openMusicXml(bytes: Uint8Array, kind: FileKind): Opened {
+  const read = readMusicXml(bytes);
+  if (read.ok) return { ok: true, kind, score: read.score };
+  const { message, line, column } = read;
+  return {
+    ok: false,
+    error: {
+      message,
+      ...(line === undefined ? {} : { line }),
+      ...(column === undefined ? {} : { column }),
+    },
+  };
+}
+
+function openText(bytes: Uint8Array): Opened {
+  if (bytes.length > MOST_TEXT_BYTES) {
+    return refuse(
+      `The text is ${Math.ceil(bytes.length / 1024)} kB long; at most ${MOST_TEXT_BYTES / 1024} kB can be read. An exercise of 30 bars has about 2 kB.`,
+    );
+  }
+  const text = decodeText(bytes);
+  if (text === undefined) {
+    return refuse(
+      'This is neither MusicXML nor text that can be read: save the exercise as MusicXML, or its text as UTF-8.',
+    );
+  }
+  return openNotation(text);
+}
+
+/** Reads our text notation; every mistake in it is told. */
+export function openNotation(text: string): Opened {
+  const { score, problems } = readNotation(text);
+  const [first] = problems;
+  if (first === undefined) return { ok: true, kind: 'text', score, text };
+  return {
+    ok: false,
+    error: {
+      message:
+        problems.length === 1 ? first.message : `${problems.length} mistakes, the first: ${first.message}`,
+      line: first.line,
+      column: first.column,
+      problems,
+    },
+  };
+}
+
+function refuse(message: string): Opened {
+  return { ok: false, error: { message } };
+}

@@ -1,0 +1,44 @@
+/** Chords and cadences laid out by bar, as rows of plain text. */
+import type { Chord } from '../harmony/analysis.ts';
+import { printKey } from '../harmony/labels.ts';
+import { cadenceWords } from '../harmony/words.ts';
+import type { Review } from '../review/review.ts';
+import { barAt, placeIn, printBeat, printPlace } from '../score/place.ts';
+
+export interface BarRow {
+  readonly bar: string;
+  /** The key, where it is the first bar or the key is new; two where it changes within the bar. */
+  readonly keys: string;
+  /** `1 I · 2 V65 · 3½ I`: each chord after its beat. */
+  readonly chords: string;
+}
+
+/** One row for each bar in which a chord begins. `label` writes a chord. */
+export function chordsByBar(review: Review, label: (chord: Chord) => string): BarRow[] {
+  const rows: { bar: string; keys: string[]; chords: string[]; index: number }[] = [];
+  let key = '';
+  for (const chord of review.analysis.chords) {
+    const bar = barAt(review.score, chord.at);
+    let row = rows.at(-1);
+    if (row?.index !== bar.index) {
+      row = { bar: bar.number, keys: [], chords: [], index: bar.index };
+      rows.push(row);
+    }
+    const here = printKey(chord.key);
+    if (here !== key) row.keys.push(here);
+    key = here;
+    // No-break spaces keep a beat and its chord on one line.
+    row.chords.push(`${printBeat(placeIn(bar, chord.at)).replaceAll(' ', '\u00a0')}\u00a0${label(chord)}`);
+  }
+  return rows.map(({ bar, keys, chords }) => ({ bar, keys: keys.join(', '), chords: chords.join(' · ') }));
+}
+
+/** `bar 4, beat 3: perfect cadence in G major (also called perfect authentic)`, one for each cadence. */
+export function cadencesByBar(review: Review): string[] {
+  return review.analysis.cadences.map((cadence) => {
+    const place = printPlace(placeIn(barAt(review.score, cadence.at), cadence.at));
+    const { name, otherName } = cadenceWords(cadence);
+    const other = name.startsWith(otherName) ? '' : ` (also called ${otherName})`;
+    return `${place}: ${name} in ${printKey(cadence.key)}${other}`;
+  });
+}

@@ -1,0 +1,53 @@
+/** The page of one rule, as plain text of at most 80 columns. */
+import type { Example, Rule } from '../rules/rule.ts';
+import { wrap } from './wrap.ts';
+
+const WIDTH = 80;
+
+/** A rule from top to bottom: what it says, why, hints, examples in our notation, settings, source. */
+export function explainRule(rule: Rule): string {
+  const lines = [
+    rule.name,
+    '='.repeat(rule.name.length),
+    `${rule.id}, among ${rule.family}; taken as a ${rule.severity} unless a profile says otherwise.`,
+    '',
+    ...wrap(rule.statement, WIDTH),
+    '',
+    ...section('Why', [rule.why]),
+    ...section(
+      'Hints, one at a time',
+      rule.hints.map((hint, i) => `${i + 1}. ${hint}`),
+    ),
+    ...rule.examples.wrong.flatMap((example) => printExample('Not like this', example)),
+    ...rule.examples.right.flatMap((example) => printExample('But like this', example)),
+    ...section(
+      'What a profile may set',
+      Object.entries(rule.parameters).map(([name, { value, statement, choices, range }]) => {
+        const limits = choices
+          ? ` One of: ${choices.join(', ')}.`
+          : range
+            ? ` From ${range[0]} to ${range[1]}.`
+            : '';
+        return `${name} = ${String(value)}. ${statement}${limits}`;
+      }),
+    ),
+    ...section('Source', [rule.source]),
+  ];
+  return `${lines.join('\n').trimEnd()}\n`;
+}
+
+function section(title: string, paragraphs: readonly string[]): string[] {
+  return paragraphs.length === 0 ? [] : [title, ...paragraphs.flatMap((text) => wrap(text, WIDTH, '  ')), ''];
+}
+
+function printExample(title: string, example: Example): string[] {
+  return [
+    ...wrap(`${title}: ${example.caption}`, WIDTH),
+    '',
+    ...example.text
+      .trim()
+      .split('\n')
+      .map((line) => `    ${line.trim()}`),
+    '',
+  ];
+}

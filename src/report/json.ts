@@ -1,0 +1,136 @@
+/** From a review to its public JSON form (see `schema.ts`). Ticks become crotchets here. */
+import type { Cadence, Chord } from '../harmony/analysis.ts';
+import { numeral, printKey } from '../harmony/labels.ts';
+import { cadenceWords } from '../harmony/words.ts';
+import type { Unreadable } from '../open/open.ts';
+import type { Finding, Review } from '../review/review.ts';
+import { printNoteName, printPitch } from '../score/pitch.ts';
+import { barAt, type Place, placeIn } from '../score/place.ts';
+import { endOf } from '../score/score.ts';
+import { crotchets, type Ticks } from '../score/time.ts';
+import { homeKey } from './key.ts';
+import type { JsonCadence, JsonChord, JsonFailure, JsonFinding, JsonReview } from './schema.ts';
+import { summarise } from './summary.ts';
+
+export type { JsonChord, JsonFailure, JsonFinding, JsonLine, JsonReview } from './schema.ts';
+
+/** The public form of a review. `file` is what the person called the input; `-` for standard input. */
+export function jsonReview(file: string, review: Review): JsonReview {
+  const { score, analysis } = review;
+  return {
+    file,
+    title: score.title,
+    key: printKey(homeKey(review.analysis)),
+    bars: score.bars.length,
+    crotchets: crotchets(endOf(score)),
+    chords: analysis.chords.map((chord) => jsonChord(review, chord)),
+    keys: analysis.keys.map((region) => ({
+      from: crotchets(region.from),
+      until: crotchets(region.until),
+      key: printKey(region.key),
+    })),
+    // A note that no ornament explains is a matter for the dissonance rules, not an ornament.
+    ornaments: analysis.ornaments
+      .filter((ornament) => ornament.kind !== 'unclassified')
+      .map((ornament) => ({
+        voice: ornament.voice,
+        at: crotchets(ornament.at),
+        until: crotchets(ornament.until),
+        pitch: printPitch(ornament.tone.pitch),
+        kind: ornament.kind,
+        ...(ornament.figures === undefined ? {} : { figures: ornament.figures }),
+      })),
+    cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
+    findings: review.findings.map((finding) => jsonFinding(review, finding)),
+    remarks: score.remarks.map(({ message, bar }) => ({ message, ...(bar === undefined ? {} : { bar }) })),
+    summary: summarise(review),
+  };
+}
+
+/** The public form of a file that could not be read. */
+export function jsonFailure(file: string, error: Unreadable): JsonFailure {
+  return {
+    file,
+    error: {
+      message: error.message,
+      ...(error.line === undefined ? {} : { line: error.line }),
+      ...(error.column === undefined ? {} : { column: error.column }),
+      ...(error.problems && error.problems.length > 1
+        ? { problems: error.problems.map(({ message, line, column }) => ({ message, line, column })) }
+        : {}),
+    },
+  };
+}
+
+function jsonChord(review: Review, chord: Chord): JsonChord {
+  const { roman, otherwise } = chord;
+  return {
+    at: crotchets(chord.at),
+    until: crotchets(chord.until),
+    ...jsonPlace(review, chord.at),
+    key: printKey(chord.key),
+    numeral: numeral(roman, chord.key),
+    root: printNoteName(chord.root),
+    bass: printNoteName(chord.bass),
+    quality: chord.quality,
+    seventh: roman.seventh !== undefined,
+    ...(roman.applied === undefined
+      ? {}
+      : { applied: numeral({ ...roman.applied, inversion: 0 }, chord.key) }),
+    ...(otherwise === undefined
+      ? {}
+      : { otherwise: { key: printKey(otherwise.key), numeral: numeral(otherwise.roman, otherwise.key) } }),
+  };
+}
+
+function jsonCadence(review: Review, cadence: Cadence): JsonCadence {
+  const { at, key, kind, tierce, full, inverted, phrygian } = cadence;
+  const words = cadenceWords(cadence);
+  return {
+    at: crotchets(at),
+    ...jsonPlace(review, at),
+    key: printKey(key),
+    kind,
+    name: words.name,
+    alsoCalled: words.otherName,
+    tierce,
+    full,
+    inverted,
+    phrygian,
+  };
+}
+
+function jsonFinding(review: Review, finding: Finding): JsonFinding {
+  const { rule } = finding;
+  const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
+  return {
+    id: finding.id,
+    rule: rule.id,
+    name: rule.name,
+    family: rule.family,
+    severity: finding.severity,
+    voices: [...finding.voices],
+    ...jsonPlace(review, finding.from),
+    from: crotchets(finding.from),
+    until: crotchets(finding.until),
+    notes: finding.tones.map((tone) => ({
+      voice: tone.voice,
+      at: crotchets(tone.at),
+      pitch: printPitch(tone.pitch),
+    })),
+    message: finding.message,
+    why: rule.why,
+    hint: hints[0]!,
+    hints,
+  };
+}
+
+function jsonPlace(review: Review, at: Ticks): { bar: string; beat: number } {
+  const place = placeIn(barAt(review.score, at), at);
+  return { bar: place.bar.number, beat: decimalBeat(place) };
+}
+
+/** The beat as a number for JSON: 2½ is 2.5. */
+export function decimalBeat(place: Place): number {
+  return place.beat + place.numerator / place.denominator;
+}

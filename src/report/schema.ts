@@ -1,0 +1,132 @@
+/**
+ * The public JSON review: one shape for the command line, the service and whoever reads what they print.
+ * Fields are added, never renamed or taken away. Times are crotchets from the start of the score, the upbeat
+ * included; they are floats here and nowhere else. Pitches are scientific (`F#4`), note names without octave.
+ */
+import { z } from 'zod';
+import { FAMILIES } from '../rules/rule.ts';
+
+const crotchets = z.number().min(0).describe('Crotchets from the start of the score, upbeat included.');
+const barNumber = z.string().describe('The bar number printed in the score; "0" for an upbeat.');
+const beat = z.number().min(1).describe('Beat of the bar from 1; 2.5 is half-way through the second.');
+const voice = z.enum(['S', 'A', 'T', 'B']);
+const pitch = z.string().regex(/^[A-G](#{1,2}|b{1,2})?-?\d+$/);
+const noteName = z.string().regex(/^[A-G](#{1,3}|b{1,3})?$/);
+const keyName = z.string().regex(/^[A-G](#{1,2}|b{1,2})? (major|minor)$/);
+const severity = z.enum(['fault', 'query', 'remark']);
+
+export const chordSchema = z.object({
+  at: crotchets,
+  until: crotchets,
+  bar: barNumber,
+  beat,
+  key: keyName,
+  numeral: z.string().describe('Plain figured numeral: V65, viio6/V, I64.'),
+  root: noteName,
+  bass: noteName,
+  quality: z.enum(['major', 'minor', 'diminished', 'augmented']),
+  seventh: z.boolean(),
+  applied: z.string().optional().describe('What the chord is dominant to: V in V7/V.'),
+  otherwise: z
+    .object({ key: keyName, numeral: z.string() })
+    .optional()
+    .describe('The second reading, where the first is not sure.'),
+});
+
+export const ornamentSchema = z.object({
+  voice,
+  at: crotchets,
+  until: crotchets,
+  pitch,
+  kind: z.string(),
+  figures: z.string().optional().describe('For a suspension: 4–3, 7–6, 9–8, 2–3.'),
+});
+
+export const cadenceSchema = z.object({
+  at: crotchets,
+  bar: barNumber,
+  beat,
+  key: keyName,
+  kind: z.enum(['perfect', 'imperfect', 'plagal', 'interrupted']),
+  name: z.string().describe('perfect cadence, imperfect cadence (Phrygian), inverted plagal cadence.'),
+  alsoCalled: z.string().describe('What other schools call it: authentic, half, deceptive.'),
+  tierce: z.boolean().describe('The last chord is major in a minor key (tierce de Picardie).'),
+  full: z.boolean().describe('Perfect, both chords in root position, the tonic in the soprano.'),
+  inverted: z.boolean(),
+  phrygian: z.boolean(),
+});
+
+export const findingSchema = z.object({
+  id: z.string(),
+  rule: z.string(),
+  name: z.string(),
+  family: z.enum(FAMILIES),
+  severity,
+  voices: z.array(voice),
+  bar: barNumber,
+  beat,
+  from: crotchets,
+  until: crotchets,
+  notes: z.array(z.object({ voice, at: crotchets, pitch })),
+  message: z.string(),
+  why: z.string(),
+  hint: z.string(),
+  hints: z.array(z.string()).length(3).describe('Where to look; which movement would cure it; which rule.'),
+});
+
+export const summarySchema = z.object({
+  profile: z.string(),
+  faults: z.number().int().min(0),
+  queries: z.number().int().min(0),
+  remarks: z.number().int().min(0),
+  /** How often each rule spoke, by rule id; rules that said nothing are left out. */
+  byRule: z.record(z.string(), z.number().int().positive()),
+  unwritten: z.number().min(0).describe('Crotchets still to be written, added over the four voices.'),
+  switchedOff: z.array(z.string()).describe('Rules that the profile does not look at.'),
+  sentence: z.string(),
+});
+
+export const jsonReviewSchema = z.object({
+  file: z.string(),
+  title: z.string(),
+  key: keyName,
+  bars: z.number().int().min(0),
+  crotchets,
+  chords: z.array(chordSchema),
+  keys: z.array(z.object({ from: crotchets, until: crotchets, key: keyName })),
+  ornaments: z.array(ornamentSchema),
+  cadences: z.array(cadenceSchema),
+  findings: z.array(findingSchema),
+  /** What the reader of the file guessed or set aside. */
+  remarks: z.array(z.object({ message: z.string(), bar: z.string().optional() })),
+  summary: summarySchema,
+});
+
+export const jsonFailureSchema = z.object({
+  file: z.string(),
+  error: z.object({
+    message: z.string(),
+    line: z.number().int().positive().optional(),
+    column: z.number().int().positive().optional(),
+    /** Where a text holds several mistakes: all of them. */
+    problems: z
+      .array(
+        z.object({
+          message: z.string(),
+          line: z.number().int().positive(),
+          column: z.number().int().positive(),
+        }),
+      )
+      .optional(),
+  }),
+});
+
+/** One line of `partwise review --json`. */
+export const jsonLineSchema = z.union([jsonReviewSchema, jsonFailureSchema]);
+
+export type JsonReview = z.infer<typeof jsonReviewSchema>;
+export type JsonFailure = z.infer<typeof jsonFailureSchema>;
+export type JsonLine = z.infer<typeof jsonLineSchema>;
+export type JsonFinding = z.infer<typeof findingSchema>;
+export type JsonChord = z.infer<typeof chordSchema>;
+export type JsonCadence = z.infer<typeof cadenceSchema>;

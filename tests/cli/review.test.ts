@@ -1,0 +1,161 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { jsonLineSchema, jsonReviewSchema } from '../../src/report/schema.ts';
+import { partwise } from './run.ts';
+
+const CLEAN = 'fixtures/exercises/morning-walk.txt';
+const FAULTY = 'fixtures/exercises/fault-consecutives.txt';
+
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'partwise-'));
+});
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+describe('partwise review --json', () => {
+  it('prints one review a line for each file, and the others where one cannot be read', async () => {
+    const broken = file('broken.txt', 'key: G major\nS: G4 H4 |\n');
+    const { status, out } = await partwise(['review', '--json', CLEAN, broken, 'no-such-file', FAULTY]);
+    const lines = out.trimEnd().split('\n');
+    expect(lines).toHaveLength(4);
+    const [clean, unread, missing, faulty] = lines.map((line) => jsonLineSchema.parse(JSON.parse(line)));
+    expect(clean).toMatchObject({
+      file: CLEAN,
+      title: 'Morning walk',
+      key: 'G major',
+      bars: 5,
+      crotchets: 16,
+    });
+    expect(unread).toMatchObject({ file: broken, error: { line: 2, column: 7 } });
+    expect(missing).toMatchObject({ file: 'no-such-file', error: { message: /no such file/ } });
+    expect(faulty).toMatchObject({ file: FAULTY });
+    expect(status).toBe(2);
+  });
+
+  it('reads standard input, and says 0 for nothing at fault', async () => {
+    const text = 'title: One chord\nkey: C major\nmetre: 4/4\nS: E5*4! |\nA: G4*4 |\nT: C4*4 |\nB: C3*4 |\n';
+    const { status, out } = await partwise(['review', '--json', '-'], text);
+    const review = jsonReviewSchema.parse(JSON.parse(out));
+    expect(review.file).toBe('-');
+    expect(review.chords).toMatchObject([
+      {
+        at: 0,
+        until: 4,
+        bar: '1',
+        beat: 1,
+        key: 'C major',
+        numeral: 'I',
+        root: 'C',
+        bass: 'C',
+        quality: 'major',
+        seventh: false,
+      },
+    ]);
+    expect(review.summary.faults).toBe(0);
+    expect(status).toBe(0);
+  });
+
+  it('says 1 where there are faults', async () => {
+    const { status, out } = await partwise(['review', '--json', FAULTY]);
+    const review = jsonReviewSchema.parse(JSON.parse(out));
+    expect(review.findings.map(({ rule }) => rule)).toEqual(
+      expect.arrayContaining(['parallel-fifths', 'parallel-octaves']),
+    );
+    expect(status).toBe(1);
+  });
+
+  it('tells every mistake of a text, each with its place', async () => {
+    const broken = file('three.txt', 'key: G major\nmetre: 4/4\nS: G4 H4 G4 Q4 |\nB: G3 G3 *2 G3 |\n');
+    const { out } = await partwise(['review', '--json', broken]);
+    const { error } = JSON.parse(out) as { error: { problems: { line: number }[] } };
+    expect(error.problems.map(({ line }) => line)).toEqual([3, 3, 4]);
+  });
+
+  it('goes by the content, not by the ending', async () => {
+    const odd = file(
+      'exercise.xml',
+      'key: C major\nmetre: 4/4\nS: E5*4 |\nA: G4*4 |\nT: C4*4 |\nB: C3*4 |\n',
+    );
+    const picture = file('picture.musicxml', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 3]));
+    const { out, status } = await partwise(['review', '--json', odd, picture, folder]);
+    const [text, image, directory] = out
+      .trimEnd()
+      .split('\n')
+      .map((line) => jsonLineSchema.parse(JSON.parse(line)));
+    expect(text).toMatchObject({ key: 'C major' });
+    expect(image).toMatchObject({ error: { message: /neither MusicXML nor text/ } });
+    expect(directory).toMatchObject({ error: { message: /folder/ } });
+    expect(status).toBe(2);
+  });
+});
+
+describe('partwise review for people', () => {
+  it('groups findings by bar, prints chords and cadences and ends with a summary, within 80 columns', async () => {
+    const { out, status } = await partwise(['review', FAULTY, CLEAN]);
+    expect(out).toMatch(/^Two abreast/);
+    expect(out).toMatch(/^Bar 1$/m);
+    expect(out).toMatch(/\[parallel-fifths\]/);
+    expect(out).toMatch(/perfect cadence in C major/);
+    expect(out).toMatch(/\d faults?/);
+    for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(80);
+    expect(out).not.toContain('\u001b');
+    expect(status).toBe(1);
+  });
+
+  it('writes chords the way asked for', async () => {
+    const figures = await partwise(['review', CLEAN]);
+    const letters = await partwise(['review', '--labels', 'letters', CLEAN]);
+    const bass = await partwise(['review', '--labels', 'bass', CLEAN]);
+    expect(figures.out).toMatch(/V6\b/);
+    expect(letters.out).toMatch(/Vb\b/);
+    expect(bass.out).not.toMatch(/\bIV?6?\b ·/);
+  });
+});
+
+describe('bad usage', () => {
+  it.each([
+    [['review']],
+    [['review', '--no-such-option', CLEAN]],
+    [['review', '--labels', 'runes', CLEAN]],
+    [['review', '--profile', 'no-such-profile', CLEAN]],
+    [['explain', 'no-such-rule']],
+    [['serve', '--port', 'soon']],
+    [['revue', CLEAN]],
+  ])('%j exits with 2 and a sentence', async (args) => {
+    const { status, out, err } = await partwise(args);
+    expect(status).toBe(2);
+    expect(out).toBe('');
+    expect(err.length).toBeGreaterThan(10);
+    expect(err).not.toMatch(/at .*\.ts:\d+/);
+  });
+
+  it('shows help and the version with 0', async () => {
+    expect(await partwise(['--help'])).toMatchObject({ status: 0, err: '' });
+    expect(await partwise(['--version'])).toMatchObject({ status: 0, out: '0.1.0\n' });
+  });
+});
+
+it('a reader that stops early is no error', () => {
+  const files = Array.from({ length: 40 }, () => CLEAN).join(' ');
+  const ran = spawnSync(
+    'bash',
+    [
+      '-c',
+      `set -o pipefail; ${process.execPath} --import tsx src/cli/main.ts review --json ${files} | head -n 1`,
+    ],
+    {
+      encoding: 'utf8',
+    },
+  );
+  expect(ran.stderr).toBe('');
+  expect(ran.stdout.split('\n')).toHaveLength(2);
+});

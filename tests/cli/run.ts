@@ -1,0 +1,30 @@
+/** Runs the command line as a person does, and tells what it printed and how it ended. */
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+export interface Ran {
+  readonly status: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** `partwise ARGS` in the repository's folder, with `input` on standard input. */
+export function partwise(args: readonly string[], input: string | Uint8Array = ''): Promise<Ran> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], { cwd: ROOT });
+    let out = '';
+    let err = '';
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+    });
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      err += text;
+    });
+    child.once('error', reject);
+    child.once('close', (status) => resolve({ status, out, err }));
+    child.stdin.on('error', () => {});
+    child.stdin.end(input);
+  });
+}
