@@ -1,0 +1,83 @@
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { numeral } from '../harmony/labels.ts';
+import { isStep } from '../harmony/ornamental.ts';
+import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
+import { isDominant } from '../harmony/questions.ts';
+import { firstTone, lastTone, voicings } from '../harmony/voicing.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+
+export const backwardStep = defineRule({
+  id: 'backward-step',
+  name: 'Backward step in the harmony',
+  family: 'chords',
+  statement: 'Inside a phrase a dominant does not step back to the subdominant or the supertonic.',
+  why: 'Chords lead towards the dominant and from there to the tonic; a dominant that turns back to IV or ii takes away the push it has just given.',
+  hints: [
+    'Name these two chords and their degrees in the key.',
+    'Let the dominant go to the tonic or the submediant, or change the order so that it comes last.',
+    'Progressions: subdominant and supertonic go before the dominant, not after it.',
+  ],
+  source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The dominant on the second beat steps back to the subdominant.',
+        text: `key: G major
+metre: 4/4
+S: B4 A4 C5 B4 | A4*2 G4*2! |
+A: G4 F#4 G4 G4 | F#4*2 D4*2! |
+T: D4 D4 E4 D4 | D4*2 B3*2! |
+B: G3 D3 C3 G2 | D3*2 G2*2! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The subdominant goes before the dominant.',
+        text: `key: G major
+metre: 4/4
+S: B4 C5 A4 B4 | A4*2 G4*2! |
+A: G4 G4 F#4 G4 | F#4*2 D4*2! |
+T: D4 E4 D4 D4 | D4*2 B3*2! |
+B: G3 C3 D3 G2 | D3*2 G2*2! |`,
+      },
+    ],
+  },
+  check: (analysis) => harmonySteps(analysis).flatMap((step) => backward(analysis, step)),
+});
+
+function backward(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
+  const severity = gravity(analysis, { from, to });
+  if (severity === undefined) return [];
+  const known = voicings(analysis);
+  return [
+    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+      severity,
+      from: from.at,
+      until: to.until,
+      message: `${numeral(from.roman, from.key)} steps back to ${numeral(to.roman, to.key)} inside the phrase.`,
+    }),
+  ];
+}
+
+/** Which steps count as backward, and how heavily: by degree, then by inversion. */
+function gravity(analysis: Analysis, { from, to }: HarmonyStep): Severity | undefined {
+  const start = isDominant(from, true) ? 5 : plainDegree(from);
+  const target = plainDegree(to);
+  if (start === 5 && (target === 2 || target === 4)) {
+    // With the bass gliding by step through an inversion (V–IV6 and the like) this is daily practice.
+    if (from.roman.inversion + to.roman.inversion > 0)
+      return bassSteps(analysis, from, to) ? undefined : 'remark';
+    return 'query';
+  }
+  return start === 2 && target === 4 && from.roman.inversion + to.roman.inversion === 0 ? 'query' : undefined;
+}
+
+function bassSteps(analysis: Analysis, from: Chord, to: Chord): boolean {
+  const known = voicings(analysis);
+  const before = lastTone(known[from.index]!, 'B');
+  const after = firstTone(known[to.index]!, 'B');
+  return before !== undefined && after !== undefined && isStep(before, after);
+}

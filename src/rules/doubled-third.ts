@@ -1,0 +1,88 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { doublingsOf } from '../harmony/doubling.ts';
+import { isStep } from '../harmony/ornamental.ts';
+import { isDominant } from '../harmony/questions.ts';
+import { previousChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { nextTone, previousTone } from '../score/motion.ts';
+import { printNoteName } from '../score/pitch.ts';
+import type { Tone } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inVoice, inWords } from './wording.ts';
+
+export const doubledThird = defineRule({
+  id: 'doubled-third',
+  name: 'Third of a major chord doubled',
+  family: 'chords',
+  statement: 'The third of a major chord is doubled only where the lines ask for it.',
+  why: 'The major third is the brightest note of the chord; sung by two voices it sticks out, and the chord loses its balance.',
+  hints: [
+    'Find the two voices that have the third of this chord.',
+    'Let one of them take the root or the fifth, unless both move by step in opposite directions.',
+    'Doubling: in major chords double the root first, then the fifth, and the third only for the sake of a good line.',
+  ],
+  source: 'A. Butterworth, Harmony in Practice, on doubling (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'On the third beat the tenor leaps to the note the soprano has, the third of the chord.',
+        text: `key: G major
+metre: 4/4
+S: G4 A4 B4 A4 | G4*4! |
+A: D4 F#4 G4 F#4 | D4*4! |
+T: B3 D4 B3 D4 | B3*4! |
+B: G3 D3 G3 D3 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The tenor keeps the fifth of the chord, and the chord is complete.',
+        text: `key: G major
+metre: 4/4
+S: G4 A4 B4 A4 | G4*4! |
+A: D4 F#4 G4 F#4 | D4*4! |
+T: B3 D4 D4 D4 | B3*4! |
+B: G3 D3 G3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+});
+
+function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord } = voicing;
+  if (chord.quality !== 'major' || chord.roman.special !== undefined) return [];
+  // In a dominant the third is the leading note, which has a rule of its own.
+  if (isDominant(chord)) return [];
+  return doublingsOf(analysis, voicing, chord.members.third).flatMap(({ from, until, tones }) => {
+    const severity = gravity(analysis, voicing, tones);
+    if (severity === undefined) return [];
+    return [
+      about(tones, {
+        severity,
+        from,
+        until,
+        message: `The third of a major chord, ${printNoteName(chord.members.third)}, is doubled: ${inWords(tones.map(inVoice))}.`,
+      }),
+    ];
+  });
+}
+
+/** How much a doubled major third matters; undefined where the lines give good cause for it. */
+function gravity(analysis: Analysis, voicing: Voicing, tones: readonly Tone[]): Severity | undefined {
+  const before = previousChord(analysis, voicing.chord.index);
+  // V–VI: the leading note rises and the other upper voices fall, so the third comes to be doubled.
+  if (before !== undefined && isDominant(before) && voicing.chord.roman.degree === 6) return undefined;
+  const stepwise = tones.filter((tone) => isStepwise(analysis, tone)).length;
+  if (stepwise >= 2) return undefined;
+  return stepwise === 1 || voicing.chord.roman.inversion === 1 ? 'remark' : 'query';
+}
+
+/** Reached and left by step, or by staying on its note: part of a line. */
+function isStepwise(analysis: Analysis, tone: Tone): boolean {
+  const before = previousTone(analysis.texture, tone);
+  const after = nextTone(analysis.texture, tone);
+  return (before === undefined || isStep(before, tone)) && (after === undefined || isStep(tone, after));
+}

@@ -1,0 +1,67 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { numeral } from '../harmony/labels.ts';
+import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
+import { voicings } from '../harmony/voicing.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+
+export const mediantOutOfPlace = defineRule({
+  id: 'mediant-out-of-place',
+  name: 'Mediant chord out of place',
+  family: 'chords',
+  statement: 'The mediant chord leads on to the submediant or the subdominant.',
+  why: 'The mediant shares two notes with the tonic and two with the dominant, so the ear hardly knows what it is; only a step to VI or IV gives it a meaning.',
+  hints: [
+    'Look at the chord on the third degree and at the chord that follows.',
+    'Let it go to the submediant or the subdominant, or try the tonic in first inversion in its place.',
+    'Choice of chords: the mediant is rare, and goes to VI or to IV.',
+  ],
+  source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The mediant on the second beat goes straight to the dominant.',
+        text: `key: G major
+metre: 4/4
+S: B4 B4 A4*2 | G4*4! |
+A: G4 F#4 F#4*2 | D4*4! |
+T: D4 D4 D4*2 | B3*4! |
+B: G3 B2 D3*2 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The mediant goes on to the subdominant, under a descending melody.',
+        text: `key: G major
+metre: 4/4
+S: G4 F#4 E4 D4 | D4*4! |
+A: D4 D4 C4 A3 | B3*4! |
+T: B3 B3 G3 F#3 | G3*4! |
+B: G3 B2 C3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => harmonySteps(analysis).flatMap((step) => stray(analysis, step)),
+});
+
+/** Degrees a mediant chord leads to. */
+const GOALS: ReadonlySet<number | undefined> = new Set([4, 6]);
+
+function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
+  if (plainDegree(from) !== 3 || from.quality === 'augmented') return [];
+  // Applied and altered chords lead elsewhere by their own force.
+  const goal = plainDegree(to);
+  if (goal === undefined || GOALS.has(goal)) return [];
+  const known = voicings(analysis);
+  const severity: Severity = from.key.mode === 'minor' || from.roman.inversion > 0 ? 'remark' : 'query';
+  return [
+    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+      severity,
+      from: from.at,
+      until: to.until,
+      message: `The mediant chord, ${numeral(from.roman, from.key)}, goes to ${numeral(to.roman, to.key)}.`,
+    }),
+  ];
+}

@@ -1,0 +1,90 @@
+import type { Analysis, Key } from '../harmony/analysis.ts';
+import { printKey } from '../harmony/labels.ts';
+import { isStep } from '../harmony/ornamental.ts';
+import { chordAt, degreeOf } from '../harmony/questions.ts';
+import { departure } from '../harmony/resolution.ts';
+import { previousTone } from '../score/motion.ts';
+import { printPitch, semitone } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const minorScaleDegrees = defineRule({
+  id: 'minor-scale-degrees',
+  name: 'Sixth or seventh degree in minor',
+  family: 'chords',
+  statement:
+    'In minor the sixth and seventh degrees are raised on the way up to the tonic, and left unraised on the way down.',
+  why: 'The raised degrees exist to lead up to the tonic; when a raised sixth sinks again, or an unraised seventh rises to the tonic, the key loses its colour and its pull.',
+  hints: [
+    'Follow the line of this voice and see whether it goes up to the tonic or down from it.',
+    'Raise the sixth degree only where the raised seventh follows; keep both as in the signature where the line falls.',
+    'Minor keys: melodic minor, up with raised sixth and seventh, down without.',
+  ],
+  source: 'W. Piston, Harmony, chapter on the minor mode (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The raised sixth degree, F#, sinks back to E.',
+        text: `key: A minor
+metre: 4/4
+S: C5 D5 C5 B4 | A4*4! |
+A: E4 F#4 E4 E4 | E4*4! |
+T: A3 A3 A3 G#3 | C4*4! |
+B: A2 D3 A2 E3 | A2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The raised sixth leads on through the raised seventh to the tonic.',
+        text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 C5 | B4*2 A4*2! |
+A: E4 F#4 G#4 A4 | G#4*2 E4*2! |
+T: A3 A3 E4 E4 | D4*2 C4*2! |
+B: A2 D3 E3 A2 | E3*2 A2*2! |`,
+      },
+    ],
+  },
+  check: (analysis) =>
+    VOICES.flatMap((voice) => analysis.texture.tones[voice].flatMap((tone) => judge(analysis, tone))).sort(
+      (a, b) => a.from - b.from,
+    ),
+});
+
+function judge(analysis: Analysis, tone: Tone): Occurrence[] {
+  const chord = chordAt(analysis, tone.at);
+  // An applied or special chord borrows its notes from another key.
+  if (chord === undefined || chord.key.mode !== 'minor') return [];
+  if (chord.roman.applied !== undefined || chord.roman.special !== undefined) return [];
+  const next = departure(analysis.texture, tone);
+  if (next === undefined) return [];
+  const { key } = chord;
+  if (isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key);
+  return [];
+}
+
+function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occurrence[] {
+  const before = previousTone(analysis.texture, tone);
+  const rises = semitone(next.pitch) > semitone(tone.pitch);
+  // Up by step, down from the raised seventh (both belong to the dominant), or chromatically down: part of a line.
+  if (rises && isStep(tone, next)) return [];
+  if (before !== undefined && isDegree(before, key, 7, 1)) return [];
+  if (next.pitch.step === tone.pitch.step) return [];
+  return [
+    about([tone, next], {
+      from: tone.at,
+      until: next.until,
+      message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,
+    }),
+  ];
+}
+
+function isDegree(tone: Tone, key: Key, degree: number, alteration: number): boolean {
+  const place = degreeOf(tone.pitch, key);
+  return place.degree === degree && place.alteration === alteration;
+}

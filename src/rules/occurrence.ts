@@ -1,0 +1,18 @@
+/** How rules make an occurrence out of the tones it is about. */
+import type { Voicing } from '../harmony/voicing.ts';
+import { VOICES, type VoiceName } from '../score/score.ts';
+import { type Tone, toneIn } from '../score/texture.ts';
+import type { Occurrence } from './rule.ts';
+import { inOrder, voicesOf } from './wording.ts';
+
+/** An occurrence about these tones: its voices and the order of its tones follow from them. */
+export function about(tones: readonly Tone[], rest: Omit<Occurrence, 'voices' | 'tones'>): Occurrence {
+  const ordered = inOrder(tones);
+  return { ...rest, voices: voicesOf(ordered), tones: ordered };
+}
+
+/** The tones these voices sing when a chord begins. */
+export function openingTones(voicing: Voicing, voices: readonly VoiceName[] = VOICES): Tone[] {
+  const slice = voicing.slices[0];
+  return slice === undefined ? [] : voices.flatMap((voice) => toneIn(slice, voice) ?? []);
+}

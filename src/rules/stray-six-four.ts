@@ -1,0 +1,70 @@
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { numeral } from '../harmony/labels.ts';
+import { voicings } from '../harmony/voicing.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+
+export const straySixFour = defineRule({
+  id: 'stray-six-four',
+  name: 'Six-four out of place',
+  family: 'chords',
+  statement:
+    'A chord in second inversion is cadential, passing, over a pedal, or part of a broken chord; nothing else.',
+  why: 'With the fifth in the bass a chord makes a fourth above it, which wants to move: a six-four that comes from nowhere and goes nowhere sounds as if the bass had taken the wrong note.',
+  hints: [
+    'Look at the bass note of this chord, at the one before and at the one after.',
+    'Let the bass take the root or the third, or make it stay or pass by step on both sides.',
+    'Second inversion: cadential, passing, pedal (auxiliary) and arpeggiated six-fours are the four uses.',
+  ],
+  source: 'Kostka and Payne, Tonal Harmony, chapter on triads in second inversion (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The second chord has its fifth in the bass, reached by a leap from another chord.',
+        text: `key: C major
+metre: 4/4
+S: C5 C5 C5 B4 | C5*4! |
+A: G4 A4 A4 G4 | G4*4! |
+T: E4 C4 A3 D4 | E4*4! |
+B: C3 E3 F3 G3 | C3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The second chord is a tonic in first inversion.',
+        text: `key: C major
+metre: 4/4
+S: C5 C5 C5 B4 | C5*4! |
+A: G4 G4 A4 G4 | G4*4! |
+T: E4 C4 A3 D4 | E4*4! |
+B: C3 E3 F3 G3 | C3*4! |`,
+      },
+      {
+        caption: 'A passing six-four: the bass goes through by step.',
+        text: `key: C major
+metre: 4/4
+S: C5 B4 C5 B4 | C5*4! |
+A: G4 G4 G4 F4 | E4*4! |
+T: E4 D4 C4 D4 | C4*4! |
+B: C3 D3 E3 G3 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.chords.flatMap((chord) => stray(analysis, chord)),
+});
+
+function stray(analysis: Analysis, chord: Chord): Occurrence[] {
+  const voicing = voicings(analysis)[chord.index]!;
+  if (chord.sixFour !== 'free' || !voicing.sure) return [];
+  const where = printPlace(placeAt(analysis.texture.score, chord.at));
+  return [
+    about(openingTones(voicing), {
+      from: chord.at,
+      until: chord.until,
+      message: `The chord at ${where}, ${numeral(chord.roman, chord.key)}, is a six-four that is neither cadential nor passing, nor over a pedal, nor part of a broken chord.`,
+    }),
+  ];
+}

@@ -1,0 +1,72 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { numeral } from '../harmony/labels.ts';
+import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
+import { voicings } from '../harmony/voicing.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+
+export const submediantOutOfPlace = defineRule({
+  id: 'submediant-out-of-place',
+  name: 'Submediant chord out of place',
+  family: 'chords',
+  statement:
+    'The submediant comes from the tonic or the dominant and leads on to the supertonic, the subdominant or the dominant.',
+  why: 'The submediant is a halfway house on the road from the tonic to the dominant, or a surprise after the dominant; anywhere else the harmony seems to wander.',
+  hints: [
+    'Look at the chord on the sixth degree, at the chord before it and at the chord after it.',
+    'Let it come from I or V, and go on to ii, IV or V.',
+    'Choice of chords: VI goes to II, IV or V.',
+  ],
+  source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The submediant on the second beat comes after the supertonic, and leads nowhere.',
+        text: `key: C major
+metre: 4/4
+S: A4 A4 G4*2 | G4 F4 E4*2! |
+A: F4 E4 E4*2 | D4 D4 C4*2! |
+T: D4 C4 C4*2 | B3 B3 G3*2! |
+B: D3 A2 C3*2 | G2 G2 C3*2! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'From the tonic to the submediant, and on to the supertonic and the dominant.',
+        text: `key: C major
+metre: 4/4
+S: G4 A4 A4 G4 | G4*4! |
+A: E4 E4 F4 D4 | E4*4! |
+T: C4 C4 D4 B3 | C4*4! |
+B: C3 A2 D3 G2 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => harmonySteps(analysis).flatMap((step) => stray(analysis, step)),
+});
+
+/** Degrees from which no submediant is expected, and to which none is. */
+const BEFORE: ReadonlySet<number | undefined> = new Set([2, 4]);
+const AFTER: ReadonlySet<number | undefined> = new Set([3]);
+
+function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
+  const arrives = plainDegree(to) === 6 && BEFORE.has(plainDegree(from));
+  const leaves = plainDegree(from) === 6 && AFTER.has(plainDegree(to));
+  if (!arrives && !leaves) return [];
+  const known = voicings(analysis);
+  const inverted = from.roman.inversion + to.roman.inversion > 0;
+  const severity: Severity = from.key.mode === 'minor' || inverted ? 'remark' : 'query';
+  const words = `${numeral(from.roman, from.key)} to ${numeral(to.roman, to.key)}`;
+  return [
+    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+      severity,
+      from: from.at,
+      until: to.until,
+      message: arrives
+        ? `The submediant comes from where it is not expected: ${words}.`
+        : `The submediant leads where it is not expected: ${words}.`,
+    }),
+  ];
+}

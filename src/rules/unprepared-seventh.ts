@@ -1,0 +1,83 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { isDominant } from '../harmony/questions.ts';
+import { type ChordTone, type Voicing, voicings } from '../harmony/voicing.ts';
+import { intervalBetween, intervalName } from '../score/interval.ts';
+import { previousTone } from '../score/motion.ts';
+import { samePitch } from '../score/pitch.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice, sentence } from './wording.ts';
+
+export const unpreparedSeventh = defineRule({
+  id: 'unprepared-seventh',
+  name: 'Seventh unprepared',
+  family: 'chords',
+  statement:
+    'The seventh of any chord but a dominant is held over from the chord before, or comes in by step.',
+  why: 'A dissonance that bursts in by leap is hard to sing and harsh to hear; only the dominant seventh is mild and familiar enough to be taken freely.',
+  hints: [
+    'Find the seventh of this chord and see what the same voice sang just before.',
+    'Let that voice already have the note in the chord before, or reach it by step.',
+    'Dissonance treatment: the sevenths of secondary seventh chords are prepared.',
+  ],
+  source: 'W. Piston, Harmony, chapter on secondary seventh chords (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The soprano leaps to G, the seventh of the chord on A.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 F#4 G4 |
+A: D4 E4 D4 D4 |
+T: G3 A3 A3 B3 |
+B: G2 C3 D3 G2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The soprano already has the note, and it becomes the seventh.',
+        text: `key: G major
+metre: 4/4
+S: G4 G4 F#4 G4 |
+A: D4 E4 D4 D4 |
+T: B3 A3 A3 B3 |
+B: G2 C3 D3 G2 |`,
+      },
+    ],
+  },
+  check: (analysis) => voicings(analysis).flatMap((voicing) => unprepared(analysis, voicing)),
+});
+
+function unprepared(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord } = voicing;
+  if (chord.members.seventh === undefined || isDominant(chord) || !voicing.sure) return [];
+  if (chord.roman.special !== undefined) return [];
+  return voicing.tones
+    .filter((chordTone) => chordTone.member === 'seventh')
+    .flatMap((chordTone) => leapedTo(analysis, voicing, chordTone));
+}
+
+function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Occurrence[] {
+  const before = previousTone(analysis.texture, tone);
+  if (before === undefined || samePitch(before.pitch, tone.pitch)) return [];
+  // Reached in the course of its chord, it only changes places with another member.
+  if (before.at >= voicing.chord.at) return [];
+  const interval = intervalBetween(before.pitch, tone.pitch);
+  if (Math.abs(interval.steps) <= 1) return [];
+  return [
+    about([before, tone], {
+      from: before.at,
+      until: tone.until,
+      message: sentence(
+        `${inVoice(tone)} is the seventh of the chord, and the ${VOICE_WORDS[tone.voice]} leaps to it by ${article(intervalName(interval))}.`,
+      ),
+    }),
+  ];
+}
+
+function article(words: string): string {
+  return /^[aeiou]/.test(words) ? `an ${words}` : `a ${words}`;
+}
