@@ -1,0 +1,7 @@
+/** Every planter, by family. A family's planters are one file; adding one is one line here. */
+import { CONSECUTIVES } from './consecutives.ts';
+import { MELODY } from './melody.ts';
+import type { Planter } from './planter.ts';
+import { SPACING } from './spacing.ts';
+
+export const PLANTERS: readonly Planter[] = [...CONSECUTIVES, ...MELODY, ...SPACING];
