@@ -1,7 +1,6 @@
 /** Which bar of one score answers to which bar of another, by the music and not by the number. */
-import { type NotedBar, type PitchCode } from './barNotes.ts';
 import type { VoiceName } from '../score/score.ts';
-import { likeBars } from './barNotes.ts';
+import { likeBars, type PitchCode, type SoundingBar } from './barNotes.ts';
 
 /** One step of an alignment: both bars, or a bar that the other score does not have. Indices into the two lists. */
 export interface AlignedBar {
@@ -24,6 +23,8 @@ const UNKNOWN = 0.5;
 /** Beyond so many pairs of bars, only bars near the diagonal are compared. */
 const MOST_PAIRS = 60_000;
 const BAND = 40;
+/** Steps of the alignment as they are noted. */
+const [BOTH, ONLY_A, ONLY_B] = [1, 2, 3];
 
 /**
  * Aligns bars so that as much music as possible answers to the same music (least edit distance over bars).
@@ -32,70 +33,53 @@ const BAND = 40;
  * @param by how far the second score is transposed against the first
  */
 export function alignBars(
-  a: readonly NotedBar[],
-  b: readonly NotedBar[],
+  a: readonly SoundingBar[],
+  b: readonly SoundingBar[],
   voices: readonly VoiceName[],
   by: PitchCode = 0,
 ): Alignment {
-  const near = a.length * b.length > MOST_PAIRS ? BAND + Math.abs(a.length - b.length) : Number.POSITIVE_INFINITY;
+  const near =
+    a.length * b.length > MOST_PAIRS ? BAND + Math.abs(a.length - b.length) : Number.POSITIVE_INFINITY;
   const width = b.length + 1;
   const costs = new Float64Array((a.length + 1) * width).fill(Number.POSITIVE_INFINITY);
   const likeness = new Float32Array((a.length + 1) * width);
+  const steps = new Uint8Array((a.length + 1) * width);
   costs[0] = 0;
   for (let i = 0; i <= a.length; i++) {
     for (let j = 0; j <= b.length; j++) {
-      if (Math.abs(i - j) > near) continue;
+      if (i + j === 0 || Math.abs(i - j) > near) continue;
       const here = i * width + j;
-      let best = costs[here]!;
-      if (i > 0) best = Math.min(best, costs[here - width]! + SKIPPED);
-      if (j > 0) best = Math.min(best, costs[here - 1]! + SKIPPED);
+      const reach = (cost: number, step: number) => {
+        if (cost < costs[here]!) [costs[here], steps[here]] = [cost, step];
+      };
       if (i > 0 && j > 0) {
-        const like = likeBars(a[i - 1]!, b[j - 1]!, voices, by);
-        const known = like ?? UNKNOWN;
-        likeness[here] = known;
-        const both = written(a[i - 1]!, voices) && written(b[j - 1]!, voices);
-        best = Math.min(best, costs[here - width - 1]! + 1 - (both || like === undefined ? known : Math.max(known, UNKNOWN)));
+        const [x, y] = [a[i - 1]!, b[j - 1]!];
+        const like = likeBars(x, y, voices, by) ?? UNKNOWN;
+        likeness[here] = like;
+        const known = isWritten(x, voices) && isWritten(y, voices);
+        reach(costs[here - width - 1]! + 1 - (known ? like : UNKNOWN), BOTH);
       }
-      costs[here] = best;
+      if (i > 0) reach(costs[here - width]! + SKIPPED, ONLY_A);
+      if (j > 0) reach(costs[here - 1]! + SKIPPED, ONLY_B);
     }
   }
-  return { bars: traced(a, b, voices, costs, likeness), cost: costs[a.length * width + b.length]! };
-}
-
-function written(bar: NotedBar, voices: readonly VoiceName[]): boolean {
-  return voices.some((voice) => bar.notes[voice].length > 0);
-}
-
-function traced(
-  a: readonly NotedBar[],
-  b: readonly NotedBar[],
-  voices: readonly VoiceName[],
-  costs: Float64Array,
-  likeness: Float32Array,
-): AlignedBar[] {
-  const width = b.length + 1;
   const bars: AlignedBar[] = [];
-  let i = a.length;
-  let j = b.length;
-  while (i > 0 || j > 0) {
+  for (let i = a.length, j = b.length; i > 0 || j > 0; ) {
     const here = i * width + j;
-    const cost = costs[here]!;
-    const skippedA = i > 0 ? costs[here - width]! + SKIPPED : Number.POSITIVE_INFINITY;
-    const skippedB = j > 0 ? costs[here - 1]! + SKIPPED : Number.POSITIVE_INFINITY;
-    if (i > 0 && j > 0 && cost < skippedA && cost < skippedB) {
-      bars.push({ a: i - 1, b: j - 1, likeness: likeness[here]! });
-      i--;
-      j--;
-    } else if (i > 0 && (j === 0 || skippedA <= skippedB)) {
-      bars.push({ a: i - 1, likeness: 0 });
-      i--;
-    } else {
-      bars.push({ b: j - 1, likeness: 0 });
-      j--;
-    }
+    const step = steps[here]!;
+    if (step !== ONLY_B) i--;
+    if (step !== ONLY_A) j--;
+    bars.push({
+      ...(step === ONLY_B ? {} : { a: i }),
+      ...(step === ONLY_A ? {} : { b: j }),
+      likeness: step === BOTH ? likeness[here]! : 0,
+    });
   }
-  void voices;
-  return bars.reverse();
+  return { bars: bars.reverse(), cost: costs[a.length * width + b.length]! };
+}
+
+function isWritten(bar: SoundingBar, voices: readonly VoiceName[]): boolean {
+  return voices.some((voice) => bar.notes[voice].length > 0);
 }
 
 /**
@@ -103,8 +87,8 @@ function traced(
  * 0 where it stands as it was, or where nothing answers better. Octaves count: a tune an octave lower is transposed.
  */
 export function transpositionBetween(
-  a: readonly NotedBar[],
-  b: readonly NotedBar[],
+  a: readonly SoundingBar[],
+  b: readonly SoundingBar[],
   voices: readonly VoiceName[],
 ): PitchCode {
   let best: PitchCode = 0;
@@ -122,8 +106,8 @@ const TRIED = 4;
 
 /** The intervals between notes that stand near the same place in both lines, the commonest first. */
 function likelyIntervals(
-  a: readonly NotedBar[],
-  b: readonly NotedBar[],
+  a: readonly SoundingBar[],
+  b: readonly SoundingBar[],
   voices: readonly VoiceName[],
 ): PitchCode[] {
   const counts = new Map<PitchCode, number>();

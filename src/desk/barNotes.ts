@@ -35,7 +35,15 @@ export interface BarNote {
   readonly held: boolean;
 }
 
-export interface NotedBar {
+/** What is needed of a note to compare what sounds. */
+export type Sounding = Pick<BarNote, 'onset' | 'duration' | 'code'>;
+
+/** A bar of which only the sound is known. */
+export interface SoundingBar {
+  readonly notes: ByVoice<readonly Sounding[]>;
+}
+
+export interface NotedBar extends SoundingBar {
   readonly index: number;
   readonly number: string;
   readonly duration: Ticks;
@@ -85,7 +93,7 @@ export function notedBars(score: Score): NotedBar[] {
 }
 
 /** How long two lines of one bar sound the same pitch at the same time, the second transposed back by `by`. */
-export function commonTime(a: readonly BarNote[], b: readonly BarNote[], by: PitchCode = 0): Ticks {
+export function commonTime(a: readonly Sounding[], b: readonly Sounding[], by: PitchCode = 0): Ticks {
   let common = 0;
   let i = 0;
   let j = 0;
@@ -101,14 +109,14 @@ export function commonTime(a: readonly BarNote[], b: readonly BarNote[], by: Pit
 }
 
 /** How long a line sounds. */
-export function soundingTime(notes: readonly BarNote[]): Ticks {
+export function soundingTime(notes: readonly Sounding[]): Ticks {
   return notes.reduce((sum, note) => sum + note.duration, 0);
 }
 
 /** How much of two bars is the same in some voices, 0 to 1; undefined where neither has a note there. */
 export function likeBars(
-  a: NotedBar,
-  b: NotedBar,
+  a: SoundingBar,
+  b: SoundingBar,
   voices: readonly VoiceName[] = VOICES,
   by: PitchCode = 0,
 ): number | undefined {

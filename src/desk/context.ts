@@ -17,10 +17,16 @@ const MOST = 6;
  *
  * @example parallel fifths between tenor and bass from V to vi in C major: `major; V vi; T 2 3; B 5 6`
  */
-export function contextOf(analysis: Analysis, finding: Pick<Finding, 'from' | 'until' | 'tones' | 'voices'>): string {
+export function contextOf(
+  analysis: Analysis,
+  finding: Pick<Finding, 'from' | 'until' | 'tones' | 'voices'>,
+): string {
   const key = keyAt(analysis, finding.from);
   const chords = chordsUnder(analysis, finding);
-  const parts = [key?.mode ?? 'no key', chords.map((chord) => numeral(chord.roman, chord.key)).join(' ') || 'no chord'];
+  const parts = [
+    key?.mode ?? 'no key',
+    chords.map((chord) => numeral(chord.roman, chord.key)).join(' ') || 'no chord',
+  ];
   for (const voice of VOICES) {
     const tones = finding.tones.filter((tone) => tone.voice === voice).slice(0, MOST);
     if (tones.length > 0)

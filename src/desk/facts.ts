@@ -8,7 +8,7 @@ import { homeKey } from '../report/key.ts';
 import type { Review } from '../review/review.ts';
 import type { Score } from '../score/score.ts';
 import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';
-import { evidenceOf, evidenceSchema } from './evidence.ts';
+import { countsOf, countsSchema } from './counts.ts';
 import { scriptFindingSchema, scriptFindings } from './finding.ts';
 import { likenessPrint, likenessPrintSchema } from './print.ts';
 
@@ -20,7 +20,7 @@ export const factsSchema = z.object({
   key: z.string(),
   bars: z.number().int().min(0),
   findings: z.array(scriptFindingSchema),
-  evidence: evidenceSchema,
+  counts: countsSchema,
   /** The clearest bar for each rule, for the class's board. */
   boardBars: z.array(boardBarSchema),
   goodBars: z.array(goodBarSchema),
@@ -44,7 +44,7 @@ export function factsOf(review: Review, strengths: readonly string[] = [], given
     key: printKey(homeKey(review.analysis)),
     bars: review.score.bars.length,
     findings,
-    evidence: evidenceOf(review),
+    counts: countsOf(review),
     boardBars: boardBars(review.score, findings),
     goodBars: goodBars(review, findings),
     print: likenessPrint(review.score, given),

@@ -1,0 +1,182 @@
+/** Bars worth showing to a class: one clear case of each fault, and places that came off well. Nobody is named. */
+import { z } from 'zod';
+import type { Cadence, Ornament } from '../harmony/analysis.ts';
+import { cadenceWords } from '../harmony/words.ts';
+import type { Review } from '../review/review.ts';
+import { printPitch } from '../score/pitch.ts';
+import { barAt, placeAt, printPlace } from '../score/place.ts';
+import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Ticks } from '../score/time.ts';
+import { excerptText } from './excerpt.ts';
+import type { ScriptFinding } from './finding.ts';
+
+const shown = {
+  /** Printed numbers of the first and last bar shown. */
+  firstBar: z.string(),
+  lastBar: z.string(),
+  /** The bars in our notation, without a title. */
+  text: z.string(),
+};
+
+export const boardBarSchema = z.object({
+  rule: z.string(),
+  /** The finding's id: a bar whose finding is overruled is not shown. */
+  finding: z.string(),
+  ...shown,
+  message: z.string(),
+  /** How plainly the bar shows this one thing, 0 to 1: 1 where it is the only finding in bars wholly written. */
+  clearness: z.number().min(0).max(1),
+});
+export type BoardBar = z.infer<typeof boardBarSchema>;
+
+export const goodBarSchema = z.object({
+  ...shown,
+  /** What came off well, in a sentence. */
+  message: z.string(),
+  /** What kind of thing it is, so that a class sees different ones: `suspension`, `perfect cadence`. */
+  kind: z.string(),
+  worth: z.number().min(0),
+});
+export type GoodBar = z.infer<typeof goodBarSchema>;
+
+/** A finding over more bars than this is no picture for a board. */
+const MOST_BARS = 3;
+/** Good bars kept of one script. */
+const MOST_GOOD = 3;
+
+/** For each rule that found something the script's clearest bar. */
+export function boardBars(score: Score, findings: readonly ScriptFinding[]): BoardBar[] {
+  const best = new Map<string, { finding: ScriptFinding; last: number; clearness: number }>();
+  for (const finding of findings) {
+    const last = lastBarOf(score, finding);
+    if (last - finding.barIndex >= MOST_BARS) continue;
+    const clearness = clearnessOf(score, finding, last, findings);
+    const before = best.get(finding.rule);
+    if (clearness > 0 && (before === undefined || clearness > before.clearness))
+      best.set(finding.rule, { finding, last, clearness });
+  }
+  return [...best.values()].map(({ finding, last, clearness }) => ({
+    rule: finding.rule,
+    finding: finding.id,
+    firstBar: finding.bar,
+    lastBar: score.bars[last]!.number,
+    text: excerptText(score, finding.barIndex, last),
+    message: finding.message,
+    clearness,
+  }));
+}
+
+function lastBarOf(score: Score, finding: Pick<ScriptFinding, 'from' | 'until'>): number {
+  return barAt(score, Math.max(finding.from, finding.until - 1)).index;
+}
+
+/** One fault alone in its bars is clearest; each other finding there, unwritten beats and a second bar take from it. */
+function clearnessOf(
+  score: Score,
+  finding: ScriptFinding,
+  last: number,
+  findings: readonly ScriptFinding[],
+): number {
+  const from = score.bars[finding.barIndex]!.at;
+  const until = score.bars[last]!.at + score.bars[last]!.duration;
+  const weights = { fault: 1, query: 0.6, remark: 0.2 };
+  const others = findings.filter((f) => f !== finding && f.from < until && f.until > from);
+  const clutter = others.reduce((sum, other) => sum + weights[other.severity], 0);
+  const bars = last - finding.barIndex;
+  const share = writtenShare(score, from, until);
+  return share < 0.5 ? 0 : (share * (1 - 0.1 * bars)) / (1 + clutter);
+}
+
+function writtenShare(score: Score, from: Ticks, until: Ticks): number {
+  let gaps = 0;
+  for (const voice of VOICES)
+    for (const event of score.voices[voice])
+      if (event.kind === 'gap')
+        gaps += Math.max(0, Math.min(until, event.at + event.duration) - Math.max(from, event.at));
+  return 1 - gaps / (VOICES.length * (until - from));
+}
+
+interface Praise {
+  readonly from: Ticks;
+  readonly until: Ticks;
+  readonly message: string;
+  readonly kind: string;
+  readonly worth: number;
+}
+
+/** Places of a script that came off well: nothing found in the bars, and something in them to point at. */
+export function goodBars(review: Review, findings: readonly ScriptFinding[]): GoodBar[] {
+  const { score, analysis } = review;
+  const praises = [
+    ...analysis.ornaments.flatMap((ornament) => praiseOrnament(score, ornament)),
+    ...analysis.cadences.flatMap((cadence) => praiseCadence(review, cadence)),
+  ].sort((a, b) => b.worth - a.worth || a.from - b.from);
+  const kept: GoodBar[] = [];
+  for (const praise of praises) {
+    if (kept.length >= MOST_GOOD || kept.some((bar) => bar.kind === praise.kind)) continue;
+    const first = barAt(score, praise.from);
+    const last = barAt(score, Math.max(praise.from, praise.until - 1));
+    const until = last.at + last.duration;
+    const spoilt = findings.some(
+      (finding) => finding.severity !== 'remark' && finding.from < until && finding.until > first.at,
+    );
+    if (spoilt || last.index - first.index >= MOST_BARS || writtenShare(score, first.at, until) < 1) continue;
+    kept.push({
+      firstBar: first.number,
+      lastBar: last.number,
+      text: excerptText(score, first.index, last.index),
+      message: praise.message,
+      kind: praise.kind,
+      worth: praise.worth,
+    });
+  }
+  return kept;
+}
+
+function praiseOrnament(score: Score, ornament: Ornament): Praise[] {
+  if (
+    ornament.kind !== 'suspension' ||
+    ornament.preparation === undefined ||
+    ornament.resolution === undefined
+  )
+    return [];
+  const { voice, tone, resolution } = ornament;
+  const figures = ornament.figures === undefined ? '' : `${ornament.figures} `;
+  return [
+    {
+      from: ornament.at,
+      until: resolution.until,
+      message: `${printPlace(placeAt(score, ornament.at)).replace(/^b/, 'B')}: a ${figures}suspension in the ${VOICE_WORDS[voice]}, ${printPitch(tone.pitch)}, prepared and resolved by step to ${printPitch(resolution.pitch)}.`,
+      kind: 'suspension',
+      worth: voice === 'S' ? 2 : 4,
+    },
+  ];
+}
+
+function praiseCadence(review: Review, cadence: Cadence): Praise[] {
+  const { analysis, score } = review;
+  const approach = analysis.chords[cadence.approach];
+  const goal = analysis.chords[cadence.goal];
+  const before = analysis.chords[cadence.approach - 1];
+  if (approach === undefined || goal === undefined) return [];
+  const strong = cadence.full || cadence.phrygian;
+  if (!strong) return [];
+  const prepared =
+    before !== undefined && before.until === approach.at
+      ? before.sixFour === 'cadential'
+        ? ', prepared by a cadential six-four'
+        : [2, 4].includes(before.roman.degree) && before.roman.applied === undefined
+          ? `, prepared by the ${before.roman.degree === 2 ? 'supertonic' : 'subdominant'}`
+          : ''
+      : '';
+  const name = cadenceWords(cadence).name;
+  return [
+    {
+      from: prepared === '' ? approach.at : before!.at,
+      until: Math.min(goal.until, goal.at + (barAt(score, goal.at).duration || 1)),
+      message: `${printPlace(placeAt(score, cadence.at)).replace(/^b/, 'B')}: ${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}${prepared}.`,
+      kind: name,
+      worth: (prepared === '' ? 1 : 3) + (cadence.phrygian ? 0.5 : 0),
+    },
+  ];
+}
