@@ -48,6 +48,7 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
         voices: stretch.pieces,
       }),
     ),
+    source.explicitSilence,
   );
   const unfinished = judged.some((bar) => VOICES.some((voice) => bar[voice].some((p) => p.kind === 'gap')));
   const events = byVoice((voice) =>
@@ -59,16 +60,21 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
   const bars = stretches.map((stretch, index): DraftBar => {
     const length = stretch.until - stretch.from;
     const full = barLength(stretch.metre);
-    const beside = [stretches[index - 1], stretches[index + 1]];
-    const halved = beside.some((other) => other && other.until - other.from + length === full);
+    const halved = [stretches[index - 1], stretches[index + 1]].some(
+      (other) => other && other.until - other.from + length === full,
+    );
+    const upbeat = stretches[0]!.until - stretches[0]!.from;
+    const givesBack = index === stretches.length - 1 && index > 0 && upbeat + length === full;
+    const meantShort = stretch.split || (length < full && (index === 0 || stretch.implicit));
+    const sung = VOICES.filter((voice) => judged[index]![voice].some((piece) => piece.kind !== 'gap'));
     // A bar that is too short by itself, in an exercise still in work, waits for its other notes.
-    const closed = !(unfinished && length < full && !halved && !stretch.implicit && index > 0);
-    const meantShort = length < full && (index === 0 || stretch.implicit);
+    const waits = unfinished && length < full && !halved && !givesBack && !meantShort;
+    const short = meantShort || (sung.length === 0 && (halved || givesBack) && length < full);
     return {
       ...(stretch.number === '' ? {} : { number: stretch.number }),
       metre: stretch.metre,
       key: stretch.key,
-      ...(stretch.split ? { short: length } : meantShort ? { short: true as const } : {}),
+      ...(short ? { short: length } : {}),
       ...(stretch.repeatStart ? { repeatStart: true } : {}),
       ...(stretch.repeatEnd ? { repeatEnd: true } : {}),
       ...(stretch.ending === undefined ? {} : { ending: stretch.ending }),
@@ -77,10 +83,7 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
         .filter((figure) => figure.at >= stretch.from && figure.at < stretch.until)
         .map((figure) => ({ into: figure.at - stretch.from, figures: figure.figures })),
       voices: Object.fromEntries(
-        VOICES.filter((voice) => judged[index]![voice].some((p) => p.kind !== 'gap')).map((voice) => [
-          voice,
-          { events: events[voice][index]!, closed },
-        ]),
+        sung.map((voice) => [voice, { events: events[voice][index]!, closed: !waits }]),
       ),
     };
   });
@@ -184,7 +187,8 @@ function piecesOf(line: Line | undefined, index: number, until: Ticks, metre: Me
     const start = note.wholeBar ? 0 : note.at;
     if (start > at) pieces.push({ kind: 'hole', at, duration: start - at, staff });
     const duration = note.wholeBar ? until : note.duration;
-    pieces.push({ kind: note.kind, at: start, duration, staff, note });
+    if (note.kind === 'hidden') pieces.push({ kind: 'hole', at: start, duration, staff });
+    else pieces.push({ kind: note.kind, at: start, duration, staff, note });
     at = start + duration;
   }
   // A voice that is too long does not make the others too short.

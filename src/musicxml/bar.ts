@@ -133,7 +133,19 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
       figureAt = start;
     }
     if (childOf(element, 'unpitched')) part.unpitched.set(staff, part.unpitched.get(staff) ?? 'percussion');
-    if (hidden) return;
+    if (hidden) {
+      // Not printed, so not written; but it shows that this staff has such a voice.
+      notes.push({
+        kind: 'hidden',
+        at: nearestTick(start),
+        duration: nearestTick(end) - nearestTick(start),
+        staff,
+        voice,
+        line: element.line,
+        ...(chord ? { chord: true as const } : {}),
+      });
+      return;
+    }
     if (read === undefined && !childOf(element, 'rest')) return;
 
     const at = nearestTick(start);

@@ -212,6 +212,11 @@ function habitsOf(bars: readonly (readonly Lane[])[], of: number): Map<string, n
         lineOf.set(voice, lean(habit) > 0 ? 0 : 1);
     }
   }
+  if (lineOf.size === 0 && of === 2 && known.size === 2) {
+    // Nothing but their numbers tells the voices apart: the upper one comes first.
+    const order = [...known.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+    for (const [i, voice] of order.entries()) lineOf.set(voice, i);
+  }
   // The one voice that never sounds is the line that is left over.
   const silent = [...known.keys()].filter((voice) => !lineOf.has(voice));
   const free = Array.from({ length: of }, (_, i) => i).filter((i) => ![...lineOf.values()].includes(i));
@@ -330,7 +335,7 @@ function untangle(line: SourceNote[], setAside: SourceNote[]): void {
   for (const note of line) {
     if (note.duration <= 0) continue;
     const before = line[kept - 1];
-    if (note.at < until && note.kind === 'note' && before?.kind === 'rest') {
+    if (note.at < until && note.kind === 'note' && before !== undefined && before.kind !== 'note') {
       // A rest written for both voices gives way to the note of one.
       if (before.at < note.at) line[kept - 1] = { ...before, duration: note.at - before.at };
       else kept--;

@@ -2,8 +2,16 @@
 import { type BarReader, type Notices, type PartState, readBar } from './bar.ts';
 import { LIMITS } from './limits.ts';
 import { quoted, Refusal } from './refusal.ts';
+import { SOFTWARE } from './software.ts';
 import type { SourceBar, SourcePart, SourceScore } from './source.ts';
 import { childOf, childrenOf, type DocumentKind, parseXml, textOf, type XmlElement } from './xml.ts';
+
+interface Headings {
+  work: string;
+  movement: string;
+  credit: string;
+  software: string[];
+}
 
 interface PartInWork {
   readonly id: string;
@@ -16,7 +24,7 @@ interface PartInWork {
 export function parseMusicXml(text: string): SourceScore {
   const parts: PartInWork[] = [];
   const named = new Map<string, string>();
-  const headings = { work: '', movement: '', credit: '' };
+  const headings: Headings = { work: '', movement: '', credit: '', software: [] };
   let tempo: number | undefined;
   const remarks: { message: string; bar?: string; line?: number }[] = [];
   let notes = 0;
@@ -124,6 +132,7 @@ export function parseMusicXml(text: string): SourceScore {
   return {
     title: headings.work || headings.movement || headings.credit,
     ...(tempo === undefined ? {} : { tempo }),
+    explicitSilence: headings.software.length > 0 && headings.software.every((name) => name === SOFTWARE),
     parts: parts.map(finished),
     remarks,
   };
@@ -187,10 +196,7 @@ function nameOf(scorePart: XmlElement): string {
   return oneLine(name);
 }
 
-function readHeading(
-  element: XmlElement,
-  headings: { work: string; movement: string; credit: string },
-): void {
+function readHeading(element: XmlElement, headings: Headings): void {
   if (element.name === 'work') headings.work = titled(textOf(element, 'work-title') ?? '');
   else if (element.name === 'movement-title') headings.movement = titled(element.text);
   else if (

@@ -34,8 +34,13 @@ export interface Piece {
   readonly note?: SourceNote;
 }
 
-/** Decides each rest and hole: afterwards there are only notes, rests and gaps. */
-export function judgeSilence(bars: readonly RawBar[]): ByVoice<readonly Piece[]>[] {
+/**
+ * Decides each rest and hole: afterwards there are only notes, rests and gaps.
+ * @param explicit the file tells by itself: a rest is a rest, a hole a gap.
+ */
+export function judgeSilence(bars: readonly RawBar[], explicit: boolean): ByVoice<readonly Piece[]>[] {
+  if (explicit)
+    return bars.map((bar) => byVoice((v) => bar.voices[v].map((p) => (p.kind === 'hole' ? asGap(p) : p))));
   const unfinished = byVoice((voice) => isUnfinished(bars, voice));
   const exercise = VOICES.some((voice) => unfinished[voice]);
   const lastSung = bars.findLastIndex((bar) => VOICES.some((voice) => sings(bar, voice)));

@@ -7,9 +7,9 @@ import type { Pitch } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
 import type { Metre, Ticks } from '../score/time.ts';
 
-/** A written note or rest. Cue notes and hidden ones are left out, and leave a hole in time. */
+/** A written note or rest; cue notes and those not printed are `hidden`: nothing is known of them but their place. */
 export interface SourceNote {
-  readonly kind: 'note' | 'rest';
+  readonly kind: 'note' | 'rest' | 'hidden';
   /** From the beginning of the bar. */
   readonly at: Ticks;
   readonly duration: Ticks;
@@ -77,6 +77,8 @@ export interface SourceScore {
   readonly title: string;
   /** Crotchets a minute. */
   readonly tempo?: number;
+  /** Written by this program: what is not printed is not yet written, and every printed rest is a rest. */
+  readonly explicitSilence: boolean;
   readonly parts: readonly SourcePart[];
   /** What was noticed while reading, one sentence each. */
   readonly remarks: readonly { readonly message: string; readonly bar?: string; readonly line?: number }[];

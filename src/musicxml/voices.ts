@@ -104,13 +104,13 @@ function asWished(staves: readonly Staff[], wished: VoiceAssignment): Choice {
 function namedLines(part: SourcePart, staff: Staff): { voice: VoiceName; line: Line }[] {
   if (part.staves !== 1 || staff.kind !== 'notes') return [];
   const { voices } = readName(part.name);
-  if (voices.length !== staff.lines.length) {
-    // A staff for two voices of which only the upper (or lower) has been begun.
-    const [line] = staff.lines;
-    if (voices.length !== 2 || staff.lines.length !== 1) return [];
-    return [{ voice: voices.includes('B') ? 'B' : voices[0]!, line: line! }];
-  }
-  return staff.lines.map((line, i) => ({ voice: voices[i]!, line }));
+  if (voices.length === staff.lines.length)
+    return staff.lines.map((line, i) => ({ voice: voices[i]!, line }));
+  const begun = begunLines(staff);
+  if (voices.length === begun.length) return begun.map((line, i) => ({ voice: voices[i]!, line }));
+  // A staff for two voices of which only the outer one has been begun.
+  if (voices.length !== 2 || begun.length !== 1) return [];
+  return [{ voice: voices.includes('B') ? 'B' : voices[0]!, line: begun[0]! }];
 }
 
 function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
@@ -152,26 +152,31 @@ function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefin
 function byPlace(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
   const pitched = staves.filter((staff) => staff.kind === 'notes');
   const usable = pitched.length < 2 ? [] : pitched;
-  for (const group of groupsOf(usable)) {
-    const lines = group.flatMap((staff) => staff.lines);
+  for (const { group, lines } of groupsOf(usable)) {
     const rest = staves.filter((staff) => !group.includes(staff));
-    if (rest.every((staff) => mayStandAside(source, staff, lines))) return inOrder(source, group);
+    if (rest.every((staff) => mayStandAside(source, staff, lines))) return inOrder(source, group, lines);
   }
   return usable.length === 2 ? outerVoices(source, usable) : undefined;
 }
 
-/** The ways in which neighbouring staves may be the four voices: all the staves first, then four, three or two of them. */
-function* groupsOf(staves: readonly Staff[]): Generator<readonly Staff[]> {
+/** Neighbouring staves that may be the four voices: four of them first, then three or two. */
+function* groupsOf(staves: readonly Staff[]): Generator<{ group: readonly Staff[]; lines: Line[] }> {
   for (const size of [4, 3, 2]) {
     for (let from = 0; from + size <= staves.length; from++) {
       const group = staves.slice(from, from + size);
-      const lines = group.reduce((sum, staff) => sum + staff.lines.length, 0);
-      const crowded = group.some(
-        (staff) => staff.lines.length > 2 || staff.setAside.length > allowedAside(staff),
-      );
-      if (lines === 4 && !crowded && group.some((staff) => staff.most > 0)) yield group;
+      const crowded = group.some((staff) => staff.setAside.length > allowedAside(staff));
+      if (crowded || group.every((staff) => staff.most === 0)) continue;
+      for (const lines of [group.flatMap(begunLines), group.flatMap((staff) => staff.lines)]) {
+        if (lines.length === 4) yield { group, lines };
+      }
     }
   }
+}
+
+/** The lines of a staff that have notes; a second voice that only rests may be a slip of the pen. */
+function begunLines(staff: Staff): readonly Line[] {
+  const begun = staff.lines.filter((line) => line.notes > 0);
+  return begun.length > 0 ? begun : staff.lines.slice(0, 1);
 }
 
 function allowedAside(staff: Staff): number {
@@ -183,8 +188,7 @@ const OUT_OF_ORDER = 3;
 /** Fewer notes than this tell nothing about a line's height. */
 const ENOUGH_NOTES = 8;
 
-function inOrder(source: SourceScore, group: readonly Staff[]): Choice {
-  const lines = group.flatMap((staff) => staff.lines);
+function inOrder(source: SourceScore, group: readonly Staff[], lines: Line[]): Choice {
   const telling = lines.filter((line) => line.notes >= ENOUGH_NOTES);
   const jumbled = telling.some((line, i) =>
     telling.slice(i + 1).some((lower) => lower.height - line.height > OUT_OF_ORDER),
@@ -219,22 +223,22 @@ function inOrder(source: SourceScore, group: readonly Staff[]): Choice {
 
 /** An exercise on two staves of which not all four voices are begun: melody and bass, or three of the four. */
 function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
-  const [upper, lower] = staves as [Staff, Staff];
-  if (upper.lines.length > 2 || lower.lines.length > 2 || upper.lines[0]!.notes === 0) return undefined;
+  const [upper, lower] = staves.map(begunLines) as [readonly Line[], readonly Line[]];
+  if (upper.length > 2 || lower.length > 2 || upper[0]!.notes === 0) return undefined;
   if (staves.some((staff) => staff.setAside.length > allowedAside(staff))) return undefined;
-  const soprano = upper.lines[0]!;
-  const bass = lower.lines.at(-1)!;
+  const soprano = upper[0]!;
+  const bass = lower.at(-1)!;
   // Singers' ranges with room to spare: a keyboard piece of two single lines soon leaves them.
   if (!within(soprano, 47, 70) || (bass.notes > 0 && !within(bass, 24, 53))) return undefined;
   const lines: Partial<Record<VoiceName, Line>> = { S: soprano };
-  if (upper.lines.length === 2) lines.A = upper.lines[1]!;
-  if (lower.lines.length === 2) lines.T = lower.lines[0]!;
+  if (upper.length === 2) lines.A = upper[1]!;
+  if (lower.length === 2) lines.T = lower[0]!;
   lines.B = bass;
   const read = VOICES.filter((voice) => lines[voice] !== undefined);
   return {
     lines,
     guessed: true,
-    how: `Two staves with ${upper.lines.length + lower.lines.length} lines of notes were read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}; the other voices were taken as not written yet.`,
+    how: `Two staves with ${upper.length + lower.length} lines of notes were read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}; the other voices were taken as not written yet.`,
   };
 }
 
