@@ -2,10 +2,10 @@
 import { z } from 'zod';
 import type { Cadence, Ornament } from '../harmony/analysis.ts';
 import { cadenceWords } from '../harmony/words.ts';
-import type { Review } from '../review/review.ts';
+import type { Finding, Review } from '../review/review.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
-import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
+import { type Bar, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
 import { excerptText } from './excerpt.ts';
 import type { ScriptFinding } from './finding.ts';
@@ -44,47 +44,46 @@ const MOST_BARS = 3;
 /** Good bars kept of one script. */
 const MOST_GOOD = 3;
 
-/** For each rule that found something the script's clearest bar. */
-export function boardBars(score: Score, findings: readonly ScriptFinding[]): BoardBar[] {
-  const best = new Map<string, { finding: ScriptFinding; last: number; clearness: number }>();
-  for (const finding of findings) {
-    const last = lastBarOf(score, finding);
-    if (last - finding.barIndex >= MOST_BARS) continue;
-    const clearness = clearnessOf(score, finding, last, findings);
-    const before = best.get(finding.rule);
-    if (clearness > 0 && (before === undefined || clearness > before.clearness))
-      best.set(finding.rule, { finding, last, clearness });
+/** For each rule that found something the script's clearest bar. `findings` answer to the review's, one by one. */
+export function boardBars(review: Review, findings: readonly ScriptFinding[]): BoardBar[] {
+  const { score } = review;
+  const best = new Map<string, BoardBar & { first: number; last: number }>();
+  for (const [i, found] of review.findings.entries()) {
+    const finding = findings[i]!;
+    const first = barAt(score, found.from);
+    const last = barAt(score, Math.max(found.from, found.until - 1));
+    if (last.index - first.index >= MOST_BARS) continue;
+    const clearness = clearnessOf(review, found, first, last);
+    if (clearness <= (best.get(finding.rule)?.clearness ?? 0)) continue;
+    best.set(finding.rule, {
+      rule: finding.rule,
+      finding: finding.id,
+      firstBar: first.number,
+      lastBar: last.number,
+      text: '',
+      message: finding.message,
+      clearness,
+      first: first.index,
+      last: last.index,
+    });
   }
-  return [...best.values()].map(({ finding, last, clearness }) => ({
-    rule: finding.rule,
-    finding: finding.id,
-    firstBar: finding.bar,
-    lastBar: score.bars[last]!.number,
-    text: excerptText(score, finding.barIndex, last),
-    message: finding.message,
-    clearness,
+  return [...best.values()].map(({ first, last, ...bar }) => ({
+    ...bar,
+    text: excerptText(score, first, last),
   }));
 }
 
-function lastBarOf(score: Score, finding: Pick<ScriptFinding, 'from' | 'until'>): number {
-  return barAt(score, Math.max(finding.from, finding.until - 1)).index;
-}
+const CLUTTER = { fault: 1, query: 0.6, remark: 0.2 } as const;
 
 /** One fault alone in its bars is clearest; each other finding there, unwritten beats and a second bar take from it. */
-function clearnessOf(
-  score: Score,
-  finding: ScriptFinding,
-  last: number,
-  findings: readonly ScriptFinding[],
-): number {
-  const from = score.bars[finding.barIndex]!.at;
-  const until = score.bars[last]!.at + score.bars[last]!.duration;
-  const weights = { fault: 1, query: 0.6, remark: 0.2 };
-  const others = findings.filter((f) => f !== finding && f.from < until && f.until > from);
-  const clutter = others.reduce((sum, other) => sum + weights[other.severity], 0);
-  const bars = last - finding.barIndex;
-  const share = writtenShare(score, from, until);
-  return share < 0.5 ? 0 : (share * (1 - 0.1 * bars)) / (1 + clutter);
+function clearnessOf(review: Review, finding: Finding, first: Bar, last: Bar): number {
+  const from = first.at;
+  const until = last.at + last.duration;
+  const clutter = review.findings
+    .filter((other) => other !== finding && other.from < until && other.until > from)
+    .reduce((sum, other) => sum + CLUTTER[other.severity], 0);
+  const share = writtenShare(review.score, from, until);
+  return share < 0.5 ? 0 : (share * (1 - 0.1 * (last.index - first.index))) / (1 + clutter);
 }
 
 function writtenShare(score: Score, from: Ticks, until: Ticks): number {
@@ -105,7 +104,7 @@ interface Praise {
 }
 
 /** Places of a script that came off well: nothing found in the bars, and something in them to point at. */
-export function goodBars(review: Review, findings: readonly ScriptFinding[]): GoodBar[] {
+export function goodBars(review: Review): GoodBar[] {
   const { score, analysis } = review;
   const praises = [
     ...analysis.ornaments.flatMap((ornament) => praiseOrnament(score, ornament)),
@@ -117,7 +116,7 @@ export function goodBars(review: Review, findings: readonly ScriptFinding[]): Go
     const first = barAt(score, praise.from);
     const last = barAt(score, Math.max(praise.from, praise.until - 1));
     const until = last.at + last.duration;
-    const spoilt = findings.some(
+    const spoilt = review.findings.some(
       (finding) => finding.severity !== 'remark' && finding.from < until && finding.until > first.at,
     );
     if (spoilt || last.index - first.index >= MOST_BARS || writtenShare(score, first.at, until) < 1) continue;

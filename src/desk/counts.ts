@@ -6,15 +6,17 @@ import { cadenceWords } from '../harmony/words.ts';
 import type { Review } from '../review/review.ts';
 import { barAt } from '../score/place.ts';
 import { type Score, VOICES } from '../score/score.ts';
+import { crotchets } from '../score/time.ts';
 
-const ticks = z.number().int().min(0);
+/** As in the JSON review: crotchets from the start. */
+const time = z.number().min(0);
 const many = z.number().int().min(0);
 
 export const countsSchema = z.object({
   phrases: z.array(
     z.object({
-      from: ticks,
-      until: ticks,
+      from: time,
+      until: time,
       firstBar: z.string(),
       lastBar: z.string(),
       /** The cadence that closes it, where one does: `perfect cadence`. */
@@ -58,8 +60,8 @@ function phrases(analysis: Analysis, score: Score): Counts['phrases'] {
   return analysis.phrases.map((phrase) => {
     const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
     return {
-      from: phrase.from,
-      until: phrase.until,
+      from: crotchets(phrase.from),
+      until: crotchets(phrase.until),
       firstBar: barAt(score, phrase.from).number,
       // A phrase that ends with a bar ends where the next bar begins.
       lastBar: barAt(score, Math.max(phrase.from, phrase.until - 1)).number,

@@ -16,7 +16,7 @@ const text = (most: number, what: string) =>
     .max(most, `${what} is longer than ${most} characters: shorten it.`);
 const reason = text(DECISION_LIMITS.reason, 'The reason').optional();
 const severity = z.enum(['fault', 'query', 'remark']);
-const ticks = z.number().int().min(0);
+const crotchets = z.number().min(0);
 
 const made = {
   /** Unique on the desk. */
@@ -46,9 +46,9 @@ export const decisionSchema = z.discriminatedUnion('kind', [
     ...made,
     script,
     voice: z.enum(['S', 'A', 'T', 'B']).optional(),
-    from: ticks,
+    from: crotchets,
     /** The end of the stretch; left out where the remark is about one beat. */
-    until: ticks.optional(),
+    until: crotchets.optional(),
     text: text(DECISION_LIMITS.remark, 'The remark'),
   }),
   /** Takes back any decision, an earlier undo included (which is a redo). */

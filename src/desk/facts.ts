@@ -45,8 +45,8 @@ export function factsOf(review: Review, strengths: readonly string[] = [], given
     bars: review.score.bars.length,
     findings,
     counts: countsOf(review),
-    boardBars: boardBars(review.score, findings),
-    goodBars: goodBars(review, findings),
+    boardBars: boardBars(review, findings),
+    goodBars: goodBars(review),
     print: likenessPrint(review.score, given),
     strengths: [...strengths],
   };
