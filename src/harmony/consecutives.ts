@@ -53,7 +53,6 @@ export function consecutivesIn(analysis: Analysis): readonly Consecutive[] {
   return list;
 }
 
-/** Ornaments that lie on top of the plain line and postpone what it does. */
 const LAID_ON: ReadonlySet<OrnamentKind> = new Set([
   'passing',
   'neighbour',
@@ -61,6 +60,11 @@ const LAID_ON: ReadonlySet<OrnamentKind> = new Set([
   'échappée',
   'changing notes',
 ]);
+
+/** True for ornaments that lie on top of the plain line, off the beat: the ear hears the line through them. */
+export function isLaidOn(ornament: Ornament): boolean {
+  return LAID_ON.has(ornament.kind);
+}
 
 function findConsecutives(analysis: Analysis): Consecutive[] {
   const { slices } = analysis.texture;
@@ -171,7 +175,6 @@ function judge(meeting: Meeting, step: PairStep, way: ConsecutiveWay): Consecuti
     ...before.flatMap((tone) => sounding(meeting.ornaments, tone, leave.at)),
     ...after.flatMap((tone) => sounding(meeting.ornaments, tone, arrive.at)),
   ];
-  if (way === 'on beats' && foreign.length > 0) return undefined;
   return {
     interval,
     motion: upperRise > 0 === lowerRise > 0 ? 'similar' : 'contrary',
@@ -239,8 +242,7 @@ function plainLine(
   let last: Tone | undefined;
   return tones.map((tone, i) => {
     const at = slices[i]!.at;
-    const laidOn =
-      tone !== undefined && sounding(ornaments, tone, at).some((ornament) => LAID_ON.has(ornament.kind));
+    const laidOn = tone !== undefined && sounding(ornaments, tone, at).some(isLaidOn);
     if (!laidOn) last = tone;
     return laidOn ? last : tone;
   });

@@ -1,8 +1,8 @@
 /** What the rules about consecutives share: which of them they take up, how they weigh them, how they say it. */
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Consecutive, consecutivesIn } from '../harmony/consecutives.ts';
+import { type Consecutive, consecutivesIn, isLaidOn } from '../harmony/consecutives.ts';
 import { ornamentWords } from '../harmony/words.ts';
-import { isOuterPair } from '../score/motion.ts';
+import { isInnerPair, isOuterPair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
@@ -51,6 +51,13 @@ export function parallels(
   });
 }
 
+/** Octaves are heard through any ornament, so nothing but the end of a phrase makes them lighter. */
+export const OCTAVE_PARAMETERS = {
+  ...PARALLEL_PARAMETERS,
+  withOrnaments: { ...PARALLEL_PARAMETERS.withOrnaments, value: 'fault' as string },
+  decorated: { ...PARALLEL_PARAMETERS.decorated, value: 'fault' as string },
+} as const;
+
 /** The parameters that both rules about contrary motion have. */
 export const CONTRARY_PARAMETERS = {
   acrossPhrases: PARALLEL_PARAMETERS.acrossPhrases,
@@ -84,7 +91,7 @@ export function contraries(
 
 function weighContrary(consecutive: Consecutive, values: ContraryValues): Severity | 'ignore' {
   if (consecutive.changeOfPosition) return 'remark';
-  if (consecutive.acrossFermata) return chosen(values.acrossPhrases);
+  if (consecutive.acrossFermata) return lighter(chosen(values.acrossPhrases));
   if (consecutive.way !== 'direct' || consecutive.ornaments.length > 0) return chosen(values.decorated);
   return isOuterPair(consecutive.pair) ? 'fault' : chosen(values.withInnerVoice);
 }
@@ -96,13 +103,17 @@ function chosen(value: string): Severity | 'ignore' {
 function weigh(consecutive: Consecutive, values: ParallelValues): Severity | 'ignore' {
   if (consecutive.changeOfPosition) return 'remark';
   if (consecutive.acrossFermata) return chosen(values.acrossPhrases);
-  if (consecutive.way === 'decorated') return chosen(values.decorated);
-  if (consecutive.way === 'on beats')
-    return isOuterPair(consecutive.pair) ? chosen(values.onBeats) : lighter(chosen(values.onBeats));
-  return consecutive.ornaments.length > 0 ? chosen(values.withOrnaments) : 'fault';
+  const { way, pair } = consecutive;
+  // What the outer voices should not do, the inner ones may when other notes lie between.
+  if (way === 'decorated')
+    return isInnerPair(pair) ? lighter(chosen(values.decorated)) : chosen(values.decorated);
+  const light = consecutive.ornaments.some(isLaidOn);
+  if (way === 'on beats')
+    return isOuterPair(pair) && !light ? chosen(values.onBeats) : lighter(chosen(values.onBeats));
+  return light ? chosen(values.withOrnaments) : 'fault';
 }
 
-/** One step down: inner voices may do on successive beats what the outer ones should not. */
+/** One step down. */
 function lighter(severity: Severity | 'ignore'): Severity | 'ignore' {
   return severity === 'fault' ? 'query' : severity === 'query' ? 'remark' : severity;
 }

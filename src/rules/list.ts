@@ -14,6 +14,7 @@ import { parallelOctaves } from './parallel-octaves.ts';
 import { parallelUnisons } from './parallel-unisons.ts';
 import { partialFermata } from './partial-fermata.ts';
 import type { Rule } from './rule.ts';
+import { unequalFifths } from './unequal-fifths.ts';
 import { unfinished } from './unfinished.ts';
 import { unresolvedLeadingNote } from './unresolved-leading-note.ts';
 import { unresolvedSeventh } from './unresolved-seventh.ts';
@@ -32,6 +33,7 @@ export const RULES: readonly Rule[] = [
   parallelUnisons,
   contraryFifths,
   contraryOctaves,
+  unequalFifths,
   exposedFifths,
   exposedOctaves,
   // Melody

@@ -1,4 +1,4 @@
-import { PARALLEL_PARAMETERS, parallels } from './consecutive.ts';
+import { OCTAVE_PARAMETERS, parallels } from './consecutive.ts';
 import { defineRule } from './rule.ts';
 
 export const parallelOctaves = defineRule({
@@ -16,7 +16,7 @@ export const parallelOctaves = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
-  parameters: PARALLEL_PARAMETERS,
+  parameters: OCTAVE_PARAMETERS,
   examples: {
     wrong: [
       {

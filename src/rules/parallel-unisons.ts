@@ -1,4 +1,4 @@
-import { PARALLEL_PARAMETERS, parallels } from './consecutive.ts';
+import { OCTAVE_PARAMETERS, parallels } from './consecutive.ts';
 import { defineRule } from './rule.ts';
 
 export const parallelUnisons = defineRule({
@@ -15,7 +15,7 @@ export const parallelUnisons = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
-  parameters: PARALLEL_PARAMETERS,
+  parameters: OCTAVE_PARAMETERS,
   examples: {
     wrong: [
       {

@@ -30,6 +30,11 @@ export function isOuterPair(pair: Pair): boolean {
   return pair[0] === 'S' && pair[1] === 'B';
 }
 
+/** Alto and tenor. */
+export function isInnerPair(pair: Pair): boolean {
+  return isInner(pair[0]) && isInner(pair[1]);
+}
+
 export function isInner(voice: VoiceName): boolean {
   return voice === 'A' || voice === 'T';
 }

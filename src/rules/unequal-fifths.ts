@@ -1,0 +1,115 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/interval.ts';
+import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import type { Transition } from '../score/texture.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inOrder, sentence } from './wording.ts';
+
+export const unequalFifths = defineRule({
+  id: 'unequal-fifths',
+  name: 'Unequal fifths',
+  family: 'consecutives',
+  statement:
+    'A diminished fifth is not followed by a perfect fifth in the same direction, least of all with the bass; the other way round is fine.',
+  why: 'A diminished fifth wants to close inwards to a third. Going on in parallel to a perfect fifth leaves that wish unheard, and sounds like parallel fifths.',
+  hints: [
+    'Look at these two voices: the first interval is a diminished fifth, and it pulls its two notes together.',
+    'Let the lower of the two rise by step and the upper fall by step, each where it is pulled.',
+    'Part-writing: unequal fifths; from perfect to diminished is allowed, from diminished to perfect is not, save among upper voices over a bass that rises with them.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on unequal fifths (from memory)',
+  severity: 'query',
+  parameters: {
+    withBass: {
+      value: 'fault' as string,
+      statement: 'How seriously to take it when one of the two voices is the bass.',
+      choices: ['fault', 'query', 'remark'],
+    },
+  },
+  examples: {
+    wrong: [
+      {
+        caption: 'Soprano and bass go from a diminished to a perfect fifth, both upwards.',
+        text: `key: C major
+metre: 2/4
+S: F5 G5 |
+A: G4 G4 |
+T: D4 C4 |
+B: B2 C3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The diminished fifth closes to a third.',
+        text: `key: C major
+metre: 2/4
+S: F5 E5 |
+A: G4 G4 |
+T: D4 C4 |
+B: B2 C3 |`,
+      },
+      {
+        caption: 'From a perfect to a diminished fifth: nothing wrong with that.',
+        text: `key: C major
+metre: 2/4
+S: G4 F4 |
+A: C4 B3 |
+T: E3 G3 |
+B: C3 D3 |`,
+      },
+    ],
+  },
+  check: (analysis, { withBass }) =>
+    analysis.texture.transitions
+      .flatMap((transition) =>
+        crossesFermata(transition)
+          ? []
+          : PAIRS.flatMap((pair) => unequal(analysis, transition, pair, severityOf(withBass))),
+      )
+      .sort((a, b) => a.from - b.from),
+});
+
+function severityOf(value: string): Severity {
+  return value === 'fault' || value === 'remark' ? value : 'query';
+}
+
+function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBass: Severity): Occurrence[] {
+  const upper = transition.moves[pair[0]];
+  const lower = transition.moves[pair[1]];
+  if (!upper || !lower || motionOf(upper, lower) !== 'similar') return [];
+  if (!isDiminishedFifth(intervalBetween(lower.from.pitch, upper.from.pitch))) return [];
+  if (!isPerfectFifth(intervalBetween(lower.to.pitch, upper.to.pitch))) return [];
+  const before = chordAt(analysis, transition.from.at);
+  const after = chordAt(analysis, transition.to.at);
+  const still = before !== undefined && after !== undefined && sameHarmony(before, after);
+  const bass = pair[1] === 'B';
+  const severity = bass ? withBass : still || risesInTenths(transition, pair) ? 'remark' : 'query';
+  const tones = (which: 'from' | 'to') =>
+    `${printPitch(upper[which].pitch)}–${printPitch(lower[which].pitch)}`;
+  return [
+    {
+      severity,
+      voices: pair,
+      from: Math.max(upper.from.at, lower.from.at),
+      until: Math.min(upper.to.until, lower.to.until),
+      tones: inOrder([upper.from, upper.to, lower.from, lower.to]),
+      message: `${sentence(VOICE_WORDS[pair[0]])} and ${VOICE_WORDS[pair[1]]} go in the same direction from a diminished to a perfect fifth: ${tones('from')} to ${tones('to')}.`,
+    },
+  ];
+}
+
+/**
+ * The one place where textbooks allow it: I–V43–I6 or I–viio6–I6, the bass climbing in tenths with the upper of the two
+ * voices, so that both lead to the next chord of one rising line.
+ */
+function risesInTenths(transition: Transition, pair: Pair): boolean {
+  const upper = transition.moves[pair[0]];
+  const bass = transition.moves.B;
+  if (upper === undefined || bass === undefined || bass.interval.steps !== 1) return false;
+  const third = (which: 'from' | 'to') =>
+    ((intervalBetween(bass[which].pitch, upper[which].pitch).steps % 7) + 7) % 7 === 2;
+  return upper.interval.steps === 1 && third('from') && third('to');
+}
