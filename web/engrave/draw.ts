@@ -2,12 +2,16 @@
 import {
   BarlineType,
   type Beam,
+  Clef,
+  KeySignature,
   Stave,
   StaveConnector,
   type StaveConnectorType,
+  StaveModifierPosition,
   StaveNote,
   type SVGContext,
   SVGContext as Svg,
+  TimeSignature,
 } from 'vexflow/core';
 import { VOICES } from '../../src/score/score.ts';
 import { type Metre, printMetre } from '../../src/score/time.ts';
@@ -144,8 +148,18 @@ function endBarline(bar: PlannedBar): BarlineType {
   return bar.final ? BarlineType.END : BarlineType.SINGLE;
 }
 
+/** Between a barline and a signature that changes there. */
+const BEFORE_SIGNATURE = 8;
+
 function headOf(stave: Stave): number {
-  return stave.getNoteStartX() - stave.getX();
+  return stave.getNoteStartX() - stave.getX() + changeRoom(stave);
+}
+
+/** VexFlow sets a changed signature right against the barline; this much room is put between. */
+function changeRoom(stave: Stave): number {
+  const begins = stave.getModifiers(StaveModifierPosition.BEGIN);
+  const signatures = begins.some((each) => each instanceof KeySignature || each instanceof TimeSignature);
+  return signatures && !begins.some((each) => each instanceof Clef) ? BEFORE_SIGNATURE : 0;
 }
 
 /** Room that an end signature takes before the last barline. */
@@ -159,8 +173,12 @@ function placeBar(translated: TranslatedBar, space: BarSpace, extra: number, col
   const { bar, staves, contexts, measures } = translated;
   const x = LEFT_MARGIN + space.x;
   for (const staff of [staves.treble, staves.bass]) staff.setX(x).setWidth(space.width + extra);
-  const start = Math.max(staves.treble.getNoteStartX(), staves.bass.getNoteStartX());
-  for (const staff of [staves.treble, staves.bass]) staff.setNoteStartX(start);
+  const start = x + Math.max(headOf(staves.treble), headOf(staves.bass));
+  for (const staff of [staves.treble, staves.bass]) {
+    const room = changeRoom(staff);
+    for (const each of staff.getModifiers(StaveModifierPosition.BEGIN)) each.setX(each.getX() + room);
+    staff.setNoteStartX(start);
+  }
   for (const [i, { at }] of measures.entries()) {
     const here = LEFT_MARGIN + space.columns[i]!;
     columns.push({ at, x: here });
@@ -203,14 +221,15 @@ function drawBar(translated: TranslatedBar, i: number, context: SVGContext, boxe
 
 /** Brace at the left, barlines through both staves. */
 function connect({ bar, staves }: TranslatedBar, i: number, context: SVGContext): void {
-  const draw = (type: StaveConnectorType) => {
-    new StaveConnector(staves.treble, staves.bass).setType(type).setContext(context).drawWithStyle();
+  const draw = (type: StaveConnectorType, shift = 0) => {
+    const connector = new StaveConnector(staves.treble, staves.bass).setType(type);
+    connector.setXShift(shift).setContext(context).drawWithStyle();
   };
   if (i === 0) {
     draw('brace');
     draw('singleLeft');
   }
-  if (bar.repeatStart) draw('boldDoubleLeft');
+  if (bar.repeatStart) draw('boldDoubleLeft', staves.treble.getModifierXShift());
   draw(bar.repeatEnd || bar.final ? 'boldDoubleRight' : 'singleRight');
 }
 
@@ -275,7 +294,7 @@ function headBoxes(
   bars: readonly TranslatedBar[],
 ): Box[] {
   const own = bars.find(({ bar }) => bar.index === place.index)!;
-  const width = headOf(own.staves[staff]);
+  const width = own.staves[staff].getNoteStartX() - place.x;
   if (width < 12) return [];
   const y = staff === 'treble' ? 0 : plan.distance;
   return [{ x: place.x, y: y - 12, width, height: STAFF_HEIGHT + 24 }];

@@ -1,25 +1,19 @@
 /** Keeps a container's drawing in step with what it is given: draws what changed, what is in view first. */
 import type { Score } from '../../src/score/score.ts';
-import { type DrawnSystem, drawSystem } from './draw.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import { loadMusicFont } from './font.ts';
-import type { Engraving, EngravingEvents, EngravingInput } from './input.ts';
+import type { Caret, ClientBox, Engraving, EngravingEvents, EngravingInput, Hit, Stretch } from './input.ts';
+import { labelRooms, plainNumeral } from './lanes.ts';
+import { shownFindings } from './placing.ts';
 import { type PlannedBar, planBars } from './plan.ts';
+import { hitIn } from './pointing.ts';
+import { type MarkSettings, planKey, Slot } from './slot.ts';
 import { arrangeSystems, type SystemPlan } from './systems.ts';
+import { canvasMeasure } from './words.ts';
 
 /** Below this width in CSS pixels the music is drawn smaller unless a scale is given. */
 const PHONE_WIDTH = 600;
 const PHONE_SCALE = 0.78;
-/** A system not drawn yet is taken to be this tall, in drawing units. */
-const GUESSED_HEIGHT = 240;
-
-/** One system's place in the container. */
-interface Slot {
-  readonly element: HTMLElement;
-  plan: SystemPlan;
-  /** What the notes shown were drawn from. */
-  drawnFrom?: string;
-  drawn?: DrawnSystem;
-}
 
 /** Makes an engraving in a container; its children belong to the engraver from then on. */
 export function createEngraving(container: HTMLElement, events: EngravingEvents = {}): Engraving {
@@ -29,14 +23,21 @@ export function createEngraving(container: HTMLElement, events: EngravingEvents 
 class Sheet implements Engraving {
   drawn: Promise<void> = Promise.resolve();
   private readonly root: HTMLElement;
-  private readonly slots: Slot[] = [];
+  private slots: Slot[] = [];
   private input: EngravingInput | undefined;
+  private settings: MarkSettings | undefined;
+  private readonly measure = canvasMeasure();
   private scale = 1;
   private planned: { score: Score; bars: PlannedBar[] } | undefined;
   private fontReady = false;
   private waiting = 0;
   private settle: (() => void) | undefined;
   private began = 0;
+  private chosen: string | undefined;
+  private tones: ReadonlySet<string> = new Set();
+  private stretch: Stretch | undefined;
+  private caret: Caret | undefined;
+  private cursor: Ticks | undefined;
 
   constructor(
     private readonly container: HTMLElement,
@@ -45,31 +46,39 @@ class Sheet implements Engraving {
     this.root = document.createElement('div');
     this.root.className = 'pw-sheet';
     this.root.setAttribute('aria-hidden', 'true');
+    this.root.addEventListener('pointerdown', this.onPointerDown);
     this.container.replaceChildren(this.root);
   }
 
   update(input: EngravingInput): void {
     this.began = performance.now();
     this.input = input;
+    this.settle ??= this.promise();
+    if (this.fontReady) this.refresh();
+    else {
+      void loadMusicFont().then(() => {
+        this.fontReady = true;
+        this.refresh();
+      });
+    }
+  }
+
+  /** Plans the whole score (plain data, a few milliseconds) and draws what differs from what is shown. */
+  private refresh(): void {
+    const { input } = this;
+    if (!input) return;
     this.scale = input.scale ?? (input.width < PHONE_WIDTH ? PHONE_SCALE : 1);
     if (this.planned?.score !== input.score) {
       this.planned = { score: input.score, bars: planBars(input.score) };
     }
-    const lyrics = input.layers.lyrics ? 1 : 0;
-    const plans = arrangeSystems(this.planned.bars, {
-      width: input.width / this.scale,
-      labels: new Map(),
-      lyrics,
-    });
-    this.reconcile(plans);
-    this.settle ??= this.promise();
-    if (this.fontReady) this.drawVisible();
-    else {
-      void loadMusicFont().then(() => {
-        this.fontReady = true;
-        this.drawVisible();
-      });
-    }
+    const { bars } = this.planned;
+    const label = input.chordLabel ?? plainNumeral;
+    const { marks, layers } = input;
+    this.settings = { marks, layers, label, measure: this.measure };
+    const lyrics = layers.lyrics ? versesOf(bars) : 0;
+    const labels = labelRooms(bars, marks, layers, label, this.measure);
+    this.reconcile(arrangeSystems(bars, { width: input.width / this.scale, labels, lyrics }));
+    this.drawVisible();
   }
 
   private promise(): () => void {
@@ -80,36 +89,36 @@ class Sheet implements Engraving {
     return settle;
   }
 
+  /** Gives every planned system a slot: the one that shows the same already, or the one in its place. */
   private reconcile(plans: readonly SystemPlan[]): void {
-    for (const [i, plan] of plans.entries()) {
+    this.slots = plans.map((plan, i) => {
       const slot = this.slots[i];
-      if (slot) slot.plan = plan;
-      else {
-        const element = document.createElement('div');
-        element.className = 'pw-system';
-        element.style.minHeight = `${GUESSED_HEIGHT * this.scale}px`;
-        this.root.append(element);
-        this.slots.push({ element, plan });
+      if (slot) {
+        slot.plan = plan;
+        return slot;
       }
-    }
-    for (const slot of this.slots.splice(plans.length)) slot.element.remove();
+      const fresh = new Slot(plan);
+      fresh.reserve(this.scale);
+      return fresh;
+    });
+    const elements = this.slots.map(({ element }) => element);
+    for (const child of [...this.root.children])
+      if (!elements.includes(child as HTMLDivElement)) child.remove();
+    for (const element of elements) if (element.parentElement !== this.root) this.root.append(element);
   }
 
   /** Draws the stale systems in view now, and the others one by one when the page is idle. */
   private drawVisible(): void {
     cancelIdle(this.waiting);
-    let above = true;
-    for (const slot of this.slots) {
+    for (const [i, slot] of this.slots.entries()) {
       const { top, bottom } = slot.element.getBoundingClientRect();
-      const seen = bottom > 0 && top < window.innerHeight;
-      if (seen || (above && slot === this.slots[0])) this.drawSlot(slot);
-      above = false;
+      if (i === 0 || (bottom > 0 && top < window.innerHeight)) this.drawSlot(slot);
     }
     this.drawRest();
   }
 
   private drawRest(): void {
-    const stale = this.slots.find((slot) => slot.drawnFrom !== key(slot.plan));
+    const stale = this.slots.find((slot) => slot.isStale(this.markKey(slot)));
     if (!stale) {
       this.settle?.();
       this.settle = undefined;
@@ -123,51 +132,151 @@ class Sheet implements Engraving {
   }
 
   private drawSlot(slot: Slot): void {
-    const from = key(slot.plan);
-    if (slot.drawnFrom !== from) {
-      slot.drawn = drawSystem(slot.plan);
-      slot.drawnFrom = from;
-      const { svg, geometry } = slot.drawn;
-      const height = geometry.lowest - geometry.highest + 10;
-      svg.setAttribute('viewBox', `0 ${geometry.highest - 5} ${geometry.width} ${height}`);
-      svg.setAttribute('width', String(geometry.width * this.scale));
-      svg.setAttribute('height', String(height * this.scale));
-      slot.element.replaceChildren(svg);
-      slot.element.style.minHeight = '';
-    }
+    if (!this.settings) return;
+    const key = this.markKey(slot);
+    if (!slot.isStale(key)) return;
+    slot.draw(this.settings, key, this.scale);
+    slot.showChoice(this.chosen, this.tones, this.stretch);
+    slot.showCarets(this.caret, this.cursor);
   }
 
-  select(): void {}
-  highlight(): void {}
-  setCaret(): void {}
-  setStretch(): void {}
-  setCursor(): void {}
-  hitTest(): undefined {
+  /** What a system's marks are made from, as text: equal where nothing would look different. */
+  private markKey(slot: Slot): string {
+    if (!this.settings) return '';
+    const { marks, layers, label } = this.settings;
+    const { from, until } = slot;
+    const touches = (a: Ticks, b: Ticks) => a < until && b > from;
+    return JSON.stringify([
+      planKey(slot.plan).length,
+      this.scale,
+      layers,
+      marks.chords
+        .filter((chord) => touches(chord.at, chord.until))
+        .map((chord) => [chord.at, label(chord), layers.figuredBass ? [chord.members, chord.bass] : 0]),
+      marks.keys.filter((region) => touches(region.from, region.until)),
+      marks.ornaments
+        .filter(({ at }) => touches(at, at + 1))
+        .map(({ at, voice, kind, figures }) => [at, voice, kind, figures]),
+      marks.cadences.filter(({ at }) => touches(at, at + 1)),
+      shownFindings(marks, layers)
+        .filter(
+          (finding) =>
+            touches(finding.from, Math.max(finding.until, finding.from + 1)) ||
+            finding.tones.some((tone) => touches(tone.at, tone.until)),
+        )
+        .map(({ tones, ...finding }) => [finding, tones.map((tone) => tone.id)]),
+    ]);
+  }
+
+  select(id: string | undefined): void {
+    this.chosen = id;
+    this.showChoices();
+  }
+
+  highlight(tones: readonly string[]): void {
+    this.tones = new Set(tones);
+    this.showChoices();
+  }
+
+  setStretch(stretch: Stretch | undefined): void {
+    this.stretch = stretch;
+    this.showChoices();
+  }
+
+  private showChoices(): void {
+    for (const slot of this.slots) slot.showChoice(this.chosen, this.tones, this.stretch);
+  }
+
+  setCaret(caret: Caret | undefined): void {
+    const touched = this.slots.filter(
+      (slot) => slot.holds(this.caret?.at ?? -1) || slot.holds(caret?.at ?? -1),
+    );
+    this.caret = caret;
+    for (const slot of touched) slot.showCarets(this.caret, this.cursor);
+  }
+
+  setCursor(at: Ticks | undefined): void {
+    const touched = this.slots.filter((slot) => slot.holds(this.cursor ?? -1) || slot.holds(at ?? -1));
+    this.cursor = at;
+    for (const slot of touched) slot.showCarets(this.caret, this.cursor);
+  }
+
+  hitTest(clientX: number, clientY: number): Hit | undefined {
+    for (const slot of this.slots) {
+      const box = slot.element.getBoundingClientRect();
+      const { geometry } = slot;
+      if (!geometry || clientY < box.top || clientY > box.bottom) continue;
+      const point = this.toDrawing(slot, clientX, clientY);
+      return point && hitIn(geometry, slot.tags, point.x, point.y);
+    }
     return undefined;
   }
-  boxesOf(): [] {
-    return [];
+
+  private toDrawing(slot: Slot, clientX: number, clientY: number): DOMPoint | undefined {
+    const matrix = slot.element.querySelector('svg')?.getScreenCTM();
+    return matrix ? new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse()) : undefined;
   }
-  scrollTo(): void {}
+
+  boxesOf(tone: string): readonly ClientBox[] {
+    return this.slots.flatMap((slot) => {
+      const matrix = slot.element.querySelector('svg')?.getScreenCTM();
+      const heads = slot.geometry?.heads.filter((head) => head.tone === tone) ?? [];
+      if (!matrix) return [];
+      return heads.map((head): ClientBox => {
+        const from = new DOMPoint(head.x, head.y).matrixTransform(matrix);
+        const to = new DOMPoint(head.x + head.width, head.y + head.height).matrixTransform(matrix);
+        return { left: from.x, top: from.y, width: to.x - from.x, height: to.y - from.y };
+      });
+    });
+  }
+
+  scrollTo(target: { readonly at: Ticks } | { readonly finding: string }, smooth = true): void {
+    const slot =
+      'at' in target
+        ? this.slots.find((each) => each.holds(target.at))
+        : this.slots.find((each) => each.holds(this.findingStart(target.finding)));
+    if (!slot) return;
+    this.drawSlot(slot);
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    slot.element.scrollIntoView({ block: 'nearest', behavior: smooth && !still ? 'smooth' : 'auto' });
+  }
+
+  private findingStart(id: string): Ticks {
+    const finding = this.input?.marks.findings.find((each) => each.id === id);
+    return finding?.tones[0]?.at ?? finding?.from ?? -1;
+  }
+
   complete(): void {
     cancelIdle(this.waiting);
     for (const slot of this.slots) this.drawSlot(slot);
     this.drawRest();
   }
+
   destroy(): void {
     cancelIdle(this.waiting);
     this.root.remove();
   }
+
+  private readonly onPointerDown = (event: PointerEvent): void => {
+    const hit = this.hitTest(event.clientX, event.clientY);
+    if (!hit) return;
+    if (hit.finding !== undefined) {
+      const id = hit.finding === this.chosen ? undefined : hit.finding;
+      this.select(id);
+      this.events.onSelectFinding?.(id);
+    } else this.events.onPoint?.(hit, event);
+  };
 }
 
-const keys = new WeakMap<SystemPlan, string>();
-function key(plan: SystemPlan): string {
-  let text = keys.get(plan);
-  if (text === undefined) {
-    text = JSON.stringify(plan);
-    keys.set(plan, text);
+/** The greatest number of verses under any note. */
+function versesOf(bars: readonly PlannedBar[]): number {
+  let verses = 0;
+  for (const bar of bars) {
+    for (const signs of Object.values(bar.signs)) {
+      for (const sign of signs) verses = Math.max(verses, sign.lyrics?.length ?? 0);
+    }
   }
-  return text;
+  return verses;
 }
 
 function whenIdle(work: () => void): number {

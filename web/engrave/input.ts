@@ -62,6 +62,8 @@ export interface Layers {
   readonly ornaments: boolean;
   readonly cadences: boolean;
   readonly lyrics: boolean;
+  /** Numbers above the bars; shown unless false. */
+  readonly barNumbers?: boolean;
   /** Families of findings shown; `'all'` for every one. */
   readonly findings: 'all' | readonly Family[];
 }
@@ -84,6 +86,7 @@ export const NO_LAYERS: Layers = {
   ornaments: false,
   cadences: false,
   lyrics: false,
+  barNumbers: false,
   findings: 'all',
 };
 

@@ -87,8 +87,11 @@ export function translateBar(bar: PlannedBar, staves: Readonly<Record<StaffName,
   formatter.preFormat();
   for (const { note, ticks } of written) note.setIntrinsicTicks(ticks);
   for (const voice of VOICES) {
+    const direction = stemUp(voice) ? Stem.UP : Stem.DOWN;
     for (const { note } of drawn[voice]) {
-      if (note instanceof StaveNote) note.setStemDirection(stemUp(voice) ? Stem.UP : Stem.DOWN);
+      // VexFlow turns a stem where voices cross; turning it back would part a note from its beam, so only where needed.
+      if (note instanceof StaveNote && note.getStemDirection() !== direction)
+        note.setStemDirection(direction);
     }
   }
   const widened = new Map<Ticks, number>();

@@ -1,0 +1,76 @@
+/** Puts placed marks into a system's SVG. Shapes tell severity as well as colour does. */
+import type { Severity } from '../../src/rules/rule.ts';
+import type { Box } from './geometry.ts';
+import type { PlacedWords } from './lanes.ts';
+import type { PlacedMarks } from './placing.ts';
+import type { Segment } from './strokes.ts';
+import { addPath, addText, addTo } from './svg.ts';
+import type { PlacedTag } from './tags.ts';
+import type { SetLabel } from './words.ts';
+
+/** Draws the marks over the notes; answers the group, to be taken away when they change. */
+export function inkMarks(svg: SVGSVGElement, marks: PlacedMarks): SVGGElement {
+  const group = addTo(svg, 'g', { class: 'pw-marks' });
+  for (const words of marks.words) inkWords(group, words);
+  // All strokes lie under all tags.
+  const tagged = marks.tags.map((tag) => {
+    const one = addTo(group, 'g', {
+      class: `pw-finding pw-${tag.severity}${tag.waived ? ' pw-waived' : ''}`,
+    });
+    one.dataset.finding = tag.finding;
+    addPath(one, tag.strokes.map(strokePath).join(''), 'pw-stroke');
+    return { tag, one };
+  });
+  for (const { tag, one } of tagged) inkTag(one, tag);
+  return group;
+}
+
+function strokePath([a, b]: Segment): string {
+  return `M${round(a.x)} ${round(a.y)}L${round(b.x)} ${round(b.y)}`;
+}
+
+function round(value: number): number {
+  return Math.round(value * 10) / 10;
+}
+
+function inkWords(group: SVGGElement, words: PlacedWords): void {
+  const carried = words.carried ? ' pw-carried' : '';
+  const one = addTo(group, 'g', { class: `pw-words pw-words-${words.kind}${carried}` });
+  inkLabel(one, words.label, words.x, words.y);
+  if (words.line && words.line.to > words.line.from) {
+    const y = words.y - 4;
+    const { from, to, goesOn } = words.line;
+    addPath(one, `M${round(from)} ${round(y)}H${round(to)}${goesOn ? '' : `v-4`}`, 'pw-key-line');
+  }
+}
+
+function inkLabel(parent: SVGGElement, label: SetLabel, x: number, y: number): void {
+  for (const run of label.runs) {
+    const text = addText(parent, run.text, x + run.x, y + run.y, run.signs ? 'pw-sign' : 'pw-word');
+    text.setAttribute('font-size', String(run.size));
+  }
+}
+
+function inkTag(one: SVGGElement, tag: PlacedTag): void {
+  const { box } = tag;
+  addPath(one, tagShape(tag.severity, box), 'pw-tag');
+  addText(one, tag.label, box.x + box.width / 2, box.y + box.height - 4.2, 'pw-tag-label', 'middle');
+  if (tag.waived)
+    addPath(one, `M${box.x - 2} ${box.y + box.height}L${box.x + box.width + 2} ${box.y}`, 'pw-strike');
+}
+
+/** A fault is a filled square, a query a ring, a remark an open lozenge-ended slip. */
+export function tagShape(severity: Severity, { x, y, width, height }: Box): string {
+  if (severity === 'fault') {
+    return `M${x + 2} ${y}h${width - 4}q2 0 2 2v${height - 4}q0 2 -2 2h${4 - width}q-2 0 -2 -2v${4 - height}q0 -2 2 -2Z`;
+  }
+  if (severity === 'query') {
+    const r = height / 2;
+    return `M${x + r} ${y}h${width - 2 * r}a${r} ${r} 0 0 1 0 ${height}h${2 * r - width}a${r} ${r} 0 0 1 0 ${-height}Z`;
+  }
+  const cut = 4;
+  return (
+    `M${x + cut} ${y}h${width - 2 * cut}l${cut} ${height / 2}l${-cut} ${height / 2}` +
+    `h${2 * cut - width}l${-cut} ${-height / 2}Z`
+  );
+}

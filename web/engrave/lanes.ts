@@ -1,0 +1,197 @@
+/** Words under the music, each kind in a lane of its own: figured bass, numerals, keys, cadences. Pure. */
+import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
+import { numeral, printKey } from '../../src/harmony/labels.ts';
+import type { Ticks } from '../../src/score/time.ts';
+import { type Box, type SystemGeometry, xAt } from './geometry.ts';
+import type { Layers, Marks } from './input.ts';
+import type { PlannedBar } from './plan.ts';
+import type { LabelRoom } from './spacing.ts';
+import { bassFigures, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
+
+export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
+
+/** Words placed: a box that nothing else may overlap, and the label in it. */
+export interface PlacedWords {
+  readonly kind: LaneName | 'ornament' | 'bar';
+  readonly box: Box;
+  readonly x: number;
+  /** The baseline. */
+  readonly y: number;
+  readonly label: SetLabel;
+  /** For a key: how far its line goes on, and whether the key goes on beyond this system. */
+  readonly line?: { readonly from: number; readonly to: number; readonly goesOn: boolean };
+  /** Carried over from the system before. */
+  readonly carried?: true;
+}
+
+/** Half a note head: labels are centred on the heads above. */
+const HALF_HEAD = 6;
+const WORD_SIZE = 13;
+
+type ChordLabel = (chord: Chord) => string;
+export const plainNumeral: ChordLabel = (chord) => numeral(chord.roman, chord.key);
+
+/** The room that labels want beside one another, by moment: so that spacing can give it. */
+export function labelRooms(
+  bars: readonly PlannedBar[],
+  marks: Marks,
+  layers: Layers,
+  label: ChordLabel,
+  measure: Measure,
+): Map<Ticks, LabelRoom[]> {
+  const rooms = new Map<Ticks, LabelRoom[]>();
+  const add = (at: Ticks, lane: LaneName, width: number) => {
+    const room = { lane, left: Math.max(0, width / 2 - HALF_HEAD), right: width / 2 + HALF_HEAD };
+    rooms.set(at, [...(rooms.get(at) ?? []), room]);
+  };
+  for (const chord of marks.chords) {
+    if (layers.numerals) add(chord.at, 'numerals', setChordLabel(label(chord), measure).width);
+    if (layers.figuredBass) {
+      const figures = bassFigures(chord, fifthsAt(bars, chord.at));
+      if (figures.length > 0) add(chord.at, 'figures', setFigures(figures, measure).width);
+    }
+  }
+  return rooms;
+}
+
+function fifthsAt(bars: readonly PlannedBar[], at: Ticks): number {
+  return bars.find((bar) => at >= bar.at && at < bar.at + bar.duration)?.key.fifths ?? 0;
+}
+
+export interface LaneInput {
+  readonly bars: readonly PlannedBar[];
+  readonly geometry: SystemGeometry;
+  readonly marks: Marks;
+  readonly layers: Layers;
+  readonly label: ChordLabel;
+  readonly measure: Measure;
+  /** The y under all notes and the marks near them. */
+  readonly below: number;
+}
+
+/** Lays the lanes out under the system, those that are switched on and have something to say here. */
+export function layLanes(input: LaneInput): { words: PlacedWords[]; lowest: number } {
+  const { layers } = input;
+  const words: PlacedWords[] = [];
+  let y = input.below + 8;
+  const lane = (items: readonly Item[], ascent: number, height: number) => {
+    if (items.length === 0) return;
+    const rows = pack(items, y + ascent, ascent, height);
+    words.push(...rows.words);
+    y = rows.lowest + 5;
+  };
+  if (layers.figuredBass) {
+    const items = figureItems(input);
+    const lines = Math.max(1, ...items.map(({ label }) => label.runs.length));
+    lane(items, 11, 11 * Math.min(lines, 4));
+  }
+  if (layers.numerals) lane(numeralItems(input), 17, 20);
+  if (layers.cadences) lane(cadenceItems(input), 11, 15);
+  if (layers.keys) lane(keyItems(input), 11, 15);
+  return { words, lowest: Math.max(y, input.below) };
+}
+
+interface Item {
+  readonly kind: LaneName;
+  /** Wanted left end. */
+  readonly x: number;
+  readonly label: SetLabel;
+  readonly line?: { readonly to: number; readonly goesOn: boolean };
+  readonly carried?: true;
+}
+
+/** Items from left to right; one that would run into its neighbour goes to a second row. */
+function pack(
+  items: readonly Item[],
+  baseline: number,
+  ascent: number,
+  height: number,
+): { words: PlacedWords[]; lowest: number } {
+  const ends: number[] = [];
+  const words = items.map((item): PlacedWords => {
+    const end = item.x + item.label.width;
+    let row = ends.findIndex((taken) => taken + 5 <= item.x);
+    if (row < 0) row = ends.length;
+    ends[row] = end;
+    const y = baseline + row * height;
+    const box = { x: item.x, y: y - ascent, width: item.label.width, height };
+    const { kind, x, label, line, carried } = item;
+    return {
+      kind,
+      box,
+      x,
+      y,
+      label,
+      ...(line ? { line: { from: end + 4, ...line } } : {}),
+      ...(carried ? { carried } : {}),
+    };
+  });
+  return { words, lowest: baseline - ascent + Math.max(1, ends.length) * height };
+}
+
+function span({ bars }: Pick<LaneInput, 'bars'>): { from: Ticks; until: Ticks } {
+  const last = bars.at(-1)!;
+  return { from: bars[0]!.at, until: last.at + last.duration };
+}
+
+function here<T extends { readonly at: Ticks }>(input: LaneInput, all: readonly T[]): T[] {
+  const { from, until } = span(input);
+  return all.filter(({ at }) => at >= from && at < until);
+}
+
+function centred(input: LaneInput, kind: LaneName, at: Ticks, label: SetLabel): Item {
+  const x = xAt(input.geometry, at) + HALF_HEAD - label.width / 2;
+  return { kind, x: Math.max(2, Math.min(x, input.geometry.width - label.width - 2)), label };
+}
+
+function numeralItems(input: LaneInput): Item[] {
+  return here(input, input.marks.chords).map((chord) =>
+    centred(input, 'numerals', chord.at, setChordLabel(input.label(chord), input.measure)),
+  );
+}
+
+function figureItems(input: LaneInput): Item[] {
+  return here(input, input.marks.chords).flatMap((chord) => {
+    const figures = bassFigures(chord, fifthsAt(input.bars, chord.at));
+    return figures.length === 0
+      ? []
+      : [centred(input, 'figures', chord.at, setFigures(figures, input.measure))];
+  });
+}
+
+function cadenceItems(input: LaneInput): Item[] {
+  return here(input, input.marks.cadences).map((cadence) => {
+    const text = cadenceWords(cadence);
+    const label = { runs: [{ text, x: 0, y: 0, size: WORD_SIZE }], width: input.measure(text, WORD_SIZE) };
+    return centred(input, 'cadences', cadence.at, label);
+  });
+}
+
+/** `perfect`, `phrygian`, `perfect (tierce)`. */
+export function cadenceWords(cadence: Pick<Cadence, 'kind' | 'phrygian' | 'tierce'>): string {
+  const name = cadence.phrygian ? 'phrygian' : cadence.kind;
+  return cadence.tierce ? `${name} (tierce)` : name;
+}
+
+function keyItems(input: LaneInput): Item[] {
+  const { from, until } = span(input);
+  const regions = input.marks.keys.filter((region) => region.from < until && region.until > from);
+  return regions.map((region, i): Item => {
+    const label = setKeyName(printKey(region.key), input.measure, WORD_SIZE);
+    const carried = region.from < from;
+    const x = carried ? input.geometry.left : xAt(input.geometry, region.from);
+    const next = regions[i + 1];
+    const goesOn = region.until > until;
+    const to = next
+      ? xAt(input.geometry, next.from) - 6
+      : goesOn
+        ? input.geometry.right
+        : endX(input, region.until);
+    return { kind: 'keys', x, label, line: { to, goesOn }, ...(carried ? { carried: true as const } : {}) };
+  });
+}
+
+function endX({ geometry }: LaneInput, until: Ticks): number {
+  const last = geometry.bars.at(-1);
+  return last && until >= last.until ? geometry.right - 4 : xAt(geometry, until) - 4;
+}
