@@ -39,7 +39,7 @@ interface Stretch {
 
 /** @throws {Refusal} for a pitch or a length that the score can't hold, naming bar and voice. */
 export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Score {
-  const stretches = trimUpbeat(stretchesOf(source, lines));
+  const stretches = trimUpbeat(stretchesOf(source, lines), source.explicitSilence);
   const judged = judgeSilence(
     stretches.map(
       (stretch): RawBar => ({
@@ -206,10 +206,11 @@ function clipped(pieces: readonly Piece[], from: Ticks, to: Ticks): Piece[] {
 }
 
 /**
- * A first bar that is full only because it is filled up with rests before an upbeat becomes that upbeat; a last bar
+ * A first bar that is silent for half its length or more was filled up with rests before an upbeat, and becomes that
+ * upbeat (a shorter rest before the first note is a rest, as several of the old chorales have it); a last bar
  * that gives the upbeat back loses the empty time after it.
  */
-function trimUpbeat(stretches: readonly Stretch[]): readonly Stretch[] {
+function trimUpbeat(stretches: readonly Stretch[], explicit: boolean): readonly Stretch[] {
   const [first] = stretches;
   const last = stretches.at(-1);
   if (first === undefined || last === undefined || first === last) return stretches;
@@ -217,7 +218,7 @@ function trimUpbeat(stretches: readonly Stretch[]): readonly Stretch[] {
   const sung = VOICES.flatMap((voice) => first.pieces[voice].filter((piece) => piece.note?.pitch));
   const begin = Math.min(...sung.map((piece) => piece.at));
   let trimmed = [...stretches];
-  if (sung.length > 0 && begin > 0 && first.from === 0 && !first.split) {
+  if (!explicit && sung.length > 0 && first.from === 0 && !first.split && begin >= full / 2) {
     const from = begin;
     trimmed[0] = {
       ...first,
