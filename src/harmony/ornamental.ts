@@ -22,3 +22,10 @@ export function isPassingBy(texture: Texture, tone: Tone): boolean {
 export function isStep(from: Tone, to: Tone): boolean {
   return Math.abs(staffPlace(to.pitch) - staffPlace(from.pitch)) === 1;
 }
+
+/** True for a tone that is reached by step and left by step (or begins or ends its line): part of a smooth line. */
+export function isStepwise(texture: Texture, tone: Tone): boolean {
+  const before = previousTone(texture, tone);
+  const after = nextTone(texture, tone);
+  return (before === undefined || isStep(before, tone)) && (after === undefined || isStep(tone, after));
+}

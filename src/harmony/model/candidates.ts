@@ -1,0 +1,137 @@
+/** Which chords are worth trying for a segment: those that hold most of it. */
+import { CHORD_TYPES, TYPE } from '../chordTypes.ts';
+import { type ChordScorer, memberAt, type Segment } from './segment.ts';
+
+/** Chords tried with the weights, and chords kept for the search. */
+const TRIED = 14;
+const KEPT = 8;
+/** Places on the line of fifths are stored from this one up. */
+const LOWEST = 40;
+const PLACES = 80;
+
+/** Chords with their inversions and scores, in parallel arrays; reused from segment to segment. */
+export interface Candidates {
+  count: number;
+  readonly root: Int8Array;
+  readonly type: Int8Array;
+  readonly inversion: Int8Array;
+  readonly score: Float64Array;
+}
+
+interface Ranked {
+  readonly root: Int8Array;
+  readonly type: Int8Array;
+  readonly score: Float64Array;
+  count: number;
+}
+
+const ranked = (size: number): Ranked => ({
+  root: new Int8Array(size),
+  type: new Int8Array(size),
+  score: new Float64Array(size),
+  count: 0,
+});
+
+/** Puts a chord among the best, which stay in order. */
+function rank(list: Ranked, room: number, root: number, type: number, score: number): void {
+  if (list.count === room && score <= list.score[room - 1]!) return;
+  let at = list.count < room ? list.count++ : room - 1;
+  while (at > 0 && list.score[at - 1]! < score) {
+    list.root[at] = list.root[at - 1]!;
+    list.type[at] = list.type[at - 1]!;
+    list.score[at] = list.score[at - 1]!;
+    at--;
+  }
+  list.root[at] = root;
+  list.type[at] = type;
+  list.score[at] = score;
+}
+
+/** A root is a note that sounds, or lacks: it lies so far below one that does. */
+const ROOT_BELOW = [0, 1, 4, -3, -6] as const;
+/** What a chord's rarity costs before any weight is asked. */
+const RARITY = CHORD_TYPES.map((_, type) =>
+  type === TYPE.M || type === TYPE.m ? 0 : type >= TYPE.mmaj7! ? 0.1 : 0.02,
+);
+
+/** Makes a function that finds the candidates of the segment in hand. */
+export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Candidates {
+  const lengths = new Float64Array(PLACES);
+  const tried = ranked(TRIED);
+  const kept = ranked(KEPT);
+  const found: Candidates = {
+    count: 0,
+    root: new Int8Array(KEPT * 2),
+    type: new Int8Array(KEPT * 2),
+    inversion: new Int8Array(KEPT * 2),
+    score: new Float64Array(KEPT * 2),
+  };
+  const rootSeen = new Uint8Array(PLACES);
+  return () => {
+    lengths.fill(0);
+    rootSeen.fill(0);
+    tried.count = 0;
+    kept.count = 0;
+    found.count = 0;
+    let total = 0;
+    let places = 0;
+    for (let i = 0; i < segment.tones; i++) {
+      const place = segment.place[i]! + LOWEST;
+      if (lengths[place] === 0) places++;
+      lengths[place]! += segment.duration[i]!;
+      total += segment.duration[i]!;
+    }
+    for (let i = 0; i < segment.tones; i++) {
+      for (const below of ROOT_BELOW) {
+        const root = segment.place[i]! - below;
+        if (rootSeen[root + LOWEST]) continue;
+        rootSeen[root + LOWEST] = 1;
+        tryRoot(root, total, places);
+      }
+    }
+    for (let i = 0; i < tried.count; i++)
+      rank(kept, KEPT, tried.root[i]!, tried.type[i]!, scorer.chord(tried.root[i]!, tried.type[i]!));
+    for (let i = 0; i < kept.count; i++) withInversions(kept.root[i]!, kept.type[i]!, kept.score[i]!);
+    return found;
+  };
+
+  function tryRoot(root: number, total: number, places: number): void {
+    for (let type = 0; type < CHORD_TYPES.length; type++) {
+      const { offsets } = CHORD_TYPES[type]!;
+      let held = 0;
+      let lacking = 0;
+      for (let member = 0; member < offsets.length; member++) {
+        const length = lengths[root + offsets[member]! + LOWEST] ?? 0;
+        if (length > 0) held += length;
+        else lacking += member === 3 ? 9 : 1;
+      }
+      if (held * 2 < total || lacking > 2 || (lacking === 2 && places > 2)) continue;
+      rank(tried, TRIED, root, type, held / total - 0.15 * lacking - RARITY[type]!);
+    }
+  }
+
+  /** The members the bass has, the first two of them; the root where it has none. */
+  function withInversions(root: number, type: number, score: number): void {
+    let first = -1;
+    let second = -1;
+    for (let i = segment.bassFrom; i < segment.bassTo; i++) {
+      const member = memberAt(type, root, segment.place[i]!);
+      if (member < 0 || member === first) continue;
+      if (first < 0) first = member;
+      else {
+        second = member;
+        break;
+      }
+    }
+    add(root, type, Math.max(first, 0), score);
+    if (second >= 0) add(root, type, second, score);
+  }
+
+  function add(root: number, type: number, inversion: number, score: number): void {
+    const i = found.count++;
+    found.root[i] = root;
+    found.type[i] = type;
+    found.inversion[i] = inversion;
+    found.score[i] = score + scorer.bass(root, type, inversion);
+  }
+}

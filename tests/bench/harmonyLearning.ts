@@ -1,0 +1,148 @@
+/** Structured averaged perceptron over the features of `src/harmony/model`. */
+import { loadSegment, newSegment, spanFeatures, chordFeatures, bassFeatures, LONGEST } from '../../src/harmony/model/segment.ts';
+import { keyFeatures, phraseNotes } from '../../src/harmony/model/keys.ts';
+import { FEATURES } from '../../src/harmony/model/layout.ts';
+import { search, type Span } from '../../src/harmony/model/search.ts';
+import { placedFeatures, stepFeatures } from '../../src/harmony/model/transition.ts';
+import type { Grid } from '../../src/harmony/model/grid.ts';
+import { CROTCHET } from '../../src/score/time.ts';
+import { type HumanLabel, labelInversion, type Piece } from './harmonyCorpus.ts';
+
+/** The label that holds at each atom's middle; the nearest one before where a chord has no type of ours. */
+export function atomLabels(piece: Piece): HumanLabel[] {
+  const { grid, labels } = piece;
+  const usable = labels.filter((label) => label.type >= 0);
+  let i = 0;
+  return Array.from({ length: grid.atoms }, (_, a) => {
+    const middle = (grid.at[a]! + grid.until[a]!) / 2 / CROTCHET;
+    while (i + 1 < usable.length && usable[i + 1]!.from <= middle) i++;
+    return usable[i]!;
+  });
+}
+
+/** The human reading as a path of the search. */
+export function humanPath(piece: Piece): Span[] {
+  const { grid } = piece;
+  const atoms = atomLabels(piece);
+  const spans: Span[] = [];
+  for (const [a, label] of atoms.entries()) {
+    const last = spans.at(-1);
+    const inversion = labelInversion(label);
+    const joins =
+      last !== undefined &&
+      last.root === label.root &&
+      last.type === label.type &&
+      last.inversion === inversion &&
+      last.tonic === label.tonic &&
+      last.mode === label.mode &&
+      grid.phraseStart[a] === 0 &&
+      grid.gapBefore[a] === 0 &&
+      a - last.from < LONGEST;
+    if (joins) spans[spans.length - 1] = { ...last, to: a + 1 };
+    else
+      spans.push({
+        from: a,
+        to: a + 1,
+        root: label.root,
+        type: label.type,
+        inversion,
+        tonic: label.tonic,
+        mode: label.mode,
+      });
+  }
+  return spans;
+}
+
+/** Adds `factor` times the path's features. */
+export function addFeatures(grid: Grid, spans: readonly Span[], factor: number, into: Map<number, number>): void {
+  const segment = newSegment(grid);
+  const phrases = phraseNotes(grid);
+  const out = new Int32Array(4096);
+  const add = (index: number, value: number) => into.set(index, (into.get(index) ?? 0) + factor * value);
+  for (const [i, span] of spans.entries()) {
+    loadSegment(segment, span.from, span.to);
+    let n = spanFeatures(segment, out, 0);
+    n = chordFeatures(segment, span.root, span.type, out, n);
+    n = bassFeatures(segment, span.root, span.type, span.inversion, out, n);
+    n = placedFeatures(grid, span.from, span.to, span, span, out, n);
+    const before = spans[i - 1];
+    if (before) n = stepFeatures(grid, span.from, before, before, span, span, out, n);
+    for (let k = 0; k < n; k++) add(out[k]!, 1);
+    for (let atom = span.from; atom < span.to; atom++) keyFeatures(grid, phrases, atom, span, add);
+  }
+}
+
+export interface Training {
+  readonly epochs: number;
+  /** How much a wrong crotchet counts against the margin: chord, bass, key. */
+  readonly margin: readonly [number, number, number];
+  readonly seed: number;
+  readonly report?: (epoch: number, averaged: () => Float64Array) => void;
+}
+
+/** Learns weights from the pieces. Deterministic for one seed. */
+export function learn(pieces: readonly Piece[], training: Training): Float64Array {
+  const weights = new Float64Array(FEATURES);
+  const moments = new Float64Array(FEATURES);
+  const random = seeded(training.seed);
+  const gold = pieces.map((piece) => {
+    const features = new Map<number, number>();
+    addFeatures(piece.grid, humanPath(piece), 1, features);
+    return { piece, atoms: atomLabels(piece), features };
+  });
+  let step = 1;
+  const averaged = () => weights.map((w, i) => w - moments[i]! / step);
+  for (let epoch = 0; epoch < training.epochs; epoch++) {
+    for (const { piece, atoms, features } of shuffled(gold, random)) {
+      const { grid } = piece;
+      const [chordCost, bassCost, keyCost] = training.margin;
+      const path = search(grid, weights, {
+        chord: (from, to, chord) => {
+          let cost = 0;
+          for (let a = from; a < to; a++) {
+            const label = atoms[a]!;
+            const length = (grid.until[a]! - grid.at[a]!) / CROTCHET;
+            if (label.root !== chord.root || label.type !== chord.type) cost += chordCost * length;
+            else if (labelInversion(label) !== chord.inversion) cost += bassCost * length;
+          }
+          return cost;
+        },
+        key: (atom, key) => {
+          const label = atoms[atom]!;
+          const right = label.tonic === key.tonic && label.mode === key.mode;
+          return right ? 0 : (keyCost * (grid.until[atom]! - grid.at[atom]!)) / CROTCHET;
+        },
+      });
+      const delta = new Map(features);
+      addFeatures(grid, path, -1, delta);
+      for (const [index, value] of delta) {
+        if (value === 0) continue;
+        weights[index]! += value;
+        moments[index]! += step * value;
+      }
+      step++;
+    }
+    training.report?.(epoch, averaged);
+  }
+  return averaged();
+}
+
+/** A small generator of our own (mulberry32's constants), so that a derivation can be repeated. */
+function seeded(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+function shuffled<T>(items: readonly T[], random: () => number): T[] {
+  const out = [...items];
+  for (let i = out.length - 1; i > 0; i--) {
+    const j = Math.floor(random() * (i + 1));
+    [out[i], out[j]] = [out[j]!, out[i]!];
+  }
+  return out;
+}
