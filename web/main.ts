@@ -6,7 +6,10 @@ import { createDeeds } from './deeds.ts';
 import { takeText } from './files/open.ts';
 import { createAnnouncer } from './panels/announce.ts';
 import type { Panel } from './panels/context.ts';
+import { helpView } from './panels/help.ts';
 import { type OtherViews, pageView } from './panels/page.ts';
+import { rulesView } from './panels/rules.ts';
+import { shelfView } from './panels/shelf.ts';
 import { createStave } from './panels/stave.ts';
 import { createActions } from './state/actions.ts';
 import { openKeeping, type Version } from './state/keeping.ts';
@@ -48,7 +51,7 @@ async function start(): Promise<void> {
   const shelf = createShelf(store, await openKeeping());
   const actions = createActions(store);
   const { deeds, attachStave } = createDeeds(store, actions, shelf);
-  const others: OtherViews = {};
+  const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView };
   let versions: readonly Version[] = [];
 
   const draw = (): void => {

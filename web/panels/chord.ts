@@ -1,7 +1,111 @@
-/** The chord at the caret. */
-import { html, type TemplateResult } from 'lit';
+/** The chord at the caret: its notes, what it does in the key, and how each voice's note belongs. */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Chord } from '../../src/harmony/analysis.ts';
+import { numeral, printKey } from '../../src/harmony/labels.ts';
+import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions.ts';
+import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words.ts';
+import type { Review } from '../../src/review/review.ts';
+import { printNoteName, printPitch } from '../../src/score/pitch.ts';
+import { placeAt, printPlace } from '../../src/score/place.ts';
+import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { sliceAt } from '../../src/score/texture.ts';
 import type { Panel } from './context.ts';
 
-export function chordPanel(_panel: Panel): TemplateResult {
-  return html`<p class="empty">No chord here.</p>`;
+export function chordPanel(panel: Panel): TemplateResult {
+  const { reviewed, caret, settings } = panel.state;
+  const { review } = reviewed ?? {};
+  const chord = review && chordAt(review.analysis, caret.at);
+  if (review === undefined || chord === undefined)
+    return html`
+      ${review ? steps(panel, review, undefined) : nothing}
+      <p class="empty">
+        No chord is heard at the caret. One is read where at least two voices sound; put the caret there.
+      </p>
+    `;
+  const cadence = review.analysis.cadences.find((c) => c.goal === chord.index || c.approach === chord.index);
+  return html`
+    ${steps(panel, review, chord)}
+    <h2 class="chord-name">
+      <span class="numeral">${numeral(chord.roman, chord.key, settings.labels) || numeral(chord.roman, chord.key)}</span>
+      <span>in ${printKey(chord.key)}</span>
+    </h2>
+    <p class="chord-function">${sentence(functionOf(chord))}</p>
+    <p>${printPlace(placeAt(review.score, chord.at))}. Its notes: ${notesOf(chord)}.</p>
+    <table class="belonging">
+      <caption>
+        What each voice has at the caret
+      </caption>
+      <tbody>
+        ${VOICES.map((voice) => voiceRow(review, chord, voice, caret.at))}
+      </tbody>
+    </table>
+    ${
+      cadence === undefined
+        ? nothing
+        : html`<p>
+            It ${cadence.goal === chord.index ? 'closes' : 'prepares'} a ${cadenceWords(cadence).name} in
+            ${printKey(cadence.key)} (elsewhere: ${cadenceWords(cadence).otherName}).
+          </p>`
+    }
+    ${
+      chord.otherwise === undefined
+        ? nothing
+        : html`<p class="aside">
+            The reading is not sure. The next best:
+            ${numeral(chord.otherwise.roman, chord.otherwise.key, settings.labels)} in
+            ${printKey(chord.otherwise.key)} (${functionOf({ roman: chord.otherwise.roman, key: chord.otherwise.key })}).
+          </p>`
+    }
+  `;
+}
+
+function steps({ actions, state }: Panel, review: Review, chord: Chord | undefined): TemplateResult {
+  const { chords } = review.analysis;
+  const before = chords.findLast((c) => (chord ? c.index < chord.index : c.at < state.caret.at));
+  const after = chords.find((c) => (chord ? c.index > chord.index : c.at > state.caret.at));
+  const go = (name: string, to: Chord | undefined) =>
+    html`<button
+      type="button"
+      ?disabled=${to === undefined}
+      @click=${() => to && actions.setCaret(state.caret.voice, to.at)}
+    >
+      ${name}
+    </button>`;
+  return html`<div class="chord-steps">${go('Chord before', before)} ${go('Next chord', after)}</div>`;
+}
+
+function notesOf(chord: Chord): string {
+  return membersOf(chord)
+    .map((name, i) => `${printNoteName(name)} (${MEMBERS[i]})`)
+    .join(', ');
+}
+
+function voiceRow(review: Review, chord: Chord, voice: VoiceName, at: number): TemplateResult {
+  const part = sliceAt(review.analysis.texture, at)?.parts[voice];
+  const tone = part?.kind === 'tone' ? part.tone : undefined;
+  const what = tone === undefined ? (part?.kind === 'rest' ? 'rest' : 'not written') : printPitch(tone.pitch);
+  return html`<tr>
+    <th scope="row">${VOICE_WORDS[voice]}</th>
+    <td class="pitch">${what}</td>
+    <td>${tone === undefined ? '' : belonging(review, chord, tone, at)}</td>
+  </tr>`;
+}
+
+function belonging(
+  { analysis }: Review,
+  chord: Chord,
+  tone: Parameters<typeof ornamentOf>[1],
+  at: number,
+): string {
+  const ornament = ornamentOf(analysis, tone, at);
+  const member = memberOf(chord, tone.pitch);
+  if (ornament === undefined) return member ?? 'foreign to the chord';
+  const figures = ornament.figures === undefined ? '' : ` ${ornament.figures}`;
+  const resolution =
+    ornament.resolution === undefined ? '' : `, resolving to ${printPitch(ornament.resolution.pitch)}`;
+  return `dissonant: ${ornamentWords(ornament.kind)}${figures}${resolution}`;
+}
+
+function sentence(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 }

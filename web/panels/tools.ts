@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import type { BeatLength } from '../state/page.ts';
 import type { Panel } from './context.ts';
+import { FERMATA, LOCK, REDO, TIE, UNDO } from './icons.ts';
 import { shownMenu } from './shown.ts';
 
 const LENGTHS: readonly { readonly length: BeatLength; readonly sign: string; readonly name: string; readonly key: string }[] = [
@@ -32,20 +33,21 @@ export function toolsView(panel: Panel): TemplateResult {
           }}
       /></label>
       ${saveMenu(panel)}
-      ${tool('Undo', '↶', 'Ctrl Z', actions.undo, state.history.past.length === 0)}
-      ${tool('Redo', '↷', 'Ctrl Y', actions.redo, state.history.future.length === 0)}
+      ${tool('Undo', UNDO, 'Ctrl Z', actions.undo, state.history.past.length === 0)}
+      ${tool('Redo', REDO, 'Ctrl Y', actions.redo, state.history.future.length === 0)}
     </div>
+    <div class="strip">
     <div class="group voices" role="group" aria-label="Voice to write">
       ${VOICES.map(
         (voice) => html`<button
           type="button"
           class="toggle"
           title=${`Write the ${VOICE_WORDS[voice]}`}
-          aria-label=${VOICE_WORDS[voice]}
+          aria-label=${VOICE_WORDS[voice] + (state.exercise.locked.includes(voice) ? ', locked' : '')}
           aria-pressed=${state.caret.voice === voice}
           @click=${() => keepFocus(deeds.focusStave, () => actions.setCaret(voice, state.caret.at))}
         >
-          ${voice}${state.exercise.locked.includes(voice) ? html`<span class="locked" aria-label="locked">⚿</span>` : nothing}
+          ${voice}${state.exercise.locked.includes(voice) ? LOCK : nothing}
         </button>`,
       )}
       <button
@@ -88,16 +90,17 @@ export function toolsView(panel: Panel): TemplateResult {
       ${tool('Sharp', '♯', '#', () => keepFocus(deeds.focusStave, () => actions.accidental(1)))}
       ${tool('Flat', '♭', '-', () => keepFocus(deeds.focusStave, () => actions.accidental(-1)))}
       ${tool('Natural', '♮', 'N', () => keepFocus(deeds.focusStave, () => actions.accidental(0)))}
-      ${tool('Tie', '⁀', 'T', () => keepFocus(deeds.focusStave, actions.tie))}
-      ${tool('Pause sign (fermata)', '𝄐', 'P', () => keepFocus(deeds.focusStave, actions.fermata))}
+      ${tool('Tie', TIE, 'T', () => keepFocus(deeds.focusStave, actions.tie))}
+      ${tool('Pause sign (fermata)', FERMATA, 'P', () => keepFocus(deeds.focusStave, actions.fermata))}
       ${tool('Rest', 'Rest', 'R', () => keepFocus(deeds.focusStave, actions.writeRest))}
       ${tool('Erase', 'Erase', 'Delete', () => keepFocus(deeds.focusStave, actions.erase))}
+    </div>
     </div>
     ${shownMenu(panel)}
   </div>`;
 }
 
-function tool(name: string, sign: string, key: string, act: () => void, off = false): TemplateResult {
+function tool(name: string, sign: string | TemplateResult, key: string, act: () => void, off = false): TemplateResult {
   return html`<button type="button" aria-label=${name} title=${`${name} (${key})`} ?disabled=${off} @click=${act}>
     ${sign}
   </button>`;

@@ -3,12 +3,11 @@ import { html, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
 import type { Panel } from './context.ts';
+import { PLAY, STOP } from './icons.ts';
 
 export function transportView(panel: Panel): TemplateResult {
-  const { state, actions, deeds } = panel;
+  const { state, deeds } = panel;
   const { mixer, playing, stretch } = state;
-  const own = state.history.now.score.tempo ?? USUAL_TEMPO;
-  const tempo = mixer.tempo ?? own;
   return html`<section class="transport" aria-label="Hear">
     <button
       type="button"
@@ -16,8 +15,26 @@ export function transportView(panel: Panel): TemplateResult {
       title="Space on the stave, Ctrl Enter anywhere"
       @click=${deeds.playOrStop}
     >
-      ${playing ? 'Stop' : stretch ? 'Play the stretch' : 'Play'}
+      ${playing ? html`${STOP} Stop` : html`${PLAY} ${stretch ? 'Play the stretch' : 'Play'}`}
     </button>
+    <div class="pace wide">${paceControls(panel)}</div>
+    <details class="menu mixer">
+      <summary class="button">${mixerWords(mixer.alone)}</summary>
+      <div class="menu-body">
+        <div class="pace narrow">${paceControls(panel)}</div>
+        ${VOICES.map((voice) => voiceRow(panel, voice))}
+        <p class="aside">${'requestMIDIAccess' in navigator ? html`<button type="button" class="quiet" @click=${deeds.connectKeyboard}>Write from a MIDI keyboard</button>` : 'This browser offers no MIDI keyboard.'}</p>
+      </div>
+    </details>
+  </section>`;
+}
+
+/** Tempo, loop and count-in: beside the button where there is room, in the menu on a phone. */
+function paceControls({ state, actions }: Panel): TemplateResult {
+  const { mixer } = state;
+  const own = state.history.now.score.tempo ?? USUAL_TEMPO;
+  const tempo = mixer.tempo ?? own;
+  return html`
     <label class="tempo"
       >Tempo
       <input
@@ -43,14 +60,7 @@ export function transportView(panel: Panel): TemplateResult {
       />
       Count in</label
     >
-    <details class="menu mixer">
-      <summary class="button">${mixerWords(mixer.alone)}</summary>
-      <div class="menu-body">
-        ${VOICES.map((voice) => voiceRow(panel, voice))}
-        <p class="aside">${'requestMIDIAccess' in navigator ? html`<button type="button" class="quiet" @click=${deeds.connectKeyboard}>Write from a MIDI keyboard</button>` : 'This browser offers no MIDI keyboard.'}</p>
-      </div>
-    </details>
-  </section>`;
+  `;
 }
 
 function voiceRow({ state, actions }: Panel, voice: VoiceName): TemplateResult {

@@ -1,0 +1,103 @@
+/** The rule browser: what each rule says and why, with a wrong and a right example engraved. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { RULES } from '../../src/rules/list.ts';
+import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
+import { readNotation } from '../../src/notation/index.ts';
+import { reviewScore } from '../../src/review/review.ts';
+import { CHORALE } from '../../src/profiles/profile.ts';
+import { ALL_LAYERS, marksOf } from '../engrave/index.ts';
+import type { Panel } from './context.ts';
+import { type Drawn, engraved } from './engraved.ts';
+
+export function rulesView({ state }: Panel): TemplateResult {
+  const chosen = RULES.find((rule) => rule.id === state.rule);
+  return html`<div class="view rules">
+    <nav class="rule-list" aria-label="Rules" ?data-chosen=${chosen !== undefined}>
+      <h1>Rules</h1>
+      <p class="aside">
+        ${RULES.length} rules. They advise; your teacher and the examining body’s own criteria decide.
+      </p>
+      ${FAMILIES.map((family) => familyList(family, chosen))}
+    </nav>
+    <article class="rule" aria-live="off">
+      ${chosen === undefined ? html`<p class="empty">Choose a rule to read what it says, why, and how it looks.</p>` : ruleArticle(chosen)}
+    </article>
+  </div>`;
+}
+
+function familyList(family: string, chosen: Rule | undefined): TemplateResult | typeof nothing {
+  const rules = RULES.filter((rule) => rule.family === family);
+  if (rules.length === 0) return nothing;
+  return html`<h2>${family.charAt(0).toUpperCase()}${family.slice(1)}</h2>
+    <ul>
+      ${rules.map(
+        (rule) =>
+          html`<li><a href="#rules/${rule.id}" aria-current=${rule === chosen ? 'true' : nothing}>${rule.name}</a></li>`,
+      )}
+    </ul>`;
+}
+
+function ruleArticle(rule: Rule): TemplateResult {
+  return html`
+    <p class="back"><a href="#rules/">All rules</a></p>
+    <h1 tabindex="-1">${rule.name}</h1>
+    <p class="aside">${rule.id} · ${rule.family} · a ${rule.severity} unless a profile says otherwise</p>
+    <p class="statement">${rule.statement}</p>
+    <p>${rule.why}</p>
+    ${rule.examples.wrong.map((example) => exampleView(rule, example, 'wrong'))}
+    ${rule.examples.right.map((example) => exampleView(rule, example, 'right'))}
+    <h2>Hints, one at a time</h2>
+    <ol class="plain-list">
+      ${rule.hints.map((hint) => html`<li>${hint}</li>`)}
+    </ol>
+    ${parametersOf(rule)}
+    <h2>Source</h2>
+    <p>${rule.source}</p>
+  `;
+}
+
+/** Reviewing an example costs milliseconds, but each redraw of the page would do it again. */
+const drawnExamples = new Map<string, Drawn>();
+
+function exampleView(rule: Rule, example: Example, kind: 'wrong' | 'right'): TemplateResult {
+  let drawn = drawnExamples.get(example.text);
+  if (drawn === undefined) {
+    drawn = drawExample(rule, example);
+    drawnExamples.set(example.text, drawn);
+  }
+  return html`<figure class="example ${kind}">
+    <figcaption><strong>${kind === 'wrong' ? 'Not like this' : 'But like this'}:</strong> ${example.caption}</figcaption>
+    ${engraved(drawn, `${kind === 'wrong' ? 'Wrong' : 'Right'} example: ${example.caption}`)}
+    <details>
+      <summary>As text</summary>
+      <pre tabindex="0">${example.text.trim()}</pre>
+    </details>
+  </figure>`;
+}
+
+function drawExample(rule: Rule, example: Example): Drawn {
+  const { score } = readNotation(example.text);
+  const review = reviewScore(score, CHORALE);
+  const marks = marksOf(review);
+  const ofRule = new Set(review.findings.filter((f) => f.rule.id === rule.id).map((f) => f.id));
+  return {
+    score,
+    marks: {
+      ...marks,
+      findings: marks.findings.filter((f) => ofRule.has(f.id)).map((f, i) => ({ ...f, label: String(i + 1) })),
+    },
+    layers: { ...ALL_LAYERS, keys: false, ornaments: true },
+  };
+}
+
+function parametersOf(rule: Rule): TemplateResult | typeof nothing {
+  const parameters = Object.entries(rule.parameters);
+  if (parameters.length === 0) return nothing;
+  return html`<h2>What a profile may set</h2>
+    <dl class="parameters">
+      ${parameters.map(
+        ([name, { value, statement }]) => html`<dt><code>${name}</code> = ${String(value)}</dt>
+          <dd>${statement}</dd>`,
+      )}
+    </dl>`;
+}
