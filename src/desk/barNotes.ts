@@ -1,5 +1,5 @@
 /** The notes of a score bar by bar, as the desk compares them: what sounds, whatever it is tied from. */
-import { type Pitch, semitone, staffPlace } from '../score/pitch.ts';
+import { type Pitch, STEPS, semitone, staffPlace } from '../score/pitch.ts';
 import { type ByVoice, byVoice, type Score, VOICES, type VoiceName } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
 
@@ -127,4 +127,12 @@ export function likeBars(
     most += Math.max(soundingTime(a.notes[voice]), soundingTime(b.notes[voice]));
   }
   return most === 0 ? undefined : common / most;
+}
+
+/** A pitch moved by an interval's code, spelt as the interval says. */
+export function transposed(pitch: Pitch, by: PitchCode): Pitch {
+  const place = staffPlace(pitch) + stepsOf(by);
+  const octave = Math.floor(place / 7);
+  const natural: Pitch = { step: STEPS[place - 7 * octave]!, alteration: 0, octave };
+  return { ...natural, alteration: semitone(pitch) + semitonesOf(by) - semitone(natural) };
 }
