@@ -1,0 +1,64 @@
+import { intervalName, intervalQuality } from '../score/interval.ts';
+import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { defineRule } from './rule.ts';
+import { withArticle } from './wording.ts';
+
+export const augmentedLeap = defineRule({
+  id: 'augmented-leap',
+  name: 'Augmented leap',
+  family: 'melody',
+  statement: 'No voice leaps an augmented interval: a fourth, a fifth or any other.',
+  why: 'Both notes of an augmented interval pull outwards, away from each other, so the line is hard to sing and stays open.',
+  hints: [
+    'Look at the two notes of the leap, and count the semitones as well as the staff places.',
+    'Leap the other way round: the augmented interval turned over is a diminished one, which can be resolved inwards.',
+    'Melody: avoid augmented intervals.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The bass leaps up from the fourth degree to the leading note, an augmented fourth.',
+        text: `key: C major
+metre: 2/4
+S: A4 G4 |
+A: C4 D4 |
+T: F3 G3 |
+B: F2 B2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The bass falls instead: a diminished fifth, which closes inwards to the tonic.',
+        text: `key: C major
+metre: 3/4
+S: A4 G4 G4 |
+A: C4 D4 E4 |
+T: F3 G3 G3 |
+B: F3 B2 C3 |`,
+      },
+    ],
+  },
+  check: ({ texture }) => {
+    const breaks = phraseBreaks(texture);
+    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+      .filter(({ interval }) => {
+        const steps = Math.abs(interval.steps);
+        const quality = intervalQuality(interval);
+        return steps > 1 && steps < 8 && (quality === 'augmented' || quality === 'doubly augmented');
+      })
+      .map(({ from, to, interval, acrossFermata }) => ({
+        ...(acrossFermata ? { severity: 'remark' as const } : {}),
+        voices: [from.voice],
+        from: from.at,
+        until: to.until,
+        tones: [from, to],
+        message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
+      }))
+      .sort((a, b) => a.from - b.from);
+  },
+});

@@ -1,0 +1,101 @@
+import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
+import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Texture, Tone } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { withArticle } from './wording.ts';
+
+export const diminishedLeap = defineRule({
+  id: 'diminished-leap',
+  name: 'Diminished leap not resolved',
+  family: 'melody',
+  statement: 'A voice that leaps a diminished interval steps back inside it.',
+  why: 'The second note of a diminished leap pulls back towards the first. If the line goes on outwards, the pull is never answered.',
+  hints: [
+    'Look at the note after the leap: it should lie between the two notes of the leap.',
+    'After the leap, turn round and move by step; or make the leap smaller.',
+    'Melody: diminished fourths, fifths and sevenths are resolved inwards by step.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The bass falls a diminished fifth and goes on down.',
+        text: `key: C major
+metre: 3/4
+S: A4 G4 C5 |
+A: C4 D4 E4 |
+T: F3 G3 A3 |
+B: F3 B2 A2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The bass falls a diminished fifth and steps back up, inside the leap.',
+        text: `key: C major
+metre: 3/4
+S: A4 G4 G4 |
+A: C4 D4 E4 |
+T: F3 G3 G3 |
+B: F3 B2 C3 |`,
+      },
+    ],
+  },
+  check: ({ texture }) => {
+    const breaks = phraseBreaks(texture);
+    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+      .flatMap(({ from, to, interval, acrossFermata }) =>
+        acrossFermata || !isDiminished(interval) ? [] : resolution(texture, breaks, from, to, interval),
+      )
+      .sort((a, b) => a.from - b.from);
+  },
+});
+
+function isDiminished(interval: Interval): boolean {
+  const steps = Math.abs(interval.steps);
+  return steps > 1 && steps < 7 && /diminished/.test(intervalQuality(interval) ?? '');
+}
+
+function resolution(
+  texture: Texture,
+  breaks: ReadonlySet<Ticks>,
+  from: Tone,
+  to: Tone,
+  interval: Interval,
+): Occurrence[] {
+  const next = nextMoved(texture, to, breaks);
+  const back = next && intervalBetween(to.pitch, next.pitch).steps;
+  const inward = back !== undefined && back !== 0 && back > 0 !== interval.steps > 0;
+  if (inward && Math.abs(back) === 1) return [];
+  const inside = inward && Math.abs(back) <= Math.abs(interval.steps);
+  const leap = `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)},`;
+  return [
+    {
+      // To turn back by leap, or to end the phrase, leaves the pull in the air; to go on outwards denies it.
+      ...(inside || next === undefined ? { severity: 'remark' as const } : {}),
+      voices: [from.voice],
+      from: from.at,
+      until: next?.until ?? to.until,
+      tones: next === undefined ? [from, to] : [from, to, next],
+      message:
+        next === undefined
+          ? `${leap} and stops there.`
+          : `${leap} and ${inside ? 'turns back by leap' : 'does not step back inside it but goes on'} to ${printPitch(next.pitch)}.`,
+    },
+  ];
+}
+
+/** The next tone at another pitch, in the same phrase and without a break. */
+function nextMoved(texture: Texture, tone: Tone, breaks: ReadonlySet<Ticks>): Tone | undefined {
+  let next = nextTone(texture, tone);
+  while (next !== undefined && !breaks.has(next.at)) {
+    const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+    if (steps !== 0 || semitones !== 0) return next;
+    next = nextTone(texture, next);
+  }
+  return undefined;
+}

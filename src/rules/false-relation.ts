@@ -1,0 +1,105 @@
+import { intervalBetween } from '../score/interval.ts';
+import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
+import { sameNoteName } from '../score/pitch.ts';
+import { VOICES, type VoiceName } from '../score/score.ts';
+import { type Slice, type Texture, type Tone, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const falseRelation = defineRule({
+  id: 'false-relation',
+  name: 'False relation',
+  family: 'melody',
+  statement: 'A chromatic change of a note stays in one voice; it is not split between two.',
+  why: 'When one voice has a note natural and another has it sharp straight after, the ear still holds the first, and the second sounds like a mistake.',
+  hints: [
+    'Look at the two notes of the same letter with different accidentals: they follow each other in different voices.',
+    'Let the voice that has the first of them move by semitone to the second.',
+    'Part-writing: avoid false relations, above all between the outer voices.',
+  ],
+  source:
+    'Piston, Harmony, on cross relation (from memory); the chorales allow it where both voices move on by step',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'C in the soprano is followed by C sharp in the bass.',
+        text: `key: C major
+metre: 3/4
+S: C5 A4 A4 |
+A: E4 E4 F4 |
+T: G3 G3 F3 |
+B: E3 C#3 D3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The voice that has C goes to C sharp itself.',
+        text: `key: C major
+metre: 3/4
+S: G4 G4 A4 |
+A: E4 E4 D4 |
+T: C4 C#4 D4 |
+B: C3 A2 F2 |`,
+      },
+    ],
+  },
+  check: ({ texture }) => {
+    const breaks = phraseBreaks(texture);
+    return texture.transitions
+      .flatMap(({ to }) => VOICES.flatMap((voice) => relationsTo(texture, to, voice, breaks)))
+      .sort((a, b) => a.from - b.from);
+  },
+});
+
+/** What a tone that begins in this slice clashes with: the latest such note of another voice, within one beat. */
+function relationsTo(
+  texture: Texture,
+  slice: Slice,
+  voice: VoiceName,
+  breaks: ReadonlySet<Ticks>,
+): Occurrence[] {
+  const tone = toneIn(slice, voice);
+  if (tone === undefined || tone.at !== slice.at) return [];
+  const earliest = slice.at - beatLength(slice.bar.metre);
+  for (let i = slice.index - 1; i >= 0; i--) {
+    const before = texture.slices[i]!;
+    if (before.until <= earliest || breaks.has(before.until)) return [];
+    const clashing = VOICES.flatMap((v) => toneIn(before, v) ?? []).filter((other) => clash(other, tone));
+    if (clashing.length === 0) continue;
+    // Some voice makes the semitone itself: the ear has a line to follow.
+    if (clashing.some((other) => other.voice === voice || inflects(texture, other, tone))) return [];
+    return [occurrenceOf(texture, clashing[0]!, tone)];
+  }
+  return [];
+}
+
+function clash(a: Tone, b: Tone): boolean {
+  return a.pitch.step === b.pitch.step && a.pitch.alteration !== b.pitch.alteration;
+}
+
+function inflects(texture: Texture, other: Tone, tone: Tone): boolean {
+  const next = nextTone(texture, other);
+  return next !== undefined && next.at <= tone.at && sameNoteName(next.pitch, tone.pitch);
+}
+
+function occurrenceOf(texture: Texture, other: Tone, tone: Tone): Occurrence {
+  const outer = !isInner(tone.voice) && !isInner(other.voice);
+  const adjacent = other.until >= tone.at;
+  const smooth = leavesByStep(texture, other) && leavesByStep(texture, tone);
+  return about([tone, other], {
+    // With a note between, or where both voices go on by step, the ear is led past it.
+    ...(adjacent && (outer || !smooth) ? {} : { severity: 'remark' as const }),
+    from: other.at,
+    until: tone.until,
+    message: `${inVoice(other)} is followed by ${inVoice(tone)}.`,
+  });
+}
+
+function leavesByStep(texture: Texture, tone: Tone): boolean {
+  const next = nextTone(texture, tone);
+  return next !== undefined && Math.abs(intervalBetween(tone.pitch, next.pitch).steps) === 1;
+}

@@ -1,0 +1,83 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { intervalBetween, intervalName } from '../score/interval.ts';
+import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import { defineRule } from './rule.ts';
+import { withArticle } from './wording.ts';
+
+export const outlinedSeventh = defineRule({
+  id: 'outlined-seventh',
+  name: 'Two leaps outlining a seventh or ninth',
+  family: 'melody',
+  statement: 'Two leaps in one direction do not add up to a seventh or a ninth.',
+  why: 'The ear adds the two leaps together and hears the dissonance between the first note and the last.',
+  hints: [
+    'Look at three notes in a row in this voice: the first and the third are a seventh or a ninth apart.',
+    'Make one of the two leaps a step, or turn round after the first.',
+    'Melody: two leaps in one direction should outline a consonance.',
+  ],
+  source: 'Jeppesen, Counterpoint, on leaps in one direction (from memory); common practice in four parts',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The tenor leaps a fourth and another fourth: a seventh in all.',
+        text: `key: C major
+metre: 3/4
+S: G4 F4 F4 |
+A: E4 C4 D4 |
+T: C3 F3 Bb3 |
+B: C3 A2 Bb2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'A third and a fourth: a sixth in all, which is a consonance.',
+        text: `key: C major
+metre: 3/4
+S: G4 G4 A4 |
+A: C4 C4 C4 |
+T: C3 E3 A3 |
+B: C3 C3 F2 |`,
+      },
+    ],
+  },
+  check: (analysis) => {
+    const { texture } = analysis;
+    const breaks = phraseBreaks(texture);
+    return VOICES.flatMap((voice) => {
+      const moves = melodyOf(texture, voice, breaks);
+      return moves.flatMap((first, i) => {
+        const second = moves[i + 1];
+        if (second === undefined || second.from !== first.to) return [];
+        if (first.acrossFermata || second.acrossFermata) return [];
+        const [a, b] = [first.interval.steps, second.interval.steps];
+        if (Math.abs(a) < 2 || Math.abs(b) < 2 || a > 0 !== b > 0) return [];
+        const total = intervalBetween(first.from.pitch, second.to.pitch);
+        if (Math.abs(total.steps) !== 6 && Math.abs(total.steps) !== 8) return [];
+        const tones = [first.from, first.to, second.to];
+        return [
+          {
+            ...(voice === 'B' && isBrokenChord(analysis, tones) ? { severity: 'remark' as const } : {}),
+            voices: [voice],
+            from: first.from.at,
+            until: second.to.until,
+            tones,
+            message: `The ${VOICE_WORDS[voice]} leaps twice ${a > 0 ? 'up' : 'down'}, ${tones.map((tone) => printPitch(tone.pitch)).join('–')}: ${withArticle(intervalName(total))} in all.`,
+          },
+        ];
+      });
+    }).sort((x, y) => x.from - y.from);
+  },
+});
+
+/** The three notes belong to one harmony, which the bass only breaks up. */
+function isBrokenChord(analysis: Analysis, tones: readonly Tone[]): boolean {
+  const chords = tones.map((tone) => chordAt(analysis, tone.at));
+  const [first] = chords;
+  return first !== undefined && chords.every((chord) => chord !== undefined && sameHarmony(chord, first));
+}

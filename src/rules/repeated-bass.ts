@@ -1,0 +1,75 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, ornamentOf } from '../harmony/questions.ts';
+import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { barAt, metricalStrength } from '../score/place.ts';
+import type { Tone } from '../score/texture.ts';
+import { defineRule } from './rule.ts';
+
+export const repeatedBass = defineRule({
+  id: 'repeated-bass',
+  name: 'Bass note repeated on to a strong beat',
+  family: 'melody',
+  statement: 'The bass does not repeat its note from a weak beat to a strong one.',
+  why: 'The bass marks the metre. When it repeats its note over the barline, the strong beat brings nothing new and the music treads water.',
+  hints: [
+    'Look at the bass on the strong beat: it has the note of the beat before.',
+    'Change the bass on the weak beat or on the strong one, or let it leap an octave.',
+    'Bass line: a new note on the strong beat; a repeated one is good at the beginning of a phrase, or where it becomes a dissonance.',
+  ],
+  source: 'common practice, no source',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The bass repeats its note over the barline.',
+        text: `key: G major
+metre: 2/4
+S: B4 A4 | B4 G4 |
+A: D4 D4 | D4 D4 |
+T: G3 F#3 | G3 B3 |
+B: G3 D3 | D3 G2 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The bass has a new note on the strong beat.',
+        text: `key: G major
+metre: 2/4
+S: B4 A4 | B4 G4 |
+A: D4 F#4 | D4 D4 |
+T: G3 A3 | G3 B3 |
+B: G3 D3 | G2 G2 |`,
+      },
+    ],
+  },
+  check: (analysis) => {
+    const { texture } = analysis;
+    const breaks = phraseBreaks(texture);
+    return melodyOf(texture, 'B', breaks).flatMap(({ from, to, interval, acrossFermata }) => {
+      if (interval.steps !== 0 || interval.semitones !== 0 || acrossFermata) return [];
+      const before = metricalStrength(barAt(texture.score, from.at), from.at);
+      const after = metricalStrength(barAt(texture.score, to.at), to.at);
+      if (after < 3 || before >= after) return [];
+      const opens = from.index === 0 || breaks.has(from.at);
+      return [
+        {
+          ...(opens || after === 3 || tensed(analysis, to) ? { severity: 'remark' as const } : {}),
+          voices: ['B' as const],
+          from: from.at,
+          until: to.until,
+          tones: [from, to],
+          message: `The bass repeats ${printPitch(to.pitch)} from a weak beat to a strong one${opens ? ', at the beginning of the phrase' : ''}.`,
+        },
+      ];
+    });
+  },
+});
+
+/** The repeated note becomes a dissonance that wants to move on: a suspension, or the seventh of the chord. */
+function tensed(analysis: Analysis, tone: Tone): boolean {
+  return (
+    ornamentOf(analysis, tone, tone.at) !== undefined || chordAt(analysis, tone.at)?.roman.inversion === 3
+  );
+}

@@ -1,0 +1,92 @@
+import { intervalName } from '../score/interval.ts';
+import { type MelodicMove, melodyOf, phraseBreaks } from '../score/motion.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { defineRule, type Severity } from './rule.ts';
+import { withArticle } from './wording.ts';
+
+export const unrecoveredLeap = defineRule({
+  id: 'unrecovered-leap',
+  name: 'Large leap not followed by a step back',
+  family: 'melody',
+  statement: 'After a large leap a voice turns round and moves back by step.',
+  why: 'A leap opens a gap in the line, and the ear waits for it to be filled. A line that goes on in the same direction runs away from itself.',
+  hints: [
+    'Look at what this voice does right after the leap.',
+    'Let it step back towards the place it came from, or make the leap smaller.',
+    'Melody: a large leap is followed by a step in the opposite direction.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic motion (from memory)',
+  severity: 'query',
+  parameters: {
+    smallest: {
+      value: 6,
+      statement: 'The smallest leap meant, as an interval number: 6 is a sixth.',
+      range: [4, 8],
+    },
+  },
+  examples: {
+    wrong: [
+      {
+        caption: 'The soprano leaps up a sixth and goes on up.',
+        text: `key: G major
+metre: 3/4
+S: D4 B4 C5 |
+A: D4 D4 E4 |
+T: B3 G3 G3 |
+B: G3 G3 C3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The soprano leaps up a sixth and steps back.',
+        text: `key: G major
+metre: 3/4
+S: D4 B4 A4 |
+A: D4 D4 D4 |
+T: B3 G3 F#3 |
+B: G3 G3 D3 |`,
+      },
+    ],
+  },
+  check: ({ texture }, { smallest }) => {
+    const breaks = phraseBreaks(texture);
+    return VOICES.flatMap((voice) => {
+      const moves = melodyOf(texture, voice, breaks);
+      return moves.flatMap((leap, i) => {
+        const size = Math.abs(leap.interval.steps);
+        // Leaps wider than an octave have a rule of their own, and a bass leaps octaves as it likes.
+        if (size + 1 < smallest || size > 7 || leap.acrossFermata || (voice === 'B' && size === 7)) return [];
+        const next = moves[i + 1];
+        if (next === undefined || next.from !== leap.to || next.acrossFermata) return [];
+        const severity = weigh(leap, next);
+        if (severity === undefined) return [];
+        const { from, to, interval } = leap;
+        return [
+          {
+            severity,
+            voices: [voice],
+            from: from.at,
+            until: next.to.until,
+            tones: [from, to, next.to],
+            message: `The ${VOICE_WORDS[voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}, and ${goesOn(leap, next)}.`,
+          },
+        ];
+      });
+    }).sort((a, b) => a.from - b.from);
+  },
+});
+
+/** To go on the same way is a query, in the bass a remark; to turn back by leap a remark; a repeated note is none. */
+function weigh(leap: MelodicMove, next: MelodicMove): Severity | undefined {
+  const turns = next.interval.steps > 0 !== leap.interval.steps > 0;
+  if (next.interval.steps === 0 || (turns && Math.abs(next.interval.steps) === 1)) return undefined;
+  if (turns) return leap.from.voice === 'B' ? undefined : 'remark';
+  return leap.from.voice === 'B' ? 'remark' : 'query';
+}
+
+function goesOn(leap: MelodicMove, next: MelodicMove): string {
+  const turns = next.interval.steps > 0 !== leap.interval.steps > 0;
+  const to = printPitch(next.to.pitch);
+  return turns ? `turns back by leap to ${to}` : `goes on in the same direction to ${to}`;
+}
