@@ -1,10 +1,13 @@
-import type { Analysis } from '../harmony/analysis.ts';
+import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
-import { isDominant, leadingNoteIn } from '../harmony/questions.ts';
-import { type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
-import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords, voicesOf } from './wording.ts';
+import { isStepwise } from '../harmony/ornamental.ts';
+import { endsPhrase, isDominant, leadingNoteIn } from '../harmony/questions.ts';
+import { nextHarmony, type Voicing, voicings } from '../harmony/voicing.ts';
+import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
+import type { Tone } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inVoice, inWords } from './wording.ts';
 
 export const doubledLeadingNote = defineRule({
   id: 'doubled-leading-note',
@@ -52,11 +55,21 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   if (leading === undefined) return [];
-  return doublingsOf(analysis, voicing, leading).map(({ from, until, tones }) => ({
-    voices: voicesOf(tones),
-    from,
-    until,
-    tones,
-    message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
-  }));
+  return doublingsOf(analysis, voicing, leading).map(({ from, until, tones }) =>
+    about(tones, {
+      severity: gravity(analysis, chord, leading, tones),
+      from,
+      until,
+      message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
+    }),
+  );
+}
+
+/** A fault where the chord does lead to its tonic; elsewhere, or in smooth lines, worth a second look. */
+function gravity(analysis: Analysis, chord: Chord, leading: NoteName, tones: readonly Tone[]): Severity {
+  const next = nextHarmony(analysis, chord.index);
+  const leads =
+    next !== undefined && !endsPhrase(analysis, chord) && fifthsPlace(next.root) === fifthsPlace(leading) - 5;
+  const inLine = tones.filter((tone) => isStepwise(analysis.texture, tone)).length;
+  return leads && inLine < tones.length ? 'fault' : 'query';
 }

@@ -1,9 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
-import { isStep } from '../harmony/ornamental.ts';
+import { isStepwise } from '../harmony/ornamental.ts';
 import { isDominant } from '../harmony/questions.ts';
 import { previousChord, type Voicing, voicings } from '../harmony/voicing.ts';
-import { nextTone, previousTone } from '../score/motion.ts';
 import { printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about } from './occurrence.ts';
@@ -75,14 +74,7 @@ function gravity(analysis: Analysis, voicing: Voicing, tones: readonly Tone[]): 
   const before = previousChord(analysis, voicing.chord.index);
   // V–VI: the leading note rises and the other upper voices fall, so the third comes to be doubled.
   if (before !== undefined && isDominant(before) && voicing.chord.roman.degree === 6) return undefined;
-  const stepwise = tones.filter((tone) => isStepwise(analysis, tone)).length;
+  const stepwise = tones.filter((tone) => isStepwise(analysis.texture, tone)).length;
   if (stepwise >= 2) return undefined;
   return stepwise === 1 || voicing.chord.roman.inversion === 1 ? 'remark' : 'query';
-}
-
-/** Reached and left by step, or by staying on its note: part of a line. */
-function isStepwise(analysis: Analysis, tone: Tone): boolean {
-  const before = previousTone(analysis.texture, tone);
-  const after = nextTone(analysis.texture, tone);
-  return (before === undefined || isStep(before, tone)) && (after === undefined || isStep(tone, after));
 }

@@ -57,11 +57,12 @@ function silences(texture: Texture): Occurrence[] {
   const first = sounding[0]?.at ?? 0;
   const last = sounding.at(-1)?.at ?? 0;
   const found: { from: number; until: number; slice: Slice }[] = [];
-  for (const slice of slices) {
+  for (const [i, slice] of slices.entries()) {
     if (slice.at < first || slice.at > last || !isSilent(slice)) continue;
     const open = found.at(-1);
     if (open?.until === slice.at) open.until = slice.until;
-    else found.push({ from: slice.at, until: slice.until, slice });
+    // After a fermata the choir breathes: some editions write that breath as a rest.
+    else if (!slices[i - 1]?.fermata) found.push({ from: slice.at, until: slice.until, slice });
   }
   return found
     .filter(({ from, until, slice }) => until - from >= beatLength(slice.bar.metre))

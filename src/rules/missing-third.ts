@@ -1,9 +1,15 @@
-import { tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
+import type { Analysis } from '../harmony/analysis.ts';
+import { isStep } from '../harmony/ornamental.ts';
+import { memberOf } from '../harmony/questions.ts';
+import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { nextTone } from '../score/motion.ts';
+import { printNoteName, sameNoteName } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
-import { toneIn } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
+import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inOrder, inVoice, inWords } from './wording.ts';
+import { inVoice, inWords } from './wording.ts';
 
 export const missingThird = defineRule({
   id: 'missing-third',
@@ -43,21 +49,33 @@ B: G3 D3 E3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap(lacking),
+  check: (analysis) => voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
 });
 
-function lacking(voicing: Voicing): Occurrence[] {
-  const { chord, slices } = voicing;
+function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord } = voicing;
   if (!voicing.complete || tonesOf(voicing, 'third').length > 0) return [];
-  const first = slices[0]!;
-  const tones = inOrder(VOICES.flatMap((voice) => toneIn(first, voice) ?? []));
+  if (thirdComes(analysis, voicing)) return [];
+  const tones = openingTones(voicing);
+  const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);
+  const short = chord.until - chord.at < beatLength(barAt(analysis.texture.score, chord.at).metre);
   return [
-    {
-      voices: [...VOICES],
+    about(tones, {
+      // With a seventh or a foreign note among the four, or for less than a beat, the chord is less bare.
+      severity: bare && !short && chord.members.seventh === undefined ? 'fault' : 'query',
       from: chord.at,
       until: chord.until,
-      tones,
       message: `The chord on ${printNoteName(chord.root)} has no third: ${inWords(tones.map(inVoice))}.`,
-    },
+    }),
   ];
+}
+
+/** A voice lies a step away from the third and goes to it when the chord is over: the third is only held back. */
+function thirdComes(analysis: Analysis, voicing: Voicing): boolean {
+  const { third } = voicing.chord.members;
+  return VOICES.some((voice) => {
+    const tone = lastTone(voicing, voice);
+    const next = tone && nextTone(analysis.texture, tone);
+    return tone !== undefined && next !== undefined && isStep(tone, next) && sameNoteName(next.pitch, third);
+  });
 }

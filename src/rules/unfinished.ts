@@ -1,7 +1,7 @@
 import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceEvent, type VoiceName } from '../score/score.ts';
 import type { Slice, Texture } from '../score/texture.ts';
-import type { Ticks } from '../score/time.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { beats, sentence } from './wording.ts';
 
@@ -84,9 +84,10 @@ function occurrence(texture: Texture, voice: VoiceName, { kind, from, until }: S
       : whole
         ? `The ${VOICE_WORDS[voice]} is still to be written.`
         : `The ${VOICE_WORDS[voice]} is still to be written for ${length} from ${where}.`;
+  const breath = until - from < beatLength(barAt(score, from).metre);
   return {
     // A half-finished exercise is normal; a rest where the others sing was meant, and rarely fits the style.
-    severity: kind === 'gap' ? 'remark' : 'query',
+    severity: kind === 'gap' || breath ? 'remark' : 'query',
     voices: [voice],
     from,
     until,

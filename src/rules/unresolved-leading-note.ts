@@ -1,12 +1,15 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { isPassingBy } from '../harmony/ornamental.ts';
 import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
 import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
-import { isInner } from '../score/motion.ts';
+import { isInner, nextTone } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, printPitch, sameNoteName } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import type { Texture, Tone } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -73,9 +76,10 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
   return VOICES.flatMap((voice): Occurrence[] => {
     const tone = lastTone(voicing, voice);
     if (tone === undefined || !sameNoteName(tone.pitch, leading)) return [];
+    if (isPassingBy(analysis.texture, tone)) return [];
     const goesTo = departure(analysis.texture, tone);
     if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'up') !== undefined) return [];
-    const severity = gravity(tone, goesTo, tonic, next);
+    const severity = gravity(analysis.texture, tone, goesTo, tonic, next);
     if (severity === undefined) return [];
     return [
       {
@@ -91,16 +95,38 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
 }
 
 /** How much it matters that a leading note does not rise; undefined where the style has its reasons. */
-function gravity(tone: Tone, goesTo: Tone, tonic: NoteName, next: Chord): Severity | undefined {
+function gravity(
+  texture: Texture,
+  tone: Tone,
+  goesTo: Tone,
+  tonic: NoteName,
+  next: Chord,
+): Severity | undefined {
   const { steps, semitones } = intervalBetween(tone.pitch, goesTo.pitch);
   // Lowered chromatically, it becomes the seventh of a new dominant.
   if (steps === 0 && semitones === -1) return undefined;
-  const resolves = memberOf(next, tonic) !== undefined;
-  const fallsThird = steps === -2 && memberOf(next, goesTo.pitch) === 'fifth';
+  const member = memberOf(next, tonic);
+  // To the tonic itself, or to the submediant in an interrupted cadence: there the ear waits for the tonic note.
+  const resolves = member === 'root' || (member === 'third' && next.roman.inversion === 0);
+  if (!resolves) return Math.abs(steps) <= 1 || isInner(tone.voice) ? undefined : 'query';
+  const toFifth = fallsToFifth(texture, tone, goesTo, next);
   if (isInner(tone.voice)) {
-    if (fallsThird && memberOf(next, tonic) === 'root') return undefined;
-    return resolves ? 'query' : undefined;
+    if (toFifth) return undefined;
+    // Up a fourth to the third of the tonic: the tenor's other way out when the cadence would lack its third.
+    return steps === 3 && memberOf(next, goesTo.pitch) === 'third' ? 'remark' : 'query';
   }
-  if (!resolves) return Math.abs(steps) <= 1 ? undefined : 'query';
-  return 'fault';
+  // A bass that goes on down the scale (V6–vi), and a given melody that falls to the fifth of the chord.
+  if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
+  return tone.voice === 'S' && toFifth ? 'query' : 'fault';
+}
+
+/** Down a third to the fifth of the next chord, with or without a short passing note between. */
+function fallsToFifth(texture: Texture, tone: Tone, goesTo: Tone, next: Chord): boolean {
+  const isFifth = (to: Tone) =>
+    intervalBetween(tone.pitch, to.pitch).steps === -2 && memberOf(next, to.pitch) === 'fifth';
+  if (isFifth(goesTo)) return true;
+  const after = nextTone(texture, goesTo);
+  const { score } = texture;
+  const short = goesTo.until - goesTo.at < beatLength(barAt(score, goesTo.at).metre);
+  return short && after !== undefined && isFifth(after);
 }

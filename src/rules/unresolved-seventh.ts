@@ -4,8 +4,10 @@ import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';
+import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -84,8 +86,10 @@ function gravity(analysis: Analysis, voicing: Voicing, tone: Tone, goesTo: Tone)
   if (goesTo.at > next.at && memberOf(next, tone.pitch) !== undefined) return undefined;
   // Raised or lowered chromatically, it moves into the next chord's own tendency note.
   if (steps === 0 && Math.abs(semitones) === 1) return 'remark';
-  // In a passing V43 the seventh may rise in tenths with the bass (the ear follows the bass).
-  const passing =
-    voicing.chord.roman.inversion === 2 && steps === 1 && memberOf(next, goesTo.pitch) === 'fifth';
-  return passing ? 'remark' : 'fault';
+  // In a 4/3 that passes, the seventh may rise in tenths with the bass, which the ear follows.
+  if (steps === 1 && voicing.chord.roman.inversion === 2) return 'remark';
+  // A seventh shorter than a beat, off the beat, is hardly more than an ornament.
+  const { score } = analysis.texture;
+  const short = tone.until - tone.at < beatLength(barAt(score, tone.at).metre);
+  return short && metricalStrength(barAt(score, tone.at), tone.at) < 2 ? 'query' : 'fault';
 }

@@ -1,6 +1,7 @@
 import type { Analysis, Cadence, Phrase } from '../harmony/analysis.ts';
 import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/closes.ts';
 import { cadenceWords, inversionWords } from '../harmony/words.ts';
+import { sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inOrder, voicesOf } from './wording.ts';
@@ -81,17 +82,18 @@ interface Verdict {
 }
 
 function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined {
-  const { name } = cadenceWords(cadence);
   if (cadence.kind === 'imperfect' || cadence.kind === 'interrupted')
     return {
-      severity: 'fault',
-      message: `The last phrase ends with an ${name}, which does not sound like an end.`,
+      severity: endsOnItsRoot(analysis, cadence) ? 'query' : 'fault',
+      message: `The last phrase ends with an ${cadenceWords(cadence).name}, which does not sound like an end.`,
     };
-  if (cadence.inverted)
+  if (cadence.inverted) {
+    const goal = analysis.chords[cadence.goal]!;
     return {
-      severity: 'fault',
+      severity: cadence.kind === 'plagal' && goal.roman.inversion === 0 ? 'query' : 'fault',
       message: `The last phrase ends with a ${cadence.kind} cadence, weakened because ${invertedWords(analysis, cadence)}.`,
     };
+  }
   if (cadence.kind === 'perfect' && !cadence.full)
     return {
       severity: 'remark',
@@ -101,11 +103,28 @@ function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
   return undefined;
 }
 
+/**
+ * A major chord in root position under its own root in the melody: in the old modes (Phrygian, Mixolydian) tunes
+ * close on what the ear of a later age takes for a dominant.
+ */
+function endsOnItsRoot(analysis: Analysis, cadence: Cadence): boolean {
+  const goal = analysis.chords[cadence.goal]!;
+  const soprano = cadenceTones(analysis, cadence, ['S']).at(-1);
+  return (
+    cadence.kind === 'imperfect' &&
+    goal.roman.inversion === 0 &&
+    soprano !== undefined &&
+    sameNoteName(soprano.pitch, goal.root)
+  );
+}
+
 function innerVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined {
   const where = printPlace(placeAt(analysis.texture.score, cadence.at));
   if (!cadence.inverted || cadence.kind === 'imperfect' || cadence.kind === 'interrupted') return undefined;
+  // An inverted last chord is the business of inverted-phrase-end.
+  if (analysis.chords[cadence.goal]!.roman.inversion > 0) return undefined;
   return {
-    severity: 'query',
+    severity: 'remark',
     message: `The ${cadence.kind} cadence at ${where} is weak, because ${invertedWords(analysis, cadence)}.`,
   };
 }
@@ -114,9 +133,10 @@ function innerVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
 function invertedWords(analysis: Analysis, cadence: Cadence): string {
   const goal = analysis.chords[cadence.goal]!;
   const approach = analysis.chords[cadence.approach]!;
-  return goal.roman.inversion > 0
-    ? `its last chord is in ${inversionWords(goal.roman.inversion)}`
-    : `the chord before its last is in ${inversionWords(approach.roman.inversion)}`;
+  if (goal.roman.inversion > 0) return `its last chord is in ${inversionWords(goal.roman.inversion)}`;
+  return approach.roman.inversion > 0
+    ? `the chord before its last is in ${inversionWords(approach.roman.inversion)}`
+    : 'the chord before its last is only the leading-note chord';
 }
 
 function withoutCadence(analysis: Analysis, phrase: Phrase): Occurrence {

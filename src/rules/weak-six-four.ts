@@ -18,7 +18,7 @@ export const weakSixFour = defineRule({
     'Cadences: Ic–V falls strong to weak.',
   ],
   source: 'A. Butterworth, Harmony in Practice, on the cadential six-four (from memory)',
-  severity: 'fault',
+  severity: 'query',
   parameters: {},
   examples: {
     wrong: [
