@@ -12,7 +12,8 @@ const MAY_IMPORT = {
   profiles: ['rules', 'harmony', 'score'],
   review: ['profiles', 'rules', 'harmony', 'score'],
   open: ['notation', 'musicxml', 'score'],
-  report: ['open', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  brief: ['report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  report: ['open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score'],
   desk: [
     'brief',
     'report',

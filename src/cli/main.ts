@@ -50,6 +50,21 @@ program
   });
 
 program
+  .command('annotate')
+  .summary('write the exercise with its numerals and findings into a score that opens again')
+  .argument('<file>', 'the exercise; - for standard input')
+  .requiredOption(
+    '-o, --output <out>',
+    'file to write: .musicxml or .mxl with notes on the score, .txt for our text notation',
+  )
+  .addOption(profileOption())
+  .addOption(labelOption())
+  .action(async (file, options) => {
+    const { annotateCommand } = await import('./annotate.ts');
+    process.exitCode = await annotateCommand(file, options);
+  });
+
+program
   .command('serve')
   .summary('open the page')
   .option('--port <number>', 'port to listen on; 0 for any free one', portNumber, 4100)

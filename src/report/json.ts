@@ -40,6 +40,11 @@ export function jsonReview(file: string, review: Review): JsonReview {
         kind: ornament.kind,
         ...(ornament.figures === undefined ? {} : { figures: ornament.figures }),
       })),
+    phrases: analysis.phrases.map(({ from, until, end }) => ({
+      from: crotchets(from),
+      until: crotchets(until),
+      end,
+    })),
     cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
     findings: review.findings.map((finding) => jsonFinding(review, finding)),
     remarks: score.remarks.map(({ message, bar }) => ({ message, ...(bar === undefined ? {} : { bar }) })),
@@ -100,7 +105,7 @@ function jsonCadence(review: Review, cadence: Cadence): JsonCadence {
   };
 }
 
-function jsonFinding(review: Review, finding: Finding): JsonFinding {
+export function jsonFinding(review: Review, finding: Finding): JsonFinding {
   const { rule } = finding;
   const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
   return {

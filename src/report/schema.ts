@@ -95,6 +95,8 @@ export const jsonReviewSchema = z.object({
   chords: z.array(chordSchema),
   keys: z.array(z.object({ from: crotchets, until: crotchets, key: keyName })),
   ornaments: z.array(ornamentSchema),
+  /** Phrases end at fermatas, or where rhythm and bars say so. */
+  phrases: z.array(z.object({ from: crotchets, until: crotchets, end: z.string() })),
   cadences: z.array(cadenceSchema),
   findings: z.array(findingSchema),
   /** What the reader of the file guessed or set aside. */

@@ -159,3 +159,25 @@ it('a reader that stops early is no error', () => {
   expect(ran.stderr).toBe('');
   expect(ran.stdout.split('\n')).toHaveLength(2);
 });
+
+describe('partwise annotate', () => {
+  it.each(['musicxml', 'mxl', 'txt'])(
+    'writes .%s, which opens again and gives the same review',
+    async (ending) => {
+      const out = join(folder, `annotated.${ending}`);
+      expect(await partwise(['annotate', FAULTY, '-o', out])).toMatchObject({ status: 0, err: '' });
+      const [before, after] = (await partwise(['review', '--json', FAULTY, out])).out
+        .trimEnd()
+        .split('\n')
+        .map((line) => jsonReviewSchema.parse(JSON.parse(line)));
+      expect(after!.findings).toEqual(before!.findings);
+      expect(after!.chords).toEqual(before!.chords);
+    },
+  );
+
+  it('says which endings it knows', async () => {
+    const { status, err } = await partwise(['annotate', FAULTY, '-o', join(folder, 'out.pdf')]);
+    expect(status).toBe(2);
+    expect(err).toMatch(/\.musicxml/);
+  });
+});

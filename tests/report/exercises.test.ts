@@ -72,7 +72,10 @@ describe('one exercise at fault for each family', () => {
     ['fault-cadences', ['weak-cadence 4.2']],
     ['fault-notation', ['bar-length 2.1', 'partial-fermata 2.3']],
   ])('%s', (name, expected) => {
-    expect(told(reviewOf(`${name}.txt`))).toEqual(expect.arrayContaining(expected));
+    const { findings } = reviewOf(`${name}.txt`);
+    expect(findings.map(({ rule, bar, beat }) => `${rule} ${bar}.${beat}`)).toEqual(
+      expect.arrayContaining(expected),
+    );
   });
 
   it('fault-dissonance is at fault where its notes belong to no chord', () => {
@@ -82,10 +85,17 @@ describe('one exercise at fault for each family', () => {
 });
 
 describe('the same exercise as MusicXML', () => {
-  it.each(NAMES)('%s gives the same review', (name) => {
+  // MusicXML has no way to say which voice's bar is the wrong one: told apart below.
+  const [miscounted, others] = [['fault-notation'], NAMES.filter((name) => name !== 'fault-notation')];
+
+  it.each(others)('%s gives the same review', (name) => {
     expect(existsSync(new URL(`${name}.musicxml`, FOLDER)), `${name}.musicxml is there`).toBe(true);
     const { file: _text, remarks: _textRemarks, ...text } = reviewOf(`${name}.txt`);
     const { file: _xml, remarks: _xmlRemarks, ...xml } = reviewOf(`${name}.musicxml`);
     expect(xml).toEqual(text);
+  });
+
+  it.each(miscounted)('%s is at fault in the same bars', (name) => {
+    expect(told(reviewOf(`${name}.musicxml`))).toEqual(told(reviewOf(`${name}.txt`)));
   });
 });

@@ -1,0 +1,55 @@
+/** `partwise annotate`: the exercise with its numerals and findings written into it, in a file that opens again. */
+import { writeFile } from 'node:fs/promises';
+import type { LabelStyle } from '../harmony/labels.ts';
+import { writeMusicXml, writeMxl } from '../musicxml/index.ts';
+import { printNotation } from '../notation/index.ts';
+import { openScore } from '../open/open.ts';
+import { annotationsOf } from '../report/annotations.ts';
+import { type Review, reviewScore } from '../review/review.ts';
+import { EXIT, UsageError } from './exit.ts';
+import { readInput, reason } from './input.ts';
+import { loadProfile } from './profile.ts';
+
+export interface AnnotateOptions {
+  readonly output: string;
+  readonly profile: string;
+  readonly labels: LabelStyle;
+}
+
+/** What each ending of the file to write means. Only MusicXML carries the notes on the score. */
+const WRITERS: Readonly<Record<string, (review: Review, labels: LabelStyle) => string | Uint8Array>> = {
+  musicxml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
+  xml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
+  mxl: (review, labels) => writeMxl(review.score, { annotations: annotationsOf(review, labels) }),
+  txt: (review) => printNotation(review.score),
+};
+
+export async function annotateCommand(file: string, options: AnnotateOptions): Promise<number> {
+  const { output, labels } = options;
+  const ending = /\.([a-z]+)$/i.exec(output)?.[1]?.toLowerCase() ?? '';
+  const write = Object.hasOwn(WRITERS, ending) ? WRITERS[ending] : undefined;
+  if (write === undefined) {
+    throw new UsageError(
+      `What to write is told by the ending, and “${output}” has none that is known. Use one of: ${Object.keys(
+        WRITERS,
+      )
+        .map((e) => `.${e}`)
+        .join(', ')}.`,
+    );
+  }
+  const profile = await loadProfile(options.profile);
+  const input = await readInput(file);
+  if (!input.ok) throw new UsageError(`${file}: ${input.message}`);
+  const opened = openScore(input.bytes);
+  if (!opened.ok) {
+    const { message, line } = opened.error;
+    throw new UsageError(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
+  }
+  const written = write(reviewScore(opened.score, profile), labels);
+  try {
+    await writeFile(output, written);
+  } catch (error) {
+    throw new UsageError(`${output}: ${reason(error)}`);
+  }
+  return EXIT.fine;
+}
