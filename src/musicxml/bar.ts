@@ -183,6 +183,10 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
 
   const readAttributes = (element: XmlElement) => {
     const at = nearestTick(cursor);
+    // The key is written before the transposition that it is to be read with.
+    for (const child of childrenOf(element, 'transpose')) {
+      part.transpositions.set(staffOf(child, 0), readTransposition(child));
+    }
     for (const child of element.children) {
       if (child.name === 'divisions') {
         const value = decimal(child.text);
@@ -195,8 +199,6 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
         part.divisions = value.n;
       } else if (child.name === 'staves') {
         part.staves = Math.max(part.staves, wholeNumber(child, 1, LIMITS.staves, 'The number of staves'));
-      } else if (child.name === 'transpose') {
-        part.transpositions.set(staffOf(child, 0), readTransposition(child));
       } else if (child.name === 'clef') {
         const staff = staffOf(child, 1);
         const sign = textOf(child, 'sign') ?? '';

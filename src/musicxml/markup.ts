@@ -5,16 +5,13 @@ export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Text made fit for XML 1.0: characters that it cannot hold are dropped, the five special ones replaced. */
 export function escaped(text: string): string {
-  return (
-    text
-      .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '')
-      // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out.
-      .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
-      .replace(/&/g, '&amp;')
-      .replace(/</g, '&lt;')
-      .replace(/>/g, '&gt;')
-      .replace(/"/g, '&quot;')
-  );
+  return text
+    .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '')
+    .replace(/[\p{Cc}\ufffe\uffff]/gu, (sign) => ('\t\n\r'.includes(sign) ? sign : ''))
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;');
 }
 
 /** `element('step', {}, 'C')` is `<step>C</step>`; without content it closes itself. Content is XML already. */

@@ -1,5 +1,5 @@
 /** The sentence for a file that is no four-part exercise: what was found, and what is needed. */
-import { printPitch } from '../score/pitch.ts';
+import { printPitch, samePitch } from '../score/pitch.ts';
 import { listed, partName } from './describe.ts';
 import type { Staff } from './lines.ts';
 import type { SourceScore } from './source.ts';
@@ -43,7 +43,12 @@ function contents(staff: Staff): string {
   const pitches = staff.lines.flatMap((line) => (line.lowest && line.highest ? [line] : []));
   const highest = pitches[0]?.highest;
   const lowest = pitches.at(-1)?.lowest;
-  const range = highest && lowest ? `, ${printPitch(lowest)} to ${printPitch(highest)}` : '';
+  const range =
+    highest && lowest
+      ? samePitch(highest, lowest)
+        ? `, all on ${printPitch(lowest)}`
+        : `, ${printPitch(lowest)} to ${printPitch(highest)}`
+      : '';
   return staff.most === 1
     ? `one line of notes${range}`
     : `up to ${COUNTS[staff.most] ?? staff.most} notes at once${range}`;

@@ -14,8 +14,10 @@ export class Refusal extends Error {
 
 /** Text from a file, short enough and plain enough to be quoted in a sentence. */
 export function quoted(text: string, most = 40): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is taken out.
-  const plain = text.replace(/[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g, ' ').trim();
+  const plain = text
+    .replace(/[\p{Cc}\u2028\u2029]+/gu, ' ')
+    .replace(/"/g, "'")
+    .trim();
   const letters = [...plain];
   return `"${letters.length > most ? `${letters.slice(0, most - 1).join('')}…` : plain}"`;
 }

@@ -226,6 +226,9 @@ function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | un
   const [upper, lower] = staves.map(begunLines) as [readonly Line[], readonly Line[]];
   if (upper.length > 2 || lower.length > 2 || upper[0]!.notes === 0) return undefined;
   if (staves.some((staff) => staff.setAside.length > allowedAside(staff))) return undefined;
+  // Hands in two keys are no exercise; two parts of different keys are none either.
+  const keys = staves.map((staff) => firstKey(source, staff));
+  if (keys[0] !== undefined && keys[1] !== undefined && keys[0] !== keys[1]) return undefined;
   const soprano = upper[0]!;
   const bass = lower.at(-1)!;
   // Singers' ranges with room to spare: a keyboard piece of two single lines soon leaves them.
@@ -240,6 +243,11 @@ function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | un
     guessed: true,
     how: `Two staves with ${upper.length + lower.length} lines of notes were read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}; the other voices were taken as not written yet.`,
   };
+}
+
+function firstKey(source: SourceScore, staff: Staff): number | undefined {
+  const keys = source.parts[staff.part]!.bars[0]?.keys ?? [];
+  return keys.find((one) => one.staff === 0 || one.staff === staff.staff)?.key.fifths;
 }
 
 function within(line: Line, least: number, most: number): boolean {
