@@ -44,9 +44,10 @@ export function accidentalsInBar(
   before: Reminders,
 ): StaffBarAccidentals {
   const inForce = new Map<number, number>();
-  const shown = new Map<number, Ticks>();
+  const shown = new Set<number>();
   const seen = new Map<Step, Set<number>>();
   const settled = new Set<number>();
+  const reminded = new Set<Step>();
   const needs = notes.map((note): AccidentalNeed => {
     const { step, alteration } = note.pitch;
     const place = staffPlace(note.pitch);
@@ -58,13 +59,15 @@ export function accidentalsInBar(
       need = undefined;
     } else if (alteration !== holding) {
       need = 'needed';
-    } else if (!settled.has(place) && shown.get(place) === undefined) {
-      const elsewhere = [...alterations, ...(before.get(step) ?? [])];
+    } else if (!settled.has(place) && !shown.has(place)) {
+      // One reminder a bar will do for what the bar before altered; one for each place for what this bar did.
+      const elsewhere = [...alterations, ...(reminded.has(step) ? [] : (before.get(step) ?? []))];
       need = elsewhere.some((other) => other !== alteration) ? 'courtesy' : undefined;
     }
+    if (need !== undefined || note.continued === false) reminded.add(step);
     if (need === 'needed') {
       inForce.set(place, alteration);
-      shown.set(place, note.at);
+      shown.add(place);
     }
     if (!note.continued) settled.add(place);
     // A step that keeps to its signature warns nobody; only what was altered, or taken back, does.

@@ -11,6 +11,8 @@ const STEM = 36;
 /** The least clear space between the two staves, and between things that hang into it. */
 const LEAST_GAP = 62;
 const CLEAR = 10;
+/** A tuplet's number, and its beam's slope. */
+const TUPLET_NUMBER = 24;
 
 /** The y of a staff place, from the top line. */
 export function placeY(staff: StaffName, place: number): number {
@@ -58,11 +60,18 @@ function spans(
   bar: PlannedBar,
   staff: StaffName,
 ): { at: number; until: number; top: number; bottom: number }[] {
-  return STAFF_VOICES[staff].flatMap((voice) =>
-    bar.signs[voice].map((sign) => ({
-      at: sign.at,
-      until: sign.at + sign.duration,
-      ...reach(staff, voice, sign),
-    })),
-  );
+  return STAFF_VOICES[staff].flatMap((voice) => {
+    const tuplets = bar.tuplets.filter((tuplet) => tuplet.voice === voice);
+    return bar.signs[voice].map((sign, i) => {
+      const { top, bottom } = reach(staff, voice, sign);
+      const number = tuplets.some(({ first, last }) => i >= first && i <= last) ? TUPLET_NUMBER : 0;
+      const up = stemUp(voice);
+      return {
+        at: sign.at,
+        until: sign.at + sign.duration,
+        top: up ? top - number : top,
+        bottom: up ? bottom : bottom + number,
+      };
+    });
+  });
 }

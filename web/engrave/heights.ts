@@ -1,6 +1,5 @@
 /** How high rests and gaps stand, so that they keep clear of the other voice on their staff. */
 import { type ByVoice, byVoice, type VoiceName } from '../../src/score/score.ts';
-import type { Ticks } from '../../src/score/time.ts';
 import type { Sign } from './plan.ts';
 
 /** Staff place of the lowest line and which voice shares the staff; `up` for the voice that keeps to the upper half. */
@@ -18,7 +17,7 @@ const CLEARANCE = 4;
  * Gives every rest and gap its staff place. Alone or beside the same rest of the other voice it stands in the middle
  * of the staff (then one is drawn for both); else in its voice's half, moved outwards from the other voice's notes.
  */
-export function settleHeights(signs: ByVoice<readonly Sign[]>, _bar: Ticks): ByVoice<readonly Sign[]> {
+export function settleHeights(signs: ByVoice<readonly Sign[]>): ByVoice<readonly Sign[]> {
   return byVoice((voice) => {
     const { lowest, other, up } = SEATS[voice];
     const middle = lowest + 4;
@@ -36,8 +35,9 @@ export function settleHeights(signs: ByVoice<readonly Sign[]>, _bar: Ticks): ByV
       );
       if (twin) return { ...sign, place: middle, ...(up ? {} : { shared: true as const }) };
       const notes = sounding.filter((each) => each.kind === 'note').map((each) => each.place);
-      const home = sign.kind === 'gap' ? (up ? middle + 2 : middle - 2) : up ? middle + 2 : middle - 2;
-      const away = sign.kind === 'gap' ? CLEARANCE - 1 : CLEARANCE;
+      const home = up ? middle + 2 : middle - 2;
+      // A whole bar's rest stands in the middle of its bar, seldom right under or over a head.
+      const away = sign.wholeBar ? 2 : sign.kind === 'gap' ? CLEARANCE - 1 : CLEARANCE;
       // A rest sits on lines only: an even number of places from the lowest line.
       const place = up
         ? Math.max(home, ...notes.map((note) => even(note + away - lowest, 1) + lowest))

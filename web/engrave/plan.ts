@@ -111,7 +111,7 @@ export function planBars(score: Score): PlannedBar[] {
     const plain = byVoice((voice) => drafts[voice].signs);
     for (const staff of ['treble', 'bass'] as const)
       reminders[staff] = accidentals(plain, staff, bar, reminders[staff]);
-    const signs = settleHeights(plain, bar.duration);
+    const signs = settleHeights(plain);
     return {
       ...frame(score, bar),
       signs,

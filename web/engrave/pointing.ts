@@ -23,7 +23,7 @@ export function hitIn(
   const place = LOWEST_LINE[staff] + Math.round((geometry.top[staff] + STAFF_HEIGHT - y) / 5);
   const head = nearest(geometry, x, y);
   const { at, moment } = timeAt(geometry, x);
-  const tag = tags.find(({ box }) => distance(box, x, y) <= 4);
+  const tag = nearestTag(tags, x, y);
   return {
     staff,
     voice: head?.voice ?? voiceNear(geometry, staff, at, y),
@@ -33,6 +33,17 @@ export function hitIn(
     ...(head?.tone !== undefined ? { tone: head.tone } : {}),
     ...(tag ? { finding: tag.finding } : {}),
   };
+}
+
+/** The tag under the pointer, or within a finger's breadth of it. */
+function nearestTag(tags: readonly PlacedTag[], x: number, y: number): PlacedTag | undefined {
+  let best: PlacedTag | undefined;
+  let least = NEAR;
+  for (const tag of tags) {
+    const away = distance(tag.box, x, y);
+    if (away < least) [best, least] = [tag, away];
+  }
+  return best;
 }
 
 function nearest(geometry: SystemGeometry, x: number, y: number) {

@@ -96,7 +96,8 @@ function stretched(finding: MarkedFinding, geometry: SystemGeometry): Stretched 
   if (finding.tones.length > 0 || !within(finding.from)) return undefined;
   const from = xAt(geometry, finding.from);
   const until = Math.min(finding.until, end);
-  const to = until >= end ? geometry.right - 6 : xAt(geometry, until) - 6;
+  const bar = geometry.bars.find((each) => each.until === until);
+  const to = bar ? bar.x + bar.width - 5 : xAt(geometry, until) - 6;
   return { finding, below: isBelow(finding), from, to: Math.max(from + 12, to) };
 }
 
@@ -109,7 +110,8 @@ function placeTag(
 ): Box {
   const width = tagWidth(each.finding.label);
   const middle = isRouted(each) ? each.trunkX : (each.from + each.to) / 2;
-  const start = each.below ? geometry.top.bass + STAFF_HEIGHT + 6 : -6 - TAG_HEIGHT;
+  const off = isRouted(each) ? 6 : 13;
+  const start = each.below ? geometry.top.bass + STAFF_HEIGHT + off : -off - TAG_HEIGHT;
   let best: { box: Box; cost: number } | undefined;
   for (const shift of [0, -6, 6, -12, 12, -18, 18, -26, 26]) {
     const x = Math.max(1, Math.min(middle - width / 2 + shift, geometry.width - width - 1));

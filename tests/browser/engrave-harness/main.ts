@@ -1,4 +1,5 @@
 /** The engraver alone on a page, driven by the tests through `window.harness`. */
+import { readMusicXml } from '../../../src/musicxml/index.ts';
 import { readNotation } from '../../../src/notation/index.ts';
 import { CHORALE } from '../../../src/profiles/profile.ts';
 import { type Review, reviewScore } from '../../../src/review/review.ts';
@@ -41,6 +42,13 @@ const harness = {
   drawings,
   show,
   showText: (text: string, options?: Partial<EngravingInput>) => show(readNotation(text).score, options),
+  /** A MusicXML or MXL file, as bytes in base 64. */
+  showFile: async (base64: string, options?: Partial<EngravingInput>) => {
+    const bytes = Uint8Array.from(atob(base64), (each) => each.charCodeAt(0));
+    const reading = readMusicXml(bytes);
+    if (!reading.ok) throw new Error(reading.message);
+    await show(reading.score, options);
+  },
   review: () => review,
 };
 export type Harness = typeof harness;
