@@ -56,8 +56,9 @@ B: F3 Bb2 |`,
   check: (analysis, { slight }) =>
     analysis.texture.transitions
       .flatMap((transition) => {
-        if (crossesFermata(transition) || staysInHarmony(analysis, transition)) return [];
-        return NEIGHBOURS.flatMap((pair) => overlap(transition, pair, slight));
+        if (crossesFermata(transition)) return [];
+        const light = staysInHarmony(analysis, transition);
+        return NEIGHBOURS.flatMap((pair) => overlap(transition, pair, light, slight));
       })
       .sort((a, b) => a.from - b.from),
 });
@@ -68,7 +69,7 @@ function staysInHarmony(analysis: Analysis, { from, to }: Transition): boolean {
   return before !== undefined && after !== undefined && sameHarmony(before, after);
 }
 
-function overlap(transition: Transition, pair: Pair, slight: number): Occurrence[] {
+function overlap(transition: Transition, pair: Pair, light: boolean, slight: number): Occurrence[] {
   const upper = transition.moves[pair[0]];
   const lower = transition.moves[pair[1]];
   if (upper === undefined || lower === undefined || upper.held || lower.held) return [];
@@ -80,9 +81,11 @@ function overlap(transition: Transition, pair: Pair, slight: number): Occurrence
   if (!rising && highNext >= low) return [];
   const [mover, left] = rising ? [lower, upper] : [upper, lower];
   const excess = rising ? lowNext - high : low - highNext;
+  // Inside one chord the voices only change places in it: a small overlap there is nothing at all.
+  if (light && excess <= slight) return [];
   return [
     {
-      ...(excess <= slight ? { severity: 'remark' as const } : {}),
+      ...(light || excess <= slight ? { severity: 'remark' as const } : {}),
       voices: pair,
       from: Math.max(upper.from.at, lower.from.at),
       until: Math.min(upper.to.until, lower.to.until),

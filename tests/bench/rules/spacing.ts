@@ -1,8 +1,10 @@
 /** Plain definitions and plants of the family *spacing and range*. */
-import type { VoiceName } from '../../../src/score/score.ts';
-import { oneNoteChanges } from './edits.ts';
-import { type Plain, type PlainNote, phraseEndsBetween, sounding } from './plain.ts';
-import type { Place, Planter } from './planter.ts';
+import type { Score, VoiceName } from '../../../src/score/score.ts';
+import type { Ticks } from '../../../src/score/time.ts';
+import { oneNoteChanges, withPitch } from './edits.ts';
+import { barOf, type Plain, type PlainNote, phraseEndsBetween, QUARTER, sounding } from './plain.ts';
+import type { Piece, Place, Planter } from './planter.ts';
+import type { Random } from './random.ts';
 
 /** Ranges printed in most handbooks, as MIDI numbers: S C4–G5, A G3–D5, T C3–G4, B E2–D4 (from memory). */
 const RANGES: Readonly<Record<VoiceName, readonly [number, number]>> = {
@@ -93,4 +95,42 @@ export const SPACING: readonly Planter[] = [
         }),
       ),
   },
+  {
+    rule: 'held-unison',
+    family: 'spacing and range',
+    definition: 'two neighbouring voices on one note, without a break, for more than two beats',
+    tries: (piece, random) => unisons(piece, random),
+    find: (plain) =>
+      NEXT_BELOW.flatMap(([upper, lower]) => {
+        const places: { at: Ticks; until: Ticks; voices: readonly VoiceName[] }[] = [];
+        for (const [i, at] of plain.moments.entries()) {
+          const until = plain.moments[i + 1];
+          const high = sounding(plain, upper, at);
+          const low = sounding(plain, lower, at);
+          if (until === undefined || high === undefined || high.midi !== low?.midi) continue;
+          const last = places.at(-1);
+          if (last?.until === at) last.until = until;
+          else places.push({ at, until, voices: [upper, lower] });
+        }
+        return places.filter(({ at, until }) => until - at > 2 * beatAt(plain, at));
+      }),
+  },
 ];
+
+function beatAt(plain: Plain, at: Ticks): Ticks {
+  return (4 * QUARTER) / (barOf(plain, at)?.metre.unit ?? 4);
+}
+
+/** A few notes of one voice put on the notes of its neighbour, where they begin together. */
+function* unisons({ plain, score }: Piece, random: Random): Generator<Score> {
+  for (const [upper, lower] of random.shuffled(NEXT_BELOW)) {
+    for (const start of random.shuffled(plain.voices[lower].slice(0, -4)).slice(0, 30)) {
+      const notes = plain.voices[lower].slice(start.index, start.index + 3 + random.below(2));
+      const pitches = notes.map((note) => sounding(plain, upper, note.at)?.pitch);
+      yield notes.reduce((altered, note, i) => {
+        const pitch = pitches[i];
+        return pitch === undefined ? altered : withPitch(altered, note, pitch);
+      }, score);
+    }
+  }
+}
