@@ -1,12 +1,17 @@
 /** Deeds that reach beyond the state: files, sound, paper, focus. */
+import { printBrief } from '../src/brief/brief.ts';
+import { looksLikeEverything } from './files/everything.ts';
+import { beginNew, briefFromForm } from './files/forms.ts';
 import { type Taken, takeBytes } from './files/open.ts';
+import { fileName, saveFile } from './files/save.ts';
+import { save } from './files/save-as.ts';
 import type { Deeds } from './panels/context.ts';
 import type { Stave } from './panels/stave.ts';
+import { createHearing } from './sound/following.ts';
 import type { Actions } from './state/actions.ts';
 import type { PageState } from './state/page.ts';
 import type { Shelf } from './state/shelf.ts';
 import type { Store } from './state/store.ts';
-import { createHearing } from './sound/following.ts';
 
 export interface AllDeeds extends Deeds {
   /** Puts what was read on the shelf and opens it, or says why not. */
@@ -26,7 +31,7 @@ export function createDeeds(
       actions.say(taken.message, 'failed');
       return;
     }
-    await shelf.add(taken.work);
+    await shelf.add(taken.work, taken.particulars);
     const { problems } = taken.work;
     actions.show('write');
     if (location.hash !== '') location.hash = '#write';
@@ -39,18 +44,47 @@ export function createDeeds(
     );
   };
 
+  const bringIn = async (bytes: Uint8Array, name: string): Promise<void> => {
+    const count = await shelf.bringIn(new TextDecoder().decode(bytes));
+    if (count === undefined)
+      actions.say(`${name} is not a file that “Save everything” made, or it is damaged.`, 'failed');
+    else {
+      location.hash = '#shelf';
+      actions.say(`${count} ${count === 1 ? 'exercise' : 'exercises'} brought in.`);
+    }
+  };
+
   const deeds: AllDeeds = {
     take,
     openFiles(files) {
       void (async () => {
-        for (const file of files) await take(takeBytes(new Uint8Array(await file.arrayBuffer()), file.name));
+        for (const file of files) {
+          const bytes = new Uint8Array(await file.arrayBuffer());
+          if (looksLikeEverything(new TextDecoder().decode(bytes.subarray(0, 64))))
+            await bringIn(bytes, file.name);
+          else await take(takeBytes(bytes, file.name));
+        }
       })();
     },
-    newExercise() {},
-    save() {},
-    print() {
+    newExercise(form) {
+      void beginNew(form, take);
+    },
+    save(what) {
+      save(what, store.get(), shelf).catch(() => actions.say('The file could not be made.', 'failed'));
+    },
+    print(what) {
+      document.body.dataset.print = what;
       stave?.engraving.complete();
       print();
+    },
+    makeBrief(form) {
+      const made = briefFromForm(form, store.get());
+      if (typeof made === 'string') actions.say(made, 'refused');
+      else saveFile(fileName(made.score.title, 'brief.txt'), printBrief(made), 'text/plain');
+    },
+    showPlace(at) {
+      // The desk is drawn first, where another view was open.
+      requestAnimationFrame(() => requestAnimationFrame(() => stave?.engraving.scrollTo({ at }, true)));
     },
     playOrStop: hearing.playOrStop,
     playVoices: hearing.playVoices,
@@ -60,7 +94,8 @@ export function createDeeds(
     openFindingAtCaret() {
       const { caret, reviewed } = store.get();
       const here = reviewed?.review.findings.find(
-        (f) => f.voices.includes(caret.voice) && f.from <= caret.at && caret.at < Math.max(f.until, f.from + 1),
+        (f) =>
+          f.voices.includes(caret.voice) && f.from <= caret.at && caret.at < Math.max(f.until, f.from + 1),
       );
       if (here === undefined) {
         actions.say('There is no finding at the caret.');

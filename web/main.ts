@@ -5,6 +5,7 @@ import { render } from 'lit';
 import { createDeeds } from './deeds.ts';
 import { takeText } from './files/open.ts';
 import { createAnnouncer } from './panels/announce.ts';
+import { checkView } from './panels/check.ts';
 import type { Panel } from './panels/context.ts';
 import { helpView } from './panels/help.ts';
 import { type OtherViews, pageView } from './panels/page.ts';
@@ -13,7 +14,7 @@ import { shelfView } from './panels/shelf.ts';
 import { createStave } from './panels/stave.ts';
 import { createActions } from './state/actions.ts';
 import { openKeeping, type Version } from './state/keeping.ts';
-import { FIRST_MIXER, FIRST_SETTINGS, type PageState, type View, VIEWS } from './state/page.ts';
+import { FIRST_MIXER, FIRST_SETTINGS, type PageState, VIEWS, type View } from './state/page.ts';
 import { profileNamed } from './state/profiles.ts';
 import { createShelf } from './state/shelf.ts';
 import { createStore } from './state/store.ts';
@@ -51,7 +52,7 @@ async function start(): Promise<void> {
   const shelf = createShelf(store, await openKeeping());
   const actions = createActions(store);
   const { deeds, attachStave } = createDeeds(store, actions, shelf);
-  const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView };
+  const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView, check: checkView };
   let versions: readonly Version[] = [];
 
   const draw = (): void => {
@@ -81,14 +82,20 @@ async function start(): Promise<void> {
     ),
   );
   store.subscribe((state, before) => {
-    if (state.history.now.score !== before.history.now.score || state.settings.profile !== before.settings.profile)
+    if (
+      state.history.now.score !== before.history.now.score ||
+      state.settings.profile !== before.settings.profile
+    )
       reviewer.order(state.history.now.score, profileNamed(state.settings.profile));
   });
 
   let asked = false;
   store.subscribe((state, before) => {
     if (state.settings.theme !== before.settings.theme) showTheme(state.settings.theme);
-    if (state.view === 'shelf' && (before.view !== 'shelf' || state.exercise.id !== before.exercise.id || state.kept !== before.kept))
+    if (
+      state.view === 'shelf' &&
+      (before.view !== 'shelf' || state.exercise.id !== before.exercise.id || state.kept !== before.kept)
+    )
       void shelf.versions().then((found) => {
         versions = found;
         draw();
@@ -165,7 +172,9 @@ async function start(): Promise<void> {
 }
 
 function isWritingText(target: EventTarget | null): boolean {
-  return target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type !== 'range');
+  return (
+    target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type !== 'range')
+  );
 }
 
 function closeMenus(target: Node): void {

@@ -1,13 +1,21 @@
 /** Files dropped, chosen or pasted, as work for the shelf. */
+
+import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
+import type { VoiceName } from '../../src/score/score.ts';
+import type { Particulars } from '../state/page.ts';
 import { type Work, workFromScore, workFromText } from '../state/work.ts';
 
 /** The work a file holds, or a sentence saying why there is none. A text with mistakes is work too: they are shown. */
 export type Taken =
-  | { readonly ok: true; readonly work: Work }
+  | { readonly ok: true; readonly work: Work; readonly particulars?: Partial<Particulars> }
   | { readonly ok: false; readonly message: string };
 
 export function takeBytes(bytes: Uint8Array, name: string): Taken {
+  if (kindOf(bytes) === 'text') {
+    const text = new TextDecoder().decode(bytes);
+    if (isBrief(text)) return takeBrief(text, name);
+  }
   const opened = openScore(bytes);
   if (opened.ok) {
     const work = opened.text === undefined ? workFromScore(opened.score) : workFromText(opened.text);
@@ -18,8 +26,28 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
     if (looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
   }
   const { message, line, column } = opened.error;
-  const where = line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
+  const where =
+    line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
   return { ok: false, message: `${name}${where}: ${message}` };
+}
+
+/** A brief begins a new exercise: what is given stands in it, locked, and the brief lies beside it. */
+function takeBrief(text: string, name: string): Taken {
+  const { brief, problems } = readBrief(text);
+  const [first] = problems;
+  if (first !== undefined)
+    return { ok: false, message: `${name} (line ${first.line}, column ${first.column}): ${first.message}` };
+  return {
+    ok: true,
+    work: workFromScore(brief.score),
+    particulars: { brief: text, locked: whollyGiven(brief) },
+  };
+}
+
+function whollyGiven(brief: Brief): VoiceName[] {
+  return givenVoices(brief).filter((voice) =>
+    brief.score.voices[voice].every((event) => event.kind !== 'gap'),
+  );
 }
 
 /** A pasted text: MusicXML or our notation. */
@@ -35,7 +63,10 @@ export function looksLikeNotation(text: string): boolean {
 /** A score without a title takes the file's name. */
 function named(work: Work, name: string): Work {
   if (work.score.title.trim() !== '' || name === 'What was pasted') return work;
-  const title = name.replace(/\.[A-Za-z]+$/, '').replaceAll(/[_\s]+/g, ' ').trim();
+  const title = name
+    .replace(/\.[A-Za-z]+$/, '')
+    .replaceAll(/[_\s]+/g, ' ')
+    .trim();
   return work.text.includes('title:') || title === ''
     ? work
     : workFromScore({ ...work.score, title: title.slice(0, 80) });

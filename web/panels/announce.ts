@@ -1,12 +1,24 @@
 /** What is said to those who don't see the stave, in one live region; short, and only when something changed. */
+
+import type { Review } from '../../src/review/review.ts';
 import { placeAt, printBeat } from '../../src/score/place.ts';
 import { endOf, VOICE_WORDS } from '../../src/score/score.ts';
-import type { Review } from '../../src/review/review.ts';
 import { describeMoment, marksOf } from '../engrave/index.ts';
 import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 
-const NUMBER_WORDS = ['nothing', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'] as const;
+const NUMBER_WORDS = [
+  'nothing',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+] as const;
 
 /** `bar 3, beat 2, tenor: two findings`. */
 export function findingsAt(review: Review, caret: Caret): string {

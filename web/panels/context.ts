@@ -1,18 +1,23 @@
 /** What every panel is given: the state to show, and what a person may do. Panels keep nothing of their own. */
 import type { Actions } from '../state/actions.ts';
+import type { Version } from '../state/keeping.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
-import type { Version } from '../state/keeping.ts';
 
 /** Deeds that reach beyond the state: files, sound, paper. */
 export interface Deeds {
   readonly openFiles: (files: readonly File[]) => void;
   readonly newExercise: (form: FormData) => void;
-  readonly save: (what: 'text' | 'musicxml' | 'annotated' | 'midi' | 'brief' | 'report' | 'everything') => void;
+  readonly save: (
+    what: 'text' | 'musicxml' | 'annotated' | 'midi' | 'brief' | 'report' | 'everything',
+  ) => void;
   readonly print: (what: 'score' | 'report') => void;
   readonly playOrStop: () => void;
   /** Hear only these voices from one moment to another. */
   readonly playVoices: (voices: readonly ('S' | 'A' | 'T' | 'B')[], from: number, until: number) => void;
+  readonly makeBrief: (form: FormData) => void;
+  /** Brings a moment of the music into view. */
+  readonly showPlace: (at: number) => void;
   readonly scrollToFinding: (id: string) => void;
   readonly openFindingAtCaret: () => void;
   readonly describeCaret: () => void;

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { printKeySignature } from '../../src/notation/index.ts';
 import { printMetre } from '../../src/score/time.ts';
 import type { Side } from '../state/page.ts';
-import { titleOf } from '../state/shelf.ts';
+import { titleOf } from '../state/work.ts';
 import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
 import { marksPanel } from './marks.ts';

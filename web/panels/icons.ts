@@ -1,5 +1,5 @@
 /** Signs for buttons, drawn here since text fonts lack them. They say nothing by themselves: buttons carry names. */
-import { svg, html, type TemplateResult } from 'lit';
+import { html, svg, type TemplateResult } from 'lit';
 
 function icon(body: TemplateResult): TemplateResult {
   return html`<svg class="icon" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true" focusable="false">

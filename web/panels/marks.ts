@@ -4,7 +4,7 @@ import { repeat } from 'lit/directives/repeat.js';
 import { printVoices } from '../../src/report/sentences.ts';
 import { summarise } from '../../src/report/summary.ts';
 import type { Finding } from '../../src/review/review.ts';
-import { printPlace, placeAt } from '../../src/score/place.ts';
+import { placeAt, printPlace } from '../../src/score/place.ts';
 import type { Panel } from './context.ts';
 import { waysOutView } from './ways-out.ts';
 

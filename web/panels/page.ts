@@ -1,8 +1,8 @@
 /** The frame: masthead, the view chosen, what is said aloud and what is shown as a notice. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
-import { titleOf } from '../state/shelf.ts';
 import type { View } from '../state/page.ts';
+import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 import { deskView } from './desk.ts';
 
@@ -47,7 +47,9 @@ export function pageView(panel: Panel, others: OtherViews): TemplateResult {
 
 function keptWords({ state }: Panel): string {
   if (state.kept === 'kept') return 'kept in this browser';
-  return state.kept === 'keeping' ? 'being kept…' : 'not kept: this browser lets the page store nothing. Save a file.';
+  return state.kept === 'keeping'
+    ? 'being kept…'
+    : 'not kept: this browser lets the page store nothing. Save a file.';
 }
 
 function noticeView({ state, actions }: Panel): TemplateResult {

@@ -1,10 +1,10 @@
 /** The rule browser: what each rule says and why, with a wrong and a right example engraved. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { readNotation } from '../../src/notation/index.ts';
+import { CHORALE } from '../../src/profiles/profile.ts';
+import { reviewScore } from '../../src/review/review.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
-import { readNotation } from '../../src/notation/index.ts';
-import { reviewScore } from '../../src/review/review.ts';
-import { CHORALE } from '../../src/profiles/profile.ts';
 import { ALL_LAYERS, marksOf } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { type Drawn, engraved } from './engraved.ts';
@@ -84,7 +84,9 @@ function drawExample(rule: Rule, example: Example): Drawn {
     score,
     marks: {
       ...marks,
-      findings: marks.findings.filter((f) => ofRule.has(f.id)).map((f, i) => ({ ...f, label: String(i + 1) })),
+      findings: marks.findings
+        .filter((f) => ofRule.has(f.id))
+        .map((f, i) => ({ ...f, label: String(i + 1) })),
     },
     layers: { ...ALL_LAYERS, keys: false, ornaments: true },
   };

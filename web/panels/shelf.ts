@@ -1,13 +1,31 @@
 /** The exercises on this machine: begin, open, go back to an earlier version, take away, save and bring in. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { ShelfEntry } from '../state/page.ts';
 import type { Version } from '../state/keeping.ts';
+import type { ShelfEntry } from '../state/page.ts';
 import type { Panel } from './context.ts';
 
 const KEYS = [
-  'C major', 'G major', 'D major', 'A major', 'E major', 'B major', 'F major', 'Bb major', 'Eb major', 'Ab major',
-  'A minor', 'E minor', 'B minor', 'F# minor', 'C# minor', 'D minor', 'G minor', 'C minor', 'F minor', 'Bb minor',
+  'C major',
+  'G major',
+  'D major',
+  'A major',
+  'E major',
+  'B major',
+  'F major',
+  'Bb major',
+  'Eb major',
+  'Ab major',
+  'A minor',
+  'E minor',
+  'B minor',
+  'F# minor',
+  'C# minor',
+  'D minor',
+  'G minor',
+  'C minor',
+  'F minor',
+  'Bb minor',
 ] as const;
 const METRES = ['4/4', '3/4', '2/4', '3/2', '2/2', '4/2', '6/8', '6/4'] as const;
 
@@ -54,7 +72,12 @@ function entryView({ state, shelf, actions }: Panel, entry: ShelfEntry): Templat
       class="quiet"
       aria-label="Take away ${entry.title}"
       @click=${async () => {
-        if (!confirm(`Take “${entry.title}” and its earlier versions away from this browser? This can't be undone.`)) return;
+        if (
+          !confirm(
+            `Take “${entry.title}” and its earlier versions away from this browser? This can't be undone.`,
+          )
+        )
+          return;
         await shelf.remove(entry.id);
         actions.say(`“${entry.title}” was taken away.`);
       }}

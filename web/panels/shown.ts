@@ -43,7 +43,9 @@ export function shownMenu({ state, actions }: Panel): TemplateResult {
       <fieldset>
         <legend>Chords are written</legend>
         ${LABEL_STYLES.map((style) =>
-          radio('labels', LABEL_WORDS[style], settings.labels === style, () => actions.set({ labels: style })),
+          radio('labels', LABEL_WORDS[style], settings.labels === style, () =>
+            actions.set({ labels: style }),
+          ),
         )}
       </fieldset>
       <fieldset>

@@ -1,7 +1,62 @@
-/** What the exercise shows, in sentences. */
-import { html, type TemplateResult } from 'lit';
+/** What the exercise shows, in sentences: strong points first, then what to work on. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { cadencesByBar } from '../../src/report/chords.ts';
+import { strengthsOf, toWorkOn } from '../../src/report/strengths.ts';
+import { summarise } from '../../src/report/summary.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import type { Panel } from './context.ts';
 
-export function summaryPanel(_panel: Panel): TemplateResult {
-  return html``;
+export function summaryPanel(panel: Panel): TemplateResult {
+  const { reviewed } = panel.state;
+  if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
+  const { review } = reviewed;
+  const strengths = strengthsOf(review);
+  const work = toWorkOn(review);
+  const cadences = cadencesByBar(review);
+  return html`
+    <h2>What works</h2>
+    ${
+      strengths.length === 0
+        ? html`<p class="aside">Too little is written yet to say.</p>`
+        : html`<ul class="points">
+            ${strengths.map((strength) => html`<li>${strength.sentence} ${goTo(panel, strength.at)}</li>`)}
+          </ul>`
+    }
+    <h2>What to work on next</h2>
+    ${
+      work.length === 0
+        ? html`<p>Nothing stands out.</p>`
+        : html`<ul class="points">
+            ${work.map(
+              ({ sentence, at, rule }) =>
+                html`<li>${sentence} ${goTo(panel, at)} <a href="#rules/${rule.id}">The rule</a></li>`,
+            )}
+          </ul>`
+    }
+    ${
+      cadences.length === 0
+        ? nothing
+        : html`<h2>Cadences</h2>
+            <ul class="points">
+              ${cadences.map((cadence) => html`<li>${cadence}</li>`)}
+            </ul>`
+    }
+    <h2>In all</h2>
+    <p>${summarise(review).sentence}</p>
+    <p class="aside">The page sees notes, not taste. Your teacher decides what is good.</p>
+  `;
+}
+
+function goTo({ actions, deeds, state }: Panel, at: Ticks | undefined): TemplateResult | typeof nothing {
+  if (at === undefined) return nothing;
+  return html`<button
+    type="button"
+    class="place-link"
+    @click=${() => {
+      actions.setCaret(state.caret.voice, at);
+      deeds.showPlace(at);
+    }}
+  >
+    Show
+  </button>`;
 }

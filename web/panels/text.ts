@@ -63,16 +63,25 @@ function problemList({ actions }: Panel, problems: readonly Problem[]): Template
 function underLine({ state }: Panel, line: string, number: number): TemplateResult {
   const { problems, spans } = state.history.now;
   const pieces = [
-    ...spans.filter((span) => span.line === number && isAtCaret(span, state.caret)).map((span) => piece(span, 'here')),
+    ...spans
+      .filter((span) => span.line === number && isAtCaret(span, state.caret))
+      .map((span) => piece(span, 'here')),
     ...problems
       .filter((problem) => problem.line === number)
-      .map((problem) => ({ from: problem.column - 1, length: wordLength(line, problem.column - 1), kind: 'trouble' })),
+      .map((problem) => ({
+        from: problem.column - 1,
+        length: wordLength(line, problem.column - 1),
+        kind: 'trouble',
+      })),
   ].sort((a, b) => a.from - b.from);
   const parts: (string | TemplateResult)[] = [];
   let at = 0;
   for (const { from, length, kind } of pieces) {
     if (from < at) continue;
-    parts.push(line.slice(at, from), html`<mark class=${kind}>${line.slice(from, from + length) || ' '}</mark>`);
+    parts.push(
+      line.slice(at, from),
+      html`<mark class=${kind}>${line.slice(from, from + length) || ' '}</mark>`,
+    );
     at = from + length;
   }
   parts.push(line.slice(at));

@@ -6,7 +6,12 @@ import type { Panel } from './context.ts';
 import { FERMATA, LOCK, REDO, TIE, UNDO } from './icons.ts';
 import { shownMenu } from './shown.ts';
 
-const LENGTHS: readonly { readonly length: BeatLength; readonly sign: string; readonly name: string; readonly key: string }[] = [
+const LENGTHS: readonly {
+  readonly length: BeatLength;
+  readonly sign: string;
+  readonly name: string;
+  readonly key: string;
+}[] = [
   { length: { numerator: 1, denominator: 4 }, sign: '¼', name: 'Quarter of a beat', key: '6' },
   { length: { numerator: 1, denominator: 2 }, sign: '½', name: 'Half a beat', key: '5' },
   { length: { numerator: 1, denominator: 1 }, sign: '1', name: 'One beat', key: '1' },
@@ -100,7 +105,13 @@ export function toolsView(panel: Panel): TemplateResult {
   </div>`;
 }
 
-function tool(name: string, sign: string | TemplateResult, key: string, act: () => void, off = false): TemplateResult {
+function tool(
+  name: string,
+  sign: string | TemplateResult,
+  key: string,
+  act: () => void,
+  off = false,
+): TemplateResult {
   return html`<button type="button" aria-label=${name} title=${`${name} (${key})`} ?disabled=${off} @click=${act}>
     ${sign}
   </button>`;

@@ -1,5 +1,5 @@
 /** How many single-note changes would clear a finding, and in which voice; a teacher sees which. */
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type nothing, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/review/review.ts';
 import type { Panel } from './context.ts';
 

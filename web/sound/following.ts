@@ -14,7 +14,11 @@ export interface Hearing {
   playVoices(voices: readonly VoiceName[], from: Ticks, until: Ticks): void;
 }
 
-export function createHearing(store: Store<PageState>, actions: Actions, stave: () => Stave | undefined): Hearing {
+export function createHearing(
+  store: Store<PageState>,
+  actions: Actions,
+  stave: () => Stave | undefined,
+): Hearing {
   let aloneForNow: readonly VoiceName[] | undefined;
   const player = createPlayer(() => ended());
 
@@ -69,15 +73,18 @@ export function createHearing(store: Store<PageState>, actions: Actions, stave: 
       soundWritten(state, before);
       return;
     }
-    const other = state.exercise.id !== before.exercise.id || state.history.now.score !== before.history.now.score;
+    const other =
+      state.exercise.id !== before.exercise.id || state.history.now.score !== before.history.now.score;
     // The sounding music is no longer what is written: better silence than another piece.
     if (other) stop();
-    else if (state.mixer.tempo !== before.mixer.tempo) start(state.playing.at, lastEnd(state), state.mixer.loop);
+    else if (state.mixer.tempo !== before.mixer.tempo)
+      start(state.playing.at, lastEnd(state), state.mixer.loop);
   });
 
   const soundWritten = (state: PageState, before: PageState): void => {
     const byStave = state.history.last.by === 'stave' && state.history.now !== before.history.now;
-    if (!byStave || !state.settings.soundNotes || state.history.past.length <= before.history.past.length) return;
+    if (!byStave || !state.settings.soundNotes || state.history.past.length <= before.history.past.length)
+      return;
     const event = eventAt(state.history.now.score, before.caret.voice, before.caret.at);
     const old = eventAt(before.history.now.score, before.caret.voice, before.caret.at);
     if (event?.kind === 'note' && event.pitch !== (old?.kind === 'note' ? old.pitch : undefined))

@@ -80,25 +80,38 @@ export function createPlayer(onEnd: () => void): Player {
       const transport = tone.getTransport();
       transport.position = 0;
       const timeline = timelineOf(order.score, order.tempo);
-      const lead = order.countIn ? countInFor(order.score, order.from, order.tempo) : { clicks: [], seconds: 0 };
+      const lead = order.countIn
+        ? countInFor(order.score, order.from, order.tempo)
+        : { clicks: [], seconds: 0 };
       const length = timeline.secondsAt(order.until) - timeline.secondsAt(order.from);
       for (const { at, strong } of lead.clicks)
         transport.schedule((time) => click.triggerAttackRelease(strong ? 1568 : 1047, 0.05, time), at);
-      for (const { voice, frequency, from, until } of soundingsOf(order.score, timeline, order.from, order.until)) {
+      for (const { voice, frequency, from, until } of soundingsOf(
+        order.score,
+        timeline,
+        order.from,
+        order.until,
+      )) {
         // A breath between notes, so that a repeated one is heard as two.
         const held = Math.max(0.05, until - from - 0.04);
-        transport.schedule((time) => stops[voice].triggerAttackRelease(frequency, held, time), lead.seconds + from);
+        transport.schedule(
+          (time) => stops[voice].triggerAttackRelease(frequency, held, time),
+          lead.seconds + from,
+        );
       }
       if (order.loop) {
         transport.loop = true;
         transport.loopStart = lead.seconds;
         transport.loopEnd = lead.seconds + length;
       } else {
-        transport.schedule(() => {
-          if (mine !== turn) return;
-          this.stop();
-          onEnd();
-        }, lead.seconds + length + 0.1);
+        transport.schedule(
+          () => {
+            if (mine !== turn) return;
+            this.stop();
+            onEnd();
+          },
+          lead.seconds + length + 0.1,
+        );
       }
       playing = { order, leadIn: lead.seconds, begun: true };
       transport.start('+0.06');

@@ -1,6 +1,7 @@
 /** When each note sounds, in seconds: pure, so that it can be tested without a loudspeaker. */
-import { barAt } from '../../src/score/place.ts';
+
 import { midiNumber } from '../../src/score/pitch.ts';
+import { barAt } from '../../src/score/place.ts';
 import { type ByVoice, byVoice, endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { beatLength, CROTCHET, type Ticks } from '../../src/score/time.ts';
@@ -92,7 +93,10 @@ export function countInFor(
   score: Score,
   at: Ticks,
   tempo: number,
-): { readonly clicks: readonly { readonly at: number; readonly strong: boolean }[]; readonly seconds: number } {
+): {
+  readonly clicks: readonly { readonly at: number; readonly strong: boolean }[];
+  readonly seconds: number;
+} {
   const bar = barAt(score, at);
   const beat = (beatLength(bar.metre) / CROTCHET) * (60 / tempo);
   const into = Math.floor((at - bar.at + bar.offset) / beatLength(bar.metre)) % bar.metre.beats;

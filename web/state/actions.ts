@@ -1,7 +1,7 @@
 /** What a person can do, as changes of the page's state. Nothing here draws, keeps or sounds: that follows the state. */
-import { printPlace, placeAt } from '../../src/score/place.ts';
+
 import type { Step } from '../../src/score/pitch.ts';
-import { barAt } from '../../src/score/place.ts';
+import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import { nearestPitch, pitchAtPlace, spelt } from '../../src/writing/pitches.ts';
@@ -148,7 +148,13 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
     fermata() {
       if (!staveIsOpen()) return;
       const { locked } = store.get().exercise;
-      apply(toggleFermata(score(), VOICES.filter((voice) => !locked.includes(voice)), target()));
+      apply(
+        toggleFermata(
+          score(),
+          VOICES.filter((voice) => !locked.includes(voice)),
+          target(),
+        ),
+      );
     },
     relength() {
       const { caret } = store.get();
@@ -198,7 +204,11 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
     },
     /** Gives up what can't be read of the text, so that the stave can be written on again. */
     dropUnread() {
-      adopt(workFromScore(score()), 'stave', 'The text now says what is on the stave. Undo brings the old text back.');
+      adopt(
+        workFromScore(score()),
+        'stave',
+        'The text now says what is on the stave. Undo brings the old text back.',
+      );
     },
     /** The caret goes to the note that stands at this place of the text. */
     followText(line: number, column: number) {
@@ -246,7 +256,8 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
       const { caret, stretch } = store.get();
       const to = direction > 0 ? nextPlace(score(), caret) : placeBefore(score(), caret);
       // The caret stands at one end of the stretch; the other end stays.
-      const anchor = stretch === undefined ? caret.at : caret.at === stretch.from ? stretch.until : stretch.from;
+      const anchor =
+        stretch === undefined ? caret.at : caret.at === stretch.from ? stretch.until : stretch.from;
       store.update((state) => ({
         ...state,
         caret: { ...state.caret, at: to },
@@ -298,7 +309,9 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
         ...state,
         exercise: {
           ...state.exercise,
-          locked: locked ? state.exercise.locked.filter((v) => v !== voice) : [...state.exercise.locked, voice],
+          locked: locked
+            ? state.exercise.locked.filter((v) => v !== voice)
+            : [...state.exercise.locked, voice],
         },
       }));
       say(`The ${VOICE_WORDS[voice]} is ${locked ? 'open to changes' : 'locked'}.`);
@@ -323,6 +336,7 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
 
 /** `one beat`, `two beats`, `half a beat`. */
 export function lengthWords({ numerator, denominator }: BeatLength): string {
-  if (denominator === 1) return numerator === 1 ? 'one beat' : `${['', '', 'two', 'three', 'four'][numerator]} beats`;
+  if (denominator === 1)
+    return numerator === 1 ? 'one beat' : `${['', '', 'two', 'three', 'four'][numerator]} beats`;
   return denominator === 2 ? 'half a beat' : denominator === 3 ? 'a third of a beat' : 'a quarter of a beat';
 }

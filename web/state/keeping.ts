@@ -86,7 +86,9 @@ function inDatabase(database: IDBDatabase): Keeping {
     lasting: true,
     async shelf() {
       const all = await read<KeptExercise[]>('exercises', (s) => s.getAll());
-      return all.map(({ id, title, changed }) => ({ id, title, changed })).sort((a, b) => b.changed - a.changed);
+      return all
+        .map(({ id, title, changed }) => ({ id, title, changed }))
+        .sort((a, b) => b.changed - a.changed);
     },
     exercise: (id) => read<KeptExercise | undefined>('exercises', (s) => s.get(id)),
     putExercise: (exercise) => write('exercises', (s) => s.put(exercise)),

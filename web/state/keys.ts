@@ -53,7 +53,10 @@ export const KEY_HELP: readonly { readonly title: string; readonly keys: readonl
     keys: [
       { keys: ['Ctrl Z'], does: 'undo, as far back as you like' },
       { keys: ['Ctrl Shift Z', 'Ctrl Y'], does: 'redo' },
-      { keys: ['Space'], does: 'play from the caret, or stop; Ctrl Enter does the same anywhere on the page' },
+      {
+        keys: ['Space'],
+        does: 'play from the caret, or stop; Ctrl Enter does the same anywhere on the page',
+      },
       { keys: ['Enter'], does: 'open the first finding at the caret' },
       { keys: ['W'], does: 'say what sounds at the caret: voice by voice, chord and key' },
       { keys: ['Escape'], does: 'let go of the chosen finding or stretch' },

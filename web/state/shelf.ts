@@ -3,11 +3,12 @@
  * the exercise shown is put away at once.
  */
 import type { Score } from '../../src/score/score.ts';
+import { packEverything, unpackEverything } from '../files/everything.ts';
 import { DEMO } from './demo.ts';
 import type { Keeping, KeptExercise, Version } from './keeping.ts';
-import { type PageState, type Particulars, FIRST_SETTINGS } from './page.ts';
+import { FIRST_SETTINGS, type PageState, type Particulars } from './page.ts';
 import type { Store } from './store.ts';
-import { beginHistory, changed, type Work, workFromScore, workFromText } from './work.ts';
+import { beginHistory, changed, titleOf, type Work, workFromScore, workFromText } from './work.ts';
 
 export interface Shelf {
   /** Opens what was worked on last, or a demo exercise for someone new. */
@@ -21,6 +22,10 @@ export interface Shelf {
   keepVersion(label: string): Promise<void>;
   /** Makes an earlier version the present one; what is there now is kept as a version first. */
   goBackTo(version: Version): Promise<void>;
+  /** Every exercise with its versions, as the text of one file. */
+  everything(): Promise<string>;
+  /** Takes such a file in; undefined where it is none. */
+  bringIn(text: string): Promise<number | undefined>;
   /** Resolves when everything typed so far is on the disk. */
   settled(): Promise<void>;
 }
@@ -85,7 +90,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
 
   tabs?.addEventListener('message', (event: MessageEvent<{ id: string }>) => {
     // Another tab wrote on the same exercise: what it wrote becomes the next step here, and can be undone.
-    if (event.data.id !== store.get().exercise.id || unsaved || putting) return;
+    if (event.data.id !== store.get().exercise.id || unsaved || putting !== undefined) return;
     void keeping.exercise(event.data.id).then((exercise) => {
       if (exercise === undefined || exercise.text === store.get().history.now.text) return;
       const work = workOf(exercise);
@@ -188,6 +193,17 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       const work = workOf(version);
       store.update((state) => ({ ...state, history: changed(state.history, work, 'file', Date.now()) }));
     },
+    async everything() {
+      await settled();
+      return packEverything(keeping);
+    },
+    async bringIn(text) {
+      await settled();
+      const count = await unpackEverything(text, keeping);
+      const onShelf = await keeping.shelf();
+      store.update((state) => ({ ...state, shelf: onShelf }));
+      return count;
+    },
     settled,
   };
 }
@@ -196,10 +212,6 @@ function workOf({ text, score }: { readonly text: string; readonly score: Score 
   const read = workFromText(text);
   // The score says more than the text where it came from a file (lyrics, grace notes): it is kept as it was.
   return read.problems.length > 0 ? read : { ...workFromScore(score), text, spans: read.spans };
-}
-
-export function titleOf(score: Score): string {
-  return score.title.trim() === '' ? 'Untitled exercise' : score.title;
 }
 
 /** `crypto.randomUUID` is missing where the page comes over plain HTTP from another machine. */

@@ -67,3 +67,7 @@ export function redone(history: History): History {
   if (after === undefined) return history;
   return { past: [...history.past, history.now], now: after, future, last: { by: 'file', when: 0 } };
 }
+
+export function titleOf(score: Score): string {
+  return score.title.trim() === '' ? 'Untitled exercise' : score.title;
+}

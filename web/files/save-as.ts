@@ -1,0 +1,58 @@
+/** The exercise as a file, in each form it can be handed on. */
+import { WHO_DECIDES } from '../../src/brief/last-check.ts';
+import { writeMusicXml } from '../../src/musicxml/index.ts';
+import { annotationsOf } from '../../src/report/annotations.ts';
+import { reviewScore } from '../../src/review/review.ts';
+import { checkItems } from '../panels/check.ts';
+import type { Deeds } from '../panels/context.ts';
+import type { PageState } from '../state/page.ts';
+import { profileNamed } from '../state/profiles.ts';
+import type { Shelf } from '../state/shelf.ts';
+import { titleOf } from '../state/work.ts';
+import { fileName, saveFile } from './save.ts';
+
+const MUSICXML = 'application/vnd.recordare.musicxml+xml';
+
+export async function save(
+  what: Parameters<Deeds['save']>[0],
+  state: PageState,
+  shelf: Shelf,
+): Promise<void> {
+  const { score, text } = state.history.now;
+  const title = titleOf(score);
+  switch (what) {
+    case 'text':
+      return saveFile(fileName(title, 'txt'), text, 'text/plain');
+    case 'musicxml':
+      return saveFile(fileName(title, 'musicxml'), writeMusicXml(score), MUSICXML);
+    case 'annotated':
+      return saveFile(fileName(`${title} marked`, 'musicxml'), markedMusicXml(state), MUSICXML);
+    case 'midi':
+      return;
+    case 'brief':
+      return saveFile(fileName(title, 'brief.txt'), state.exercise.brief, 'text/plain');
+    case 'report':
+      return saveFile(fileName(`${title} last check`, 'txt'), reportText(state), 'text/plain');
+    case 'everything':
+      return saveFile('partwise-exercises.json', await shelf.everything(), 'application/json');
+  }
+}
+
+/** The score with its numbered marks, chords and cadences written in. */
+function markedMusicXml(state: PageState): string {
+  const { score } = state.history.now;
+  const review = reviewScore(score, profileNamed(state.settings.profile));
+  return writeMusicXml(score, { annotations: annotationsOf(review, state.settings.labels) });
+}
+
+/** The last check as plain text. */
+export function reportText(state: PageState): string {
+  const items = checkItems({ state }) ?? [];
+  const lines = items.flatMap((item) => [
+    `${item.verdict.toUpperCase()}: ${item.title}`,
+    `  ${item.sentence}`,
+    ...item.details.map((detail) => `  - ${detail.text}`),
+    '',
+  ]);
+  return `Last check: ${titleOf(state.history.now.score)}\n\n${lines.join('\n')}\n${WHO_DECIDES}\n`;
+}
