@@ -68,7 +68,8 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
     const meantShort = stretch.split || (length < full && (index === 0 || stretch.implicit));
     const sung = VOICES.filter((voice) => judged[index]![voice].some((piece) => piece.kind !== 'gap'));
     // A bar that is too short by itself, in an exercise still in work, waits for its other notes.
-    const waits = unfinished && length < full && !halved && !givesBack && !meantShort;
+    const waits =
+      unfinished && !source.explicitSilence && length < full && !halved && !givesBack && !meantShort;
     const short = meantShort || (sung.length === 0 && (halved || givesBack) && length < full);
     return {
       ...(stretch.number === '' ? {} : { number: stretch.number }),
@@ -120,7 +121,7 @@ function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {
     const before = stretches.at(-1);
     if (backAtStart && before) stretches[stretches.length - 1] = { ...before, repeatEnd: true };
     const until = end > 0 ? end : barLength(metre);
-    const pieces = byVoice((voice) => piecesOf(lines[voice], index, until, metre));
+    const pieces = byVoice((voice) => piecesOf(lines[voice], index, until, metre, source.explicitSilence));
     const cuts = [...keys.keys(), ...repeats.map((repeat) => repeat.at)]
       .filter((at, i, list) => at > 0 && at < until && list.indexOf(at) === i)
       .filter(
@@ -177,12 +178,24 @@ function lengthOf(index: number, source: SourceScore, lines: Lines, own: readonl
   return nominal && sung > 0 && bars.some((bar) => bar.implicit) ? sung : whole;
 }
 
-/** A voice's bar as pieces without holes between them. */
-function piecesOf(line: Line | undefined, index: number, until: Ticks, metre: Metre): Piece[] {
+/**
+ * A voice's bar as pieces without holes between them, up to the end of the bar; where the file tells by itself what is
+ * not yet written, a voice that stops short of that is a bar counted wrongly and stays so.
+ */
+function piecesOf(
+  line: Line | undefined,
+  index: number,
+  until: Ticks,
+  metre: Metre,
+  explicit: boolean,
+): Piece[] {
   const staff = line === undefined ? '' : `${line.part}.${line.staff}`;
   const pieces: Piece[] = [];
-  let at = 0;
   const notes = line?.bars[index] ?? [];
+  // A voice that is too long does not make the others too short.
+  const enough = Math.min(until, barLength(metre));
+  let at = 0;
+  let end = 0;
   for (const note of notes) {
     const start = note.wholeBar ? 0 : note.at;
     if (start > at) pieces.push({ kind: 'hole', at, duration: start - at, staff });
@@ -190,11 +203,11 @@ function piecesOf(line: Line | undefined, index: number, until: Ticks, metre: Me
     if (note.kind === 'hidden') pieces.push({ kind: 'hole', at: start, duration, staff });
     else pieces.push({ kind: note.kind, at: start, duration, staff, note });
     at = start + duration;
+    if (note.kind !== 'hidden') end = at;
   }
-  // A voice that is too long does not make the others too short.
-  const end = Math.max(at, Math.min(until, Math.max(barLength(metre), at)));
-  if (end > at) pieces.push({ kind: 'hole', at, duration: end - at, staff });
-  return pieces;
+  const stops = explicit && notes.length > 0 ? at : enough;
+  if (at < stops) pieces.push({ kind: 'hole', at, duration: stops - at, staff });
+  return clipped(pieces, 0, Math.max(end, Math.min(stops, enough)));
 }
 
 function clipped(pieces: readonly Piece[], from: Ticks, to: Ticks): Piece[] {

@@ -58,9 +58,16 @@ function voiceBar(
           .filter((label) => label.at >= bar.at && label.at < until)
           .map((label) => ({ ...label, voice, placement: 'below' }))
       : [];
+  // A bar that its voice closed too early is left short, so that the reader counts the same.
+  const misfit = bar.misfits.find((one) => one.voice === voice);
+  const closedAt = misfit === undefined ? until : bar.at + misfit.written;
   const written = context.score.figures ?? context.annotations.figuredBass ?? [];
   for (const event of events) {
     const end = event.at + event.duration;
+    if (event.kind === 'gap' && event.at >= closedAt) {
+      out.push(element('forward', {}, textElement('duration', event.duration / context.tick)));
+      continue;
+    }
     for (const one of [...words, ...labels]) {
       if (one.at >= event.at && one.at < end) out.push(direction(context, plan, one, one.at - event.at));
     }
