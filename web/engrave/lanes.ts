@@ -179,7 +179,8 @@ function keyItems(input: LaneInput): Item[] {
   return regions.map((region, i): Item => {
     const label = setKeyName(printKey(region.key), input.measure, WORD_SIZE);
     const carried = region.from < from;
-    const x = carried ? input.geometry.left : xAt(input.geometry, region.from);
+    const begin = carried ? input.geometry.left : xAt(input.geometry, region.from);
+    const x = Math.min(begin, input.geometry.width - label.width - 4);
     const next = regions[i + 1];
     const goesOn = region.until > until;
     const to = next

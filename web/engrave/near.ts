@@ -6,6 +6,8 @@ import type { PlacedWords } from './lanes.ts';
 import { type Measure, ORNAMENT_LETTERS } from './words.ts';
 
 const LETTER_SIZE = 11.5;
+/** Sloping letters reach a little beyond their measured width. */
+const SLOPE = 1.5;
 const NUMBER_SIZE = 10;
 
 /** Bar numbers stand above the left end of each bar, save an upbeat's. */
@@ -40,14 +42,14 @@ export function placeOrnaments(
       ornament.figures === undefined
         ? ORNAMENT_LETTERS[ornament.kind]
         : `${ORNAMENT_LETTERS[ornament.kind]} ${ornament.figures}`;
-    const width = measure(text, LETTER_SIZE);
+    const width = measure(text, LETTER_SIZE) + 2 * SLOPE;
     const blocked = [...taken, ...placed.map(({ box }) => box)];
     const box = candidates(head, width).find((each) => isFree(each, geometry, blocked));
     const spot = box ?? outwards(head, width, geometry, blocked);
     placed.push({
       kind: 'ornament',
       box: spot,
-      x: spot.x,
+      x: spot.x + SLOPE,
       y: spot.y + spot.height - 2,
       label: words(text, LETTER_SIZE, width),
     });

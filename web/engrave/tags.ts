@@ -43,7 +43,7 @@ export function placeTags(
     tags.push(box);
     return { each, box };
   });
-  const soft = [...geometry.solid.map((box) => grow(box, 1)), ...words.map((box) => grow(box, 1))];
+  const soft = [...geometry.solid.map((box) => grow(box, 1.8)), ...words.map((box) => grow(box, 2.5))];
   return drafts.map(({ each, box }) => {
     const others = tags.filter((tag) => tag !== box).map((tag) => grow(tag, 1));
     const strokes = strokesOf(each, box).flatMap((segment) => clip(segment, [...soft, ...others]));
@@ -101,40 +101,54 @@ function stretched(finding: MarkedFinding, geometry: SystemGeometry): Stretched 
   return { finding, below: isBelow(finding), from, to: Math.max(from + 12, to) };
 }
 
-/** The nearest free place for a tag above (or below) its trunk; a little sideways where that brings it nearer. */
+/**
+ * The nearest free place for a tag above (or below) its trunk; a little sideways where that brings it nearer. It keeps
+ * off the trunks of others if it can; where the place is too crowded for that, those trunks are broken at the tag.
+ */
 function placeTag(
   each: Routed | Stretched,
   geometry: SystemGeometry,
   taken: readonly Box[],
   all: readonly (Routed | Stretched)[],
 ): Box {
+  const isFree = (box: Box, room: Box) =>
+    isClear(room, geometry, taken) &&
+    isBracketClear(each, room, geometry, taken) &&
+    offTrunks(box, each, all);
+  const isPossible = (_: Box, room: Box) =>
+    isClear(room, geometry, taken) && isBracketClear(each, room, geometry, taken);
+  return seek(each, geometry, 45, isFree) ?? seek(each, geometry, 400, isPossible)!;
+}
+
+/** Tries places further and further from the staff; answers the cheapest, or undefined where none of `steps` will do. */
+function seek(
+  each: Routed | Stretched,
+  geometry: SystemGeometry,
+  steps: number,
+  accepts: (box: Box, room: Box) => boolean,
+): Box | undefined {
   const width = tagWidth(each.finding.label);
-  const middle = isRouted(each) ? each.trunkX : (each.from + each.to) / 2;
-  const off = isRouted(each) ? 6 : 13;
+  const routed = isRouted(each);
+  const middle = routed ? each.trunkX : (each.from + each.to) / 2;
+  const off = routed ? 6 : 13;
+  const bracket = routed ? 0 : 5;
   const start = each.below ? geometry.top.bass + STAFF_HEIGHT + off : -off - TAG_HEIGHT;
   let best: { box: Box; cost: number } | undefined;
   for (const shift of [0, -6, 6, -12, 12, -18, 18, -26, 26]) {
     const x = Math.max(1, Math.min(middle - width / 2 + shift, geometry.width - width - 1));
-    const bracket = isRouted(each) ? 0 : 5;
-    for (let step = 0; step < 70; step++) {
+    for (let step = 0; step < steps; step++) {
       const y = start + (each.below ? 1 : -1) * step * 3;
-      const box = { x, y, width, height: TAG_HEIGHT };
       const cost = step * 3 + Math.abs(shift) * 0.7;
       if (best && cost >= best.cost) break;
+      const box = { x, y, width, height: TAG_HEIGHT };
       const room = { ...box, y: each.below ? y - bracket : y, height: TAG_HEIGHT + bracket };
-      if (
-        isClear(room, geometry, taken) &&
-        isBracketClear(each, room, geometry, taken) &&
-        offTrunks(box, each, all)
-      ) {
+      if (accepts(box, room)) {
         best = { box, cost };
         break;
       }
     }
   }
-  return (
-    best?.box ?? { x: middle - width / 2, y: start + (each.below ? 210 : -210), width, height: TAG_HEIGHT }
-  );
+  return best?.box;
 }
 
 function isClear(box: Box, geometry: SystemGeometry, taken: readonly Box[]): boolean {

@@ -13,6 +13,8 @@ import {
   marksOf,
 } from '../../../web/engrave/index.ts';
 
+import { findCollisions } from './collisions.ts';
+
 const container = document.querySelector<HTMLElement>('#sheet')!;
 const selected: (string | undefined)[] = [];
 const drawings: number[] = [];
@@ -49,6 +51,7 @@ const harness = {
     if (!reading.ok) throw new Error(reading.message);
     await show(reading.score, options);
   },
+  collisions: findCollisions,
   review: () => review,
 };
 export type Harness = typeof harness;
