@@ -1,0 +1,21 @@
+import type { Profile } from './profile.ts';
+
+export const FIRST_STEPS: Profile = {
+  name: 'first-steps',
+  statement:
+    'For first exercises in plain chords: the faults that matter most, and nothing about the finer points of line and style.',
+  rules: {
+    'contrary-fifths': { severity: 'query' },
+    'unequal-fifths': { severity: 'remark' },
+    'exposed-fifths': { severity: 'remark' },
+    'exposed-octaves': { severity: 'remark' },
+    'outlined-seventh': { severity: 'off' },
+    'unrecovered-leap': { severity: 'off' },
+    'hammered-note': { severity: 'off' },
+    'circling-line': { severity: 'off' },
+    'voice-crossing': { severity: 'fault' },
+    'voice-overlap': { severity: 'remark' },
+    'voice-spacing': { severity: 'fault' },
+    'held-unison': { severity: 'remark' },
+  },
+};
