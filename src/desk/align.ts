@@ -1,6 +1,6 @@
 /** Which bar of one score answers to which bar of another, by the music and not by the number. */
 import type { VoiceName } from '../score/score.ts';
-import { likeBars, type PitchCode, type SoundingBar } from './barNotes.ts';
+import { likeBars, type PitchCode, type SoundingBar } from './bar-notes.ts';
 
 /** One step of an alignment: both bars, or a bar that the other score does not have. Indices into the two lists. */
 export interface AlignedBar {

@@ -5,7 +5,7 @@ import { printPitch } from '../score/pitch.ts';
 import { placeIn, printBeat } from '../score/place.ts';
 import { type Bar, VOICE_WORDS, type VoiceName } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
-import { type BarNote, type NotedBar, type PitchCode, semitonesOf, transposed } from './barNotes.ts';
+import { type BarNote, type NotedBar, type PitchCode, semitonesOf, transposed } from './bar-notes.ts';
 
 export type DepartureKind =
   | 'changed pitch'

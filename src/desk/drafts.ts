@@ -1,110 +1,223 @@
 /** How a pupil changed from one draft to the next: mended, still there, new. Matched by the music, not by bar numbers. */
-import type { JsonFinding } from '../report/json.ts';
-import { staffPlace } from '../score/pitch.ts';
-import type { Bar, Score } from '../score/score.ts';
-import { textureOf } from '../score/texture.ts';
-import { crotchets } from '../score/time.ts';
+import { inWords } from '../rules/wording.ts';
+import { parsePitch } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
+import { type Score, VOICES } from '../score/score.ts';
+import { CROTCHET, type Ticks } from '../score/time.ts';
+import { alignBars, transpositionBetween } from './align.ts';
+import { likeBars, type NotedBar, notedBars, type PitchCode, pitchCode } from './bar-notes.ts';
+import { type Decision, decisionsInForce } from './decisions.ts';
+import type { ScriptFinding } from './finding.ts';
 
-export interface DraftChange {
-  readonly mended: readonly JsonFinding[];
-  /** In the later draft's own places. */
-  readonly still: readonly JsonFinding[];
-  readonly fresh: readonly JsonFinding[];
-}
-
-interface Draft {
+export interface Draft<F extends ScriptFinding = ScriptFinding> {
   readonly score: Score;
-  readonly findings: readonly JsonFinding[];
+  /** As judged or as found, whichever is to be compared. */
+  readonly findings: readonly F[];
+}
+
+export interface StillThere<F extends ScriptFinding = ScriptFinding> {
+  readonly before: F;
+  readonly after: F;
+  /** The same notes in the same voices at the same place of the bar: what was decided about it still holds. */
+  readonly unchanged: boolean;
+}
+
+export interface DraftComparison<F extends ScriptFinding = ScriptFinding> {
+  /** In the earlier draft's own places. */
+  readonly mended: readonly F[];
+  readonly stillThere: readonly StillThere<F>[];
+  /** In the later draft's own places. */
+  readonly fresh: readonly F[];
+  /** For each bar of the later draft, by index, the bar of the earlier one it comes from; absent where it is new. */
+  readonly barsFrom: readonly (number | undefined)[];
+  /** `3 mended, 1 still there, 2 new.` */
+  readonly summary: string;
 }
 
 /**
- * Compares two drafts. Bars are paired by their soprano (given in both), so that an added or dropped bar, a moved
- * repeat or a new numbering does not make old faults look new; within paired bars a finding is the same when rule,
- * voices and place in the bar agree (half a beat of leeway for a note moved a little).
+ * Compares two drafts. Bars answer to each other by their music, also where bars were put in, left out or moved, or the
+ * whole was transposed; within such bars a finding is the same when the rule is, and enough of voices, notes,
+ * place in the bar and harmony.
  */
-export function compareDrafts(earlier: Draft, later: Draft): DraftChange {
-  const twin = pairBars(earlier.score, later.score);
-  const unmatched = new Set(earlier.findings);
-  const still: JsonFinding[] = [];
-  const fresh: JsonFinding[] = [];
-  for (const finding of later.findings) {
-    const here = locate(later.score, finding);
-    let best: JsonFinding | undefined;
-    let bestDistance = Infinity;
-    for (const old of unmatched) {
-      if (old.rule !== finding.rule || old.voices.join() !== finding.voices.join()) continue;
-      const there = locate(earlier.score, old);
-      if (twin.get(here.bar) !== there.bar) continue;
-      const distance = Math.abs(here.into - there.into);
-      if (distance <= 0.5 && distance < bestDistance) {
-        best = old;
-        bestDistance = distance;
-      }
-    }
-    if (best === undefined) fresh.push(finding);
-    else {
-      unmatched.delete(best);
-      still.push(finding);
-    }
+export function compareDrafts<F extends ScriptFinding>(
+  before: Draft<F>,
+  after: Draft<F>,
+): DraftComparison<F> {
+  const [a, b] = [notedBars(before.score), notedBars(after.score)];
+  const by = transpositionBetween(a, b, VOICES);
+  const barsFrom = barsOfOrigin(a, b, by);
+  const pairs = likelyPairs(before, after, barsFrom, by);
+  const matchedBefore = new Set<F>();
+  const matchedAfter = new Map<F, StillThere<F>>();
+  for (const { old, now, unchanged } of pairs) {
+    if (matchedBefore.has(old) || matchedAfter.has(now)) continue;
+    matchedBefore.add(old);
+    matchedAfter.set(now, { before: old, after: now, unchanged });
   }
-  return { mended: [...unmatched], still, fresh };
-}
-
-/** The bar a finding begins in, by index, and how many crotchets into it. */
-function locate(score: Score, finding: JsonFinding): { bar: number; into: number } {
-  const bar = score.bars.findLast(({ at }) => crotchets(at) <= finding.from) ?? score.bars[0];
-  return bar === undefined ? { bar: 0, into: 0 } : { bar: bar.index, into: finding.from - crotchets(bar.at) };
-}
-
-/** What the soprano does in each bar, as steps from the bar's first note, so that a transposed draft is the same tune. */
-function tunes(score: Score): string[] {
-  const { tones } = textureOf(score);
-  return score.bars.map((bar: Bar) => {
-    const here = tones.S.filter(({ at }) => at >= bar.at && at < bar.at + bar.duration);
-    const first = here[0];
-    if (first === undefined) return `empty ${bar.duration}`;
-    return here
-      .map((tone) => `${tone.at - bar.at}:${staffPlace(tone.pitch) - staffPlace(first.pitch)}`)
-      .join(' ');
-  });
-}
-
-/**
- * Pairs the bars of two scores so that as many as possible have the same tune, in order (longest common
- * subsequence); bars between two pairs, where equally many are left on both sides, are paired one by one.
- * Gives later bar → earlier bar.
- */
-export function pairBars(earlier: Score, later: Score): Map<number, number> {
-  const a = tunes(earlier);
-  const b = tunes(later);
-  const longest: number[][] = Array.from({ length: a.length + 1 }, () =>
-    new Array<number>(b.length + 1).fill(0),
-  );
-  for (let i = a.length - 1; i >= 0; i--) {
-    for (let j = b.length - 1; j >= 0; j--) {
-      longest[i]![j] =
-        a[i] === b[j] ? longest[i + 1]![j + 1]! + 1 : Math.max(longest[i + 1]![j]!, longest[i]![j + 1]!);
-    }
-  }
-  const pairs = new Map<number, number>();
-  let i = 0;
-  let j = 0;
-  let gapA = 0;
-  let gapB = 0;
-  const closeGap = (): void => {
-    if (i - gapA === j - gapB) for (let k = 0; k < i - gapA; k++) pairs.set(gapB + k, gapA + k);
+  const mended = before.findings.filter((finding) => !matchedBefore.has(finding));
+  const fresh = after.findings.filter((finding) => !matchedAfter.has(finding));
+  const stillThere = after.findings.flatMap((finding) => matchedAfter.get(finding) ?? []);
+  return {
+    mended,
+    stillThere,
+    fresh,
+    barsFrom,
+    summary: summary(mended.length, stillThere.length, fresh.length),
   };
-  while (i < a.length && j < b.length) {
-    if (a[i] === b[j]) {
-      closeGap();
-      pairs.set(j++, i++);
-      gapA = i;
-      gapB = j;
-    } else if (longest[i + 1]![j]! >= longest[i]![j + 1]!) i++;
-    else j++;
+}
+
+function summary(mended: number, still: number, fresh: number): string {
+  if (mended + still + fresh === 0) return 'Nothing was found in either draft.';
+  const parts = [`${mended} mended`, `${still} still there`, `${fresh} new`];
+  return `${inWords(parts.map((part) => part.replace(/^0 /, 'none ')))}.`.replace(/^n/, 'N');
+}
+
+/** From this likeness on two bars count as the same bar though they stand elsewhere. */
+const MOVED = 0.8;
+/** Below it an aligned bar may in truth have come from elsewhere. */
+const DOUBTFUL = 0.5;
+
+/** For each later bar the earlier one it comes from. */
+function barsOfOrigin(a: readonly NotedBar[], b: readonly NotedBar[], by: PitchCode): (number | undefined)[] {
+  const origins = new Array<number | undefined>(b.length).fill(undefined);
+  const settled = new Set<number>();
+  const doubtful: number[] = [];
+  for (const step of alignBars(a, b, VOICES, by).bars) {
+    if (step.b === undefined) continue;
+    origins[step.b] = step.a;
+    if (step.a === undefined || step.likeness < DOUBTFUL) doubtful.push(step.b);
+    else settled.add(step.a);
   }
-  i = a.length;
-  j = b.length;
-  closeGap();
-  return pairs;
+  for (const j of doubtful) {
+    const found = a
+      .filter((bar) => !settled.has(bar.index))
+      .map((bar) => ({ index: bar.index, like: likeBars(bar, b[j]!, VOICES, by) ?? 0 }))
+      .reduce((best, next) => (next.like > best.like ? next : best), { index: -1, like: 0 });
+    if (found.like < MOVED) continue;
+    origins[j] = found.index;
+    settled.add(found.index);
+  }
+  return origins;
+}
+
+interface Pairing<F> {
+  readonly old: F;
+  readonly now: F;
+  readonly likeness: number;
+  readonly unchanged: boolean;
+}
+
+/** How alike two findings of one rule must be to be one; see {@link pairing} for what counts. */
+const ENOUGH = 2.5;
+
+/** All findings that could be one, the likeliest first. */
+function likelyPairs<F extends ScriptFinding>(
+  before: Draft<F>,
+  after: Draft<F>,
+  barsFrom: readonly (number | undefined)[],
+  by: PitchCode,
+): Pairing<F>[] {
+  const places = new Map<string, { old: F; at: Place }[]>();
+  for (const old of before.findings) {
+    const at = placeOf(before.score, old);
+    const key = `${old.rule} ${at.bar}`;
+    places.set(key, [...(places.get(key) ?? []), { old, at }]);
+  }
+  return after.findings
+    .flatMap((now) => {
+      const at = placeOf(after.score, now);
+      const from = barsFrom[at.bar];
+      const olds = from === undefined ? [] : (places.get(`${now.rule} ${from}`) ?? []);
+      return olds.flatMap(({ old, at: then }) => pairing(old, now, then.into === at.into, by));
+    })
+    .sort((p, q) => q.likeness - p.likeness);
+}
+
+interface Place {
+  /** Index of the bar. */
+  readonly bar: number;
+  readonly into: Ticks;
+}
+
+function placeOf(score: Score, finding: ScriptFinding): Place {
+  const at = Math.round(finding.from * CROTCHET);
+  const bar = barAt(score, at);
+  return { bar: bar.index, into: at - bar.at + bar.offset };
+}
+
+/** Place in the bar and notes tell most; voices and harmony less. Without a voice in common it is another finding. */
+function pairing<F extends ScriptFinding>(old: F, now: F, samePlace: boolean, by: PitchCode): Pairing<F>[] {
+  const sameVoices = old.voices.join() === now.voices.join();
+  const shareVoice =
+    sameVoices || old.voices.length === 0 || old.voices.some((voice) => now.voices.includes(voice));
+  if (!shareVoice) return [];
+  const notes = sharedNotes(old, now, by);
+  const likeness =
+    (samePlace ? 2 : 0.5) + (sameVoices ? 1 : 0) + 2 * notes + (old.context === now.context ? 1 : 0);
+  return likeness < ENOUGH
+    ? []
+    : [
+        {
+          old,
+          now,
+          likeness,
+          unchanged: samePlace && sameVoices && notes === 1 && old.context === now.context,
+        },
+      ];
+}
+
+/** The share of notes that are the same in the same voice, 0 to 1; 1 where neither finding has notes. */
+function sharedNotes(old: ScriptFinding, now: ScriptFinding, by: PitchCode): number {
+  const most = Math.max(old.notes.length, now.notes.length);
+  if (most === 0) return 1;
+  const left = now.notes.map((note) => `${note.voice} ${codeOf(note.pitch)}`);
+  let common = 0;
+  for (const note of old.notes) {
+    const found = left.indexOf(`${note.voice} ${codeOf(note.pitch) + by}`);
+    if (found < 0) continue;
+    left.splice(found, 1);
+    common++;
+  }
+  return common / most;
+}
+
+function codeOf(text: string): PitchCode {
+  const pitch = parsePitch(text);
+  return pitch === undefined ? Number.NaN : pitchCode(pitch);
+}
+
+/** What was decided about a finding of the earlier draft and bears on the same finding in the later one. */
+export interface CarriedDecision {
+  /** Id of the later draft's finding. */
+  readonly finding: string;
+  /** The earlier decision, to be made again for the later draft. */
+  readonly decision: Extract<Decision, { kind: 'overrule' | 'severity' }>;
+  /** False where the notes around it have changed: to be asked, not carried over silently. */
+  readonly sure: boolean;
+}
+
+/**
+ * The overrulings and changes of severity that carry over from one draft to the next. Agreement is not carried: a fault
+ * that is still there deserves another look. Decisions for the whole class need no carrying.
+ *
+ * @param script the earlier draft's id, as its decisions have it
+ */
+export function carriedDecisions(
+  script: string,
+  decisions: readonly Decision[],
+  comparison: Pick<DraftComparison, 'stillThere'>,
+): CarriedDecision[] {
+  const latest = new Map<string, CarriedDecision['decision'] | undefined>();
+  const severities = new Map<string, CarriedDecision['decision']>();
+  for (const decision of decisionsInForce(decisions)) {
+    if (decision.kind === 'overrule for all' || decision.kind === 'remark' || decision.script !== script)
+      continue;
+    if (decision.kind === 'severity') severities.set(decision.finding, decision);
+    else latest.set(decision.finding, decision.kind === 'overrule' ? decision : undefined);
+  }
+  return comparison.stillThere.flatMap(({ before, after, unchanged }) =>
+    [latest.get(before.id), severities.get(before.id)].flatMap((decision) =>
+      decision === undefined ? [] : [{ finding: after.id, decision, sure: unchanged }],
+    ),
+  );
 }

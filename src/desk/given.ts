@@ -6,7 +6,7 @@ import { fifthsPlace, type Pitch } from '../score/pitch.ts';
 import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { crotchets, printMetre } from '../score/time.ts';
 import { type Alignment, alignBars, transpositionBetween } from './align.ts';
-import { type NotedBar, notedBars, type PitchCode, semitonesOf, stepsOf, transposed } from './barNotes.ts';
+import { type NotedBar, notedBars, type PitchCode, semitonesOf, stepsOf, transposed } from './bar-notes.ts';
 import { type Departure, voiceDepartures } from './departures.ts';
 
 export type { Departure, DepartureKind } from './departures.ts';

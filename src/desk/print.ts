@@ -1,7 +1,7 @@
 /** What is kept of a score to compare its added voices with other scripts': notes and nothing else. */
 import { z } from 'zod';
 import { byVoice, type Score } from '../score/score.ts';
-import { type BarNote, notedBars, type Sounding, type SoundingBar } from './barNotes.ts';
+import { type BarNote, notedBars, type Sounding, type SoundingBar } from './bar-notes.ts';
 
 /** Notes one after the other, three numbers each: onset in ticks, duration in ticks, pitch code (see `pitchCode`). */
 const line = z.array(z.number().int());

@@ -1,215 +1,118 @@
-/** A teacher's own mark scheme: criteria with levels and descriptors, and the level the evidence suggests. */
-import { z } from 'zod';
-import { list } from '../report/sentences.ts';
-import { FAMILIES } from '../rules/rule.ts';
-import type { Evidence } from './evidence.ts';
-
 /**
- * What a criterion may be measured by. A level of such a criterion has a `reach`: the most faults a phrase, or the
- * least of anything else, with which that level is suggested.
+ * A mark scheme of the teacher's own: criteria with levels and descriptors, and, where the teacher wants the desk to
+ * suggest a level, what each level needs. It is a JSON file that can be read and written by hand.
  */
-export const MEASURES = {
-  'faults a phrase': 'fewer is better; `families` narrows it',
-  'phrases closed': 'share of phrases that end in a cadence, 0 to 1',
-  'kinds of cadence': 'how many different kinds of cadence',
-  'ornaments a phrase': 'non-harmony notes of every kind for each phrase',
-  'kinds of ornament': 'how many different kinds of non-harmony note',
-  'different chords': 'how many different chords, whatever their inversions',
-  'keys visited': 'how many keys',
-  'beats written': 'share of all four voices that is written, 0 to 1',
-} as const;
-export type Measure = keyof typeof MEASURES;
+import { z } from 'zod';
+import { FAMILIES } from '../rules/rule.ts';
+import { MEASURE_NAMES } from './measures.ts';
 
-const measures = Object.keys(MEASURES) as [Measure, ...Measure[]];
+const shortText = z.string().trim().min(1).max(200);
+
+const needSchema = z
+  .strictObject({
+    measure: z.enum(MEASURE_NAMES),
+    /** For what is about faults and queries: only those of these families. */
+    families: z.array(z.enum(FAMILIES)).min(1).optional(),
+    atMost: z.number().min(0).max(10_000).optional(),
+    atLeast: z.number().min(0).max(10_000).optional(),
+  })
+  .refine(
+    ({ atMost, atLeast }) => atMost !== undefined || atLeast !== undefined,
+    'Say "atMost" or "atLeast" with a number.',
+  );
 
 const levelSchema = z.strictObject({
-  marks: z.number().min(0).max(1000),
-  descriptor: z.string().min(1).max(1000),
-  reach: z.number().min(0).max(1000).optional(),
+  name: shortText,
+  /** The least and the most marks of this level; `[3, 3]` where there is only one. */
+  marks: z
+    .tuple([z.number().min(0).max(1000), z.number().min(0).max(1000)])
+    .refine(([least, most]) => least <= most, 'The least marks of a level come first, then the most.'),
+  descriptor: z.string().trim().min(1).max(1_000),
+  /** All of these must hold for the level to be suggested; left out where only a person can tell. */
+  needs: z.array(needSchema).max(12).optional(),
 });
 
 const criterionSchema = z
   .strictObject({
-    id: z.string().regex(/^[a-z0-9-]{1,40}$/, 'small letters, digits and hyphens'),
-    name: z.string().min(1).max(200),
-    measure: z.enum(measures).optional(),
-    families: z.array(z.enum(FAMILIES)).min(1).optional(),
+    id: z.string().regex(/^[a-z0-9-]{1,40}$/, 'An id is small letters, digits and hyphens.'),
+    name: shortText,
     /** From the lowest to the highest. */
     levels: z.array(levelSchema).min(1).max(20),
+    /** Further figures to be shown beside the criterion. */
+    show: z.array(z.enum(MEASURE_NAMES)).max(12).optional(),
   })
   .refine(
-    ({ levels }) => levels.every((level, i) => i === 0 || level.marks >= levels[i - 1]!.marks),
-    'levels stand from the lowest to the highest',
+    ({ levels }) => levels.every(({ marks }, i) => i === 0 || marks[0] > levels[i - 1]!.marks[1]),
+    'Levels stand from the lowest to the highest, and no mark belongs to two of them.',
   );
 
 export const schemeSchema = z
   .strictObject({
-    name: z.string().min(1).max(200),
+    name: shortText,
     criteria: z.array(criterionSchema).min(1).max(20),
   })
   .refine(
     ({ criteria }) => new Set(criteria.map(({ id }) => id)).size === criteria.length,
-    'each criterion has an id of its own',
+    'Each criterion has an id of its own.',
   );
 
 export type Scheme = z.infer<typeof schemeSchema>;
 export type Criterion = Scheme['criteria'][number];
+export type Level = Criterion['levels'][number];
+export type Need = z.infer<typeof needSchema>;
 
-export interface Suggestion {
-  /** Position in the criterion's levels; undefined where nothing is measured, or no level is reached. */
-  readonly level?: number;
-  /** Why, with figures, in a sentence or two. */
-  readonly because: string;
-}
+/** The most characters that a scheme's file may have. */
+const MOST_CHARACTERS = 200_000;
 
-/** The level that the figures suggest, with the evidence. A teacher fills in the level; this never does. */
-export function suggestLevel(criterion: Criterion, evidence: Evidence): Suggestion {
-  const { measure, levels } = criterion;
-  if (measure === undefined)
-    return { because: 'Nothing is measured for this criterion: it is yours to judge.' };
-  const { value, shown } = measured(measure, criterion, evidence);
-  const fewerIsBetter = measure === 'faults a phrase';
-  const reached = levels.findLastIndex(
-    ({ reach }) => reach !== undefined && (fewerIsBetter ? value <= reach : value >= reach),
-  );
-  if (reached < 0) return { because: `${shown} No level reaches that far.` };
-  const limit = levels[reached]!.reach!;
-  return {
-    level: reached,
-    because: `${shown} This level takes ${fewerIsBetter ? 'at most' : 'at least'} ${limit}.`,
-  };
-}
+export type SchemeReading =
+  | { readonly ok: true; readonly scheme: Scheme }
+  /** Every mistake, each as a sentence that says where. */
+  | { readonly ok: false; readonly problems: readonly string[] };
 
-function measured(
-  measure: Measure,
-  { families }: Criterion,
-  evidence: Evidence,
-): { value: number; shown: string } {
-  const phrases = Math.max(1, evidence.phrases);
-  const inPhrases = `in ${phrases} ${phrases === 1 ? 'phrase' : 'phrases'}`;
-  switch (measure) {
-    case 'faults a phrase': {
-      const kinds = FAMILIES.filter((family) => families === undefined || families.includes(family));
-      const faults = kinds.reduce((sum, family) => sum + (evidence.faultsByFamily[family] ?? 0), 0);
-      const detail = kinds
-        .filter((family) => evidence.faultsByFamily[family])
-        .map((family) => `${evidence.faultsByFamily[family]} of ${family}`);
-      return {
-        value: faults / phrases,
-        shown: `${faults === 1 ? '1 fault' : `${faults || 'No'} faults`} ${inPhrases}${detail.length > 0 ? ` (${list(detail)})` : ''}: ${round(faults / phrases)} a phrase.`,
-      };
-    }
-    case 'phrases closed':
-      return {
-        value: evidence.closed / phrases,
-        shown: `${evidence.closed} of ${phrases} phrases end in a cadence (${printTally(evidence.cadences)}).`,
-      };
-    case 'kinds of cadence':
-      return count(evidence.cadences, 'kinds of cadence');
-    case 'ornaments a phrase': {
-      const total = Object.values(evidence.ornaments).reduce((sum, n) => sum + n, 0);
-      return {
-        value: total / phrases,
-        shown: `${total || 'No'} non-harmony notes ${inPhrases} (${printTally(evidence.ornaments)}): ${round(total / phrases)} a phrase.`,
-      };
-    }
-    case 'kinds of ornament':
-      return count(evidence.ornaments, 'kinds of non-harmony note');
-    case 'different chords':
-      return { value: evidence.chords, shown: `${evidence.chords} different chords.` };
-    case 'keys visited':
-      return { value: evidence.keys.length, shown: `${evidence.keys.length} keys: ${list(evidence.keys)}.` };
-    case 'beats written':
-      return {
-        value: evidence.written,
-        shown: `${Math.floor(evidence.written * 100)} % of the beats are written.`,
-      };
+/** Reads a scheme from its file's text. Never throws. */
+export function readScheme(text: string): SchemeReading {
+  if (text.length > MOST_CHARACTERS)
+    return {
+      ok: false,
+      problems: [
+        `The mark scheme is ${text.length} characters long; at most ${MOST_CHARACTERS} can be read. Is it the right file?`,
+      ],
+    };
+  let data: unknown;
+  try {
+    data = JSON.parse(text);
+  } catch {
+    return {
+      ok: false,
+      problems: ['The mark scheme is not JSON: look for a missing comma, quote or bracket.'],
+    };
   }
+  const read = schemeSchema.safeParse(data);
+  if (read.success) return { ok: true, scheme: read.data };
+  return { ok: false, problems: read.error.issues.map((issue) => `${placeIn(issue.path)}${issue.message}`) };
 }
 
-function count(tally: Readonly<Record<string, number>>, what: string): { value: number; shown: string } {
-  const value = Object.keys(tally).length;
-  return { value, shown: `${value || 'No'} ${what} (${printTally(tally)}).` };
+/** `Criterion 2, level 1, marks: ` for the path of a complaint. */
+function placeIn(path: readonly PropertyKey[]): string {
+  const words: string[] = [];
+  for (let i = 0; i < path.length; i++) {
+    const [part, next] = [path[i]!, path[i + 1]];
+    const list = { criteria: 'criterion', levels: 'level', needs: 'need' }[String(part)];
+    if (list !== undefined && typeof next === 'number') {
+      words.push(`${list} ${next + 1}`);
+      i++;
+    } else words.push(String(part));
+  }
+  const place = words.join(', ');
+  return place === '' ? '' : `${place.charAt(0).toUpperCase()}${place.slice(1)}: `;
 }
 
-function printTally(tally: Readonly<Record<string, number>>): string {
-  const entries = Object.entries(tally).sort(([, a], [, b]) => b - a);
-  return entries.length === 0 ? 'none' : entries.map(([kind, n]) => `${n} ${kind}`).join(', ');
-}
-
-function round(value: number): string {
-  return String(Math.round(value * 100) / 100);
+/** The most that one criterion can bring. */
+export function outOf(criterion: Criterion): number {
+  return criterion.levels.at(-1)!.marks[1];
 }
 
 /** The most a script can have, over all criteria. */
 export function fullMarks(scheme: Scheme): number {
-  return scheme.criteria.reduce((sum, { levels }) => sum + levels.at(-1)!.marks, 0);
+  return scheme.criteria.reduce((sum, criterion) => sum + outOf(criterion), 0);
 }
-
-/** The total of the levels chosen so far, and whether every criterion has one. `levels` maps criterion id to level. */
-export function totalMarks(
-  scheme: Scheme,
-  levels: Readonly<Record<string, number>>,
-): { readonly total: number; readonly complete: boolean } {
-  let total = 0;
-  let complete = true;
-  for (const { id, levels: steps } of scheme.criteria) {
-    const level = Object.hasOwn(levels, id) ? steps[levels[id]!] : undefined;
-    if (level === undefined) complete = false;
-    else total += level.marks;
-  }
-  return { total, complete };
-}
-
-/** A scheme to begin with; a teacher replaces it with the one the class is marked by. Invented: no examining body's. */
-export const PLAIN_SCHEME: Scheme = {
-  name: 'Plain scheme',
-  criteria: [
-    {
-      id: 'part-writing',
-      name: 'Part-writing',
-      measure: 'faults a phrase',
-      families: ['consecutives', 'melody', 'spacing and range'],
-      levels: [
-        { marks: 2, descriptor: 'Voices often collide or are left hanging.' },
-        { marks: 4, descriptor: 'Mostly singable; several faults of movement.', reach: 3 },
-        { marks: 6, descriptor: 'Good lines; an occasional fault.', reach: 1 },
-        { marks: 8, descriptor: 'Four independent, singable voices.', reach: 0.25 },
-      ],
-    },
-    {
-      id: 'harmony',
-      name: 'Choice and handling of chords',
-      measure: 'faults a phrase',
-      families: ['chords', 'dissonance'],
-      levels: [
-        { marks: 2, descriptor: 'Chords often incomplete or out of place.' },
-        { marks: 4, descriptor: 'Plain chords, mostly well built.', reach: 3 },
-        { marks: 6, descriptor: 'Well-chosen chords, inversions used with purpose.', reach: 1 },
-        { marks: 8, descriptor: 'Rich and stylish, every dissonance handled.', reach: 0.25 },
-      ],
-    },
-    {
-      id: 'cadences',
-      name: 'Cadences and keys',
-      measure: 'phrases closed',
-      levels: [
-        { marks: 1, descriptor: 'Phrases mostly end without a cadence.' },
-        { marks: 2, descriptor: 'Half of the phrases close well.', reach: 0.5 },
-        { marks: 3, descriptor: 'Nearly all phrases close well.', reach: 0.8 },
-        { marks: 4, descriptor: 'Every phrase closes, with variety.', reach: 1 },
-      ],
-    },
-    {
-      id: 'decoration',
-      name: 'Decoration',
-      measure: 'ornaments a phrase',
-      levels: [
-        { marks: 1, descriptor: 'Block chords throughout.' },
-        { marks: 2, descriptor: 'A few passing notes.', reach: 1 },
-        { marks: 3, descriptor: 'Passing notes and a suspension or two.', reach: 2.5 },
-        { marks: 4, descriptor: 'Quaver movement kept up with ease.', reach: 4 },
-      ],
-    },
-  ],
-};

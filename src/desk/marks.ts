@@ -1,0 +1,122 @@
+/** Marks: given by a teacher, criterion by criterion, added up, and laid side by side for moderation. */
+import { z } from 'zod';
+import { inWords } from '../rules/wording.ts';
+import { type Criterion, fullMarks, outOf, type Scheme } from './scheme.ts';
+
+/**
+ * A mark that a teacher has given. It is made by {@link giveMark} alone (or read back from where it was kept), so that
+ * the compiler refuses a suggestion, or any other number, in its place.
+ */
+export const markSchema = z
+  .object({
+    criterion: z.string(),
+    marks: z.number().min(0).max(1000),
+    /** When, ISO 8601 in UTC. */
+    at: z.iso.datetime(),
+    by: z.string().max(40).optional(),
+  })
+  .brand<'Mark'>();
+export type Mark = z.infer<typeof markSchema>;
+
+export type MarkGiven =
+  | { readonly ok: true; readonly mark: Mark }
+  | { readonly ok: false; readonly message: string };
+
+/** Gives a mark at one criterion: whole or half marks, from 0 to what the criterion is out of. */
+export function giveMark(
+  scheme: Scheme,
+  criterion: string,
+  marks: number,
+  made: { readonly at: string; readonly by?: string },
+): MarkGiven {
+  const found = scheme.criteria.find(({ id }) => id === criterion);
+  if (found === undefined)
+    return { ok: false, message: `The mark scheme has no criterion "${criterion.slice(0, 40)}".` };
+  const most = outOf(found);
+  if (!(marks >= 0 && marks <= most) || (marks * 2) % 1 !== 0)
+    return {
+      ok: false,
+      message: `${found.name} is marked from 0 to ${most}, in whole or half marks; ${marks} is no such mark.`,
+    };
+  return { ok: true, mark: markSchema.parse({ criterion, marks, ...made }) };
+}
+
+/** The level a mark falls in, by index; a half mark between two levels belongs to the lower. */
+export function levelOf(criterion: Criterion, marks: number): number {
+  return Math.max(
+    0,
+    criterion.levels.findLastIndex(({ marks: [least] }) => marks >= least),
+  );
+}
+
+export interface Total {
+  readonly marks: number;
+  readonly outOf: number;
+  /** Names of the criteria not marked yet; the total is final where there are none. */
+  readonly missing: readonly string[];
+  readonly sentence: string;
+}
+
+/** Adds up the marks. Of several marks at one criterion the last in the list counts. */
+export function total(scheme: Scheme, marks: readonly Mark[]): Total {
+  const latest = latestMarks(marks);
+  const sum = scheme.criteria.reduce((all, { id }) => all + (latest.get(id) ?? 0), 0);
+  const missing = scheme.criteria.filter(({ id }) => !latest.has(id)).map(({ name }) => name);
+  const full = fullMarks(scheme);
+  return {
+    marks: sum,
+    outOf: full,
+    missing,
+    sentence:
+      missing.length === 0
+        ? `${sum} out of ${full}.`
+        : `${sum} out of ${full} so far; not marked yet: ${inWords(missing)}.`,
+  };
+}
+
+function latestMarks(marks: readonly Mark[]): Map<string, number> {
+  return new Map(marks.map(({ criterion, marks: number }) => [criterion, number]));
+}
+
+export interface Ranked<S> {
+  /** 1 for the highest; equal marks share a rank, and the next rank counts them: 1, 2, 2, 4. */
+  readonly rank: number;
+  readonly script: S;
+  readonly marks: number;
+}
+
+export interface Moderation<S> {
+  readonly ranked: readonly Ranked<S>[];
+  /** Scripts without a mark at this criterion, in the order they came in. */
+  readonly unmarked: readonly S[];
+}
+
+/** The scripts in rank order at one criterion, or by total where none is named. */
+export function moderationOrder<S extends { readonly marks: readonly Mark[] }>(
+  scheme: Scheme,
+  scripts: readonly S[],
+  criterion?: string,
+): Moderation<S> {
+  const marked: { script: S; marks: number }[] = [];
+  const unmarked: S[] = [];
+  for (const script of scripts) {
+    const latest = latestMarks(script.marks);
+    const whole = total(scheme, script.marks);
+    const marks =
+      criterion === undefined
+        ? whole.missing.length === 0
+          ? whole.marks
+          : undefined
+        : latest.get(criterion);
+    if (marks === undefined) unmarked.push(script);
+    else marked.push({ script, marks });
+  }
+  marked.sort((a, b) => b.marks - a.marks);
+  return {
+    ranked: marked.map((entry) => ({
+      ...entry,
+      rank: marked.findIndex(({ marks }) => marks === entry.marks) + 1,
+    })),
+    unmarked,
+  };
+}

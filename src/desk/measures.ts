@@ -1,0 +1,192 @@
+/** Figures that a mark scheme can rest on, each with the sentence that a teacher can check against the score. */
+import { FAMILIES, type Family } from '../rules/rule.ts';
+import { inWords, sentence } from '../rules/wording.ts';
+import type { Counts } from './counts.ts';
+import { type JudgedFinding, standingFindings } from './decisions.ts';
+
+/** What can be measured, and how it counts. */
+export const MEASURES = {
+  'faults a phrase': 'Standing faults divided by phrases; may be narrowed to families.',
+  'queries a phrase': 'Standing queries divided by phrases; may be narrowed to families.',
+  'phrases with a fault': 'Share of phrases in which a fault stands, 0 to 1; may be narrowed to families.',
+  'phrases closed': 'Share of phrases that end in a cadence, 0 to 1.',
+  'kinds of cadence': 'How many different kinds of cadence.',
+  'non-harmony notes a phrase': 'Non-harmony notes that are explained, divided by phrases.',
+  'kinds of non-harmony note': 'How many different kinds of them.',
+  suspensions: 'How many suspensions.',
+  'different chords': 'How many different chords, inversions together.',
+  'inverted chords': 'Share of chords that are inverted, 0 to 1.',
+  'seventh chords': 'How many seventh chords.',
+  'chromatic chords': 'How many applied and specially named chords.',
+  'keys visited': 'How many keys.',
+  'beats written': 'Share of the beats of all four voices that is written, 0 to 1.',
+} as const;
+export type Measure = keyof typeof MEASURES;
+export const MEASURE_NAMES = Object.keys(MEASURES) as [Measure, ...Measure[]];
+
+/** What is looked at: the script's counts and its findings as they stand under the teacher's decisions. */
+export interface Ground {
+  readonly counts: Counts;
+  readonly findings: readonly JudgedFinding[];
+}
+
+export interface Measured {
+  readonly value: number;
+  /** With the places, as a sentence. */
+  readonly sentence: string;
+}
+
+/** Measures one thing. `families` narrows what is about faults and queries. */
+export function measure(what: Measure, ground: Ground, families: readonly Family[] = FAMILIES): Measured {
+  const { counts } = ground;
+  const phrases = Math.max(1, counts.phrases.length);
+  switch (what) {
+    case 'faults a phrase':
+      return aPhrase(ground, families, 'fault', 'faults', phrases);
+    case 'queries a phrase':
+      return aPhrase(ground, families, 'query', 'queries', phrases);
+    case 'phrases with a fault':
+      return phrasesWithFault(ground, families, phrases);
+    case 'phrases closed': {
+      const closed = counts.phrases.filter(({ cadence }) => cadence !== undefined);
+      const open = counts.phrases.filter(({ cadence }) => cadence === undefined);
+      const rest =
+        open.length === 0
+          ? ''
+          : ` Not closed: ${inWords(open.map(({ lastBar }) => `the one to bar ${lastBar}`))}.`;
+      return {
+        value: closed.length / phrases,
+        sentence: `${closed.length} of ${many(counts.phrases.length, 'phrase')} ${closed.length === 1 ? 'ends' : 'end'} in a cadence.${rest}`,
+      };
+    }
+    case 'kinds of cadence': {
+      const kinds = tally(counts.phrases.flatMap(({ cadence }) => cadence ?? []));
+      return kindsOf(kinds, 'kind of cadence', 'kinds of cadence');
+    }
+    case 'non-harmony notes a phrase': {
+      const all = Object.values(counts.ornaments).reduce((sum, n) => sum + n, 0);
+      return {
+        value: all / phrases,
+        sentence: `${manyAtStart(all, 'non-harmony note')} in ${many(counts.phrases.length, 'phrase')}${listed(counts.ornaments)}: ${rounded(all / phrases)} a phrase.`,
+      };
+    }
+    case 'kinds of non-harmony note':
+      return kindsOf(counts.ornaments, 'kind of non-harmony note', 'kinds of non-harmony note');
+    case 'suspensions': {
+      const value = counts.ornaments.suspension ?? 0;
+      return { value, sentence: `${manyAtStart(value, 'suspension')}.` };
+    }
+    case 'different chords':
+      return kindsOf(counts.chords.kinds, 'different chord', 'different chords');
+    case 'inverted chords': {
+      const { inverted, all } = counts.chords;
+      return {
+        value: all === 0 ? 0 : inverted / all,
+        sentence: `${inverted} of ${many(all, 'chord')} inverted.`,
+      };
+    }
+    case 'seventh chords':
+      return {
+        value: counts.chords.sevenths,
+        sentence: `${manyAtStart(counts.chords.sevenths, 'seventh chord')}.`,
+      };
+    case 'chromatic chords':
+      return {
+        value: counts.chords.chromatic,
+        sentence: `${manyAtStart(counts.chords.chromatic, 'applied or chromatic chord')}.`,
+      };
+    case 'keys visited':
+      return {
+        value: counts.keys.length,
+        sentence: `${manyAtStart(counts.keys.length, 'key')}${counts.keys.length === 0 ? '' : `: ${inWords(counts.keys)}`}.`,
+      };
+    case 'beats written': {
+      const value = 1 - counts.unwritten;
+      // Rounded down, so that a script with one beat missing is never said to be whole.
+      return { value, sentence: `${Math.floor(value * 100)} % of the beats are written.` };
+    }
+  }
+}
+
+function concerning(
+  { findings }: Ground,
+  families: readonly Family[],
+  severity: 'fault' | 'query',
+): JudgedFinding[] {
+  return standingFindings(findings).filter(
+    (finding) => finding.severity === severity && families.includes(finding.family),
+  );
+}
+
+function aPhrase(
+  ground: Ground,
+  families: readonly Family[],
+  severity: 'fault' | 'query',
+  plural: string,
+  phrases: number,
+): Measured {
+  const found = concerning(ground, families, severity);
+  const about = families.length === FAMILIES.length ? '' : ` of ${inWords(families)}`;
+  const value = found.length / phrases;
+  const number = found.length === 0 ? 'No' : String(found.length);
+  return {
+    value,
+    sentence: `${number} ${found.length === 1 ? severity : plural}${about} in ${many(ground.counts.phrases.length, 'phrase')}${listed(tally(found.map(({ name }) => name)))}: ${rounded(value)} a phrase.`,
+  };
+}
+
+function phrasesWithFault(ground: Ground, families: readonly Family[], phrases: number): Measured {
+  const found = concerning(ground, families, 'fault');
+  const touched = ground.counts.phrases.filter(({ from, until }) =>
+    found.some((finding) => finding.from >= from && finding.from < until),
+  );
+  const where =
+    touched.length === 0
+      ? ''
+      : ` (${inWords(touched.map(({ firstBar, lastBar }) => bars(firstBar, lastBar)))})`;
+  return {
+    value: touched.length / phrases,
+    sentence: `A fault stands in ${touched.length === 0 ? 'none' : touched.length} of ${many(ground.counts.phrases.length, 'phrase')}${where}.`,
+  };
+}
+
+function bars(first: string, last: string): string {
+  return first === last ? `bar ${first}` : `bars ${first}–${last}`;
+}
+
+function kindsOf(kinds: Readonly<Record<string, number>>, one: string, several: string): Measured {
+  const value = Object.keys(kinds).length;
+  return { value, sentence: `${value === 0 ? 'No' : value} ${value === 1 ? one : several}${listed(kinds)}.` };
+}
+
+/** The most entries that a sentence lists. */
+const MOST_LISTED = 8;
+
+function listed(kinds: Readonly<Record<string, number>>): string {
+  const entries = Object.entries(kinds).sort((a, b) => b[1] - a[1]);
+  if (entries.length === 0) return '';
+  const shown = entries.slice(0, MOST_LISTED).map(([kind, n]) => `${n} × ${kind}`);
+  return ` (${shown.join(', ')}${entries.length > MOST_LISTED ? ' …' : ''})`;
+}
+
+function tally(items: readonly string[]): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const item of items) counts[item] = (counts[item] ?? 0) + 1;
+  return counts;
+}
+
+function many(n: number, noun: string): string {
+  return `${n === 0 ? 'no' : n} ${noun}${n === 1 ? '' : 's'}`.replace(
+    /^no (?=non-harmony|susp|seventh|applied|key)/,
+    'No ',
+  );
+}
+
+/** The same at the beginning of a sentence. */
+function manyAtStart(n: number, noun: string): string {
+  return sentence(many(n, noun));
+}
+
+function rounded(value: number): string {
+  return String(Math.round(value * 100) / 100);
+}
