@@ -104,7 +104,7 @@ export function createDeeds(
       actions.choose(here.id);
       requestAnimationFrame(() =>
         requestAnimationFrame(() =>
-          document.querySelector<HTMLElement>(`[data-finding="${CSS.escape(here.id)}"]`)?.focus(),
+          document.querySelector<HTMLElement>(`button[data-finding="${CSS.escape(here.id)}"]`)?.focus(),
         ),
       );
     },

@@ -108,7 +108,7 @@ function given({ summary, transposition, general, departures }: GivenAnswer): Ch
 function phrases({ analysis, score }: Review): CheckItem {
   const open = analysis.phrases.filter((phrase) => phrase.cadence === undefined);
   const details = open.map((phrase) => ({
-    text: `${sentenceStart(printPlace(placeAt(score, Math.max(phrase.from, phrase.until - 1))))}: the phrase that ends here has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,
+    text: `The phrase that ends in bar ${barAt(score, Math.max(phrase.from, phrase.until - 1)).number} has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,
     at: phrase.from,
   }));
   const total = analysis.phrases.length;

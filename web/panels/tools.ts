@@ -37,7 +37,7 @@ export function toolsView(panel: Panel): TemplateResult {
             input.value = '';
           }}
       /></label>
-      ${saveMenu(panel)}
+      ${saveMenu(panel)} ${shownMenu(panel)}
       ${tool('Undo', UNDO, 'Ctrl Z', actions.undo, state.history.past.length === 0)}
       ${tool('Redo', REDO, 'Ctrl Y', actions.redo, state.history.future.length === 0)}
     </div>
@@ -101,7 +101,6 @@ export function toolsView(panel: Panel): TemplateResult {
       ${tool('Erase', 'Erase', 'Delete', () => keepFocus(deeds.focusStave, actions.erase))}
     </div>
     </div>
-    ${shownMenu(panel)}
   </div>`;
 }
 

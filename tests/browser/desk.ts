@@ -1,0 +1,62 @@
+/** What the browser tests of the page do again and again. */
+import type { Browser, Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+export interface DeskOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly colourScheme?: 'light' | 'dark';
+  readonly reducedMotion?: boolean;
+}
+
+/** A fresh browser profile on the page, drawn and reviewed. Whatever the page complains about fails the test. */
+export async function openDesk(browser: Browser, address: string, options: DeskOptions = {}): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width: options.width ?? 1280, height: options.height ?? 860 },
+    colorScheme: options.colourScheme ?? 'light',
+    reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
+    acceptDownloads: true,
+  });
+  const page = await context.newPage();
+  page.on('pageerror', (error) => {
+    throw error;
+  });
+  page.on('console', (message) => {
+    if (message.type() === 'error') throw new Error(`The page complained: ${message.text()}`);
+  });
+  await page.goto(address);
+  await ready(page);
+  return page;
+}
+
+/** Waits until the exercise shown is drawn and reviewed. */
+export async function ready(page: Page): Promise<void> {
+  await page.locator('.stave svg').first().waitFor();
+  await expect.poll(() => page.locator('.side').textContent()).not.toMatch(/Reading the harmony/);
+}
+
+/** Pastes text as a person does with nothing but the page in focus. */
+export async function pasteText(page: Page, text: string): Promise<void> {
+  await page.evaluate((pasted) => {
+    const data = new DataTransfer();
+    data.setData('text/plain', pasted);
+    document.body.dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true }));
+  }, text);
+}
+
+/** Drops files on the page. */
+export async function dropFiles(
+  page: Page,
+  files: readonly { readonly name: string; readonly bytes: Uint8Array }[],
+): Promise<void> {
+  await page.evaluate(
+    (dropped) => {
+      const data = new DataTransfer();
+      for (const { name, bytes } of dropped) data.items.add(new File([new Uint8Array(bytes)], name));
+      document.body.dispatchEvent(
+        new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }),
+      );
+    },
+    files.map(({ name, bytes }) => ({ name, bytes: [...bytes] })),
+  );
+}

@@ -1,0 +1,86 @@
+/** The main job in a real browser: paste an exercise, see the marks, choose one, see its notes. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { openDesk, pasteText } from './desk.ts';
+
+const FIFTHS = `title: Two bars of fifths
+key: C major
+metre: 4/4
+
+S: C5 D5 E5 C5 | D5 B4 C5*2! |
+A: G4 A4 G4 G4 | F4 G4 G4*2! |
+T: E4 F4 C4 E4 | A3 D4 E4*2! |
+B: C3 D3 E3 C3 | F3 G3 C3*2! |
+`;
+
+describe.skipIf(NO_CHROMIUM)('the page', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  it('opens on a demo exercise with marks', async () => {
+    page = await openDesk(browser, served.address);
+    await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
+    expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
+  });
+
+  it('takes a pasted exercise, numbers what it finds, and shows the notes of the one chosen', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, FIFTHS);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of fifths');
+    const fifths = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
+    await fifths.waitFor();
+    const number = await fifths.locator('.tag').textContent();
+    const id = await fifths.locator('button[data-finding]').getAttribute('data-finding');
+    const tag = page.locator(`.stave [data-finding="${id}"]`).first();
+    expect((await tag.textContent())?.trim()).toBe(number?.trim());
+
+    await fifths.locator('button[data-finding]').click();
+    await expect.poll(() => fifths.locator('.message').textContent()).toMatch(/parallel fifths/);
+    // Two notes in each of the two voices are lit.
+    await expect
+      .poll(() => page.locator('.stave .pw-wash').count())
+      .toBeGreaterThanOrEqual(4);
+    expect(await page.locator('.message').isVisible()).toBe(true);
+  });
+
+  it('tells what it could not read by line and column, and goes there', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, FIFTHS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
+    const problem = page.locator('.text-problems li').first();
+    await problem.waitFor();
+    expect(await problem.textContent()).toMatch(/Line 6, column 10/);
+    await problem.locator('button').click();
+    const chosen = await page
+      .locator('#notation')
+      .evaluate((area: HTMLTextAreaElement) => [area.value.slice(area.selectionStart, area.selectionEnd)]);
+    expect(chosen).toEqual(['X4']);
+  });
+
+  it('lets the text and the stave follow each other', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, FIFTHS);
+    await page.locator('#tab-text').click();
+    const text = page.locator('#notation');
+    await text.fill(FIFTHS.replace('S: C5 D5', 'S: C5 F5'));
+    await page.locator('#stave').focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.locator('#caret-words').textContent()).toMatch(/soprano F5/);
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => text.inputValue()).toMatch(/S: C5 E/);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => text.inputValue()).toMatch(/S: C5 F5/);
+  });
+});
