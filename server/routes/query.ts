@@ -1,15 +1,13 @@
 /** Validates what comes in an address or a body. */
 import { z } from 'zod';
-import { CHORALE, type Profile } from '../../src/profiles/profile.ts';
+import { DEFAULT_PROFILE, PROFILES, profileNamed } from '../../src/profiles/list.ts';
 import { Problem } from '../problem.ts';
-
-const BUILT_IN: readonly Profile[] = [CHORALE];
 
 /** The name of a profile that is built in; gives the profile. */
 export const profileName = z
-  .enum(BUILT_IN.map(({ name }) => name))
-  .default('chorale')
-  .transform((name) => BUILT_IN.find((profile) => profile.name === name)!);
+  .enum(PROFILES.map(({ name }) => name))
+  .default(DEFAULT_PROFILE.name)
+  .transform((name) => profileNamed(name) ?? DEFAULT_PROFILE);
 
 /** What the schema makes of the value, or a 400 naming every part that does not fit. */
 export function parseQuery<S extends z.ZodType>(schema: S, value: unknown): z.output<S> {

@@ -11,9 +11,10 @@ const program = new Command('partwise')
   .showSuggestionAfterError();
 
 const profileOption = () =>
-  new Option('--profile <name>', 'house profile: the name of one that is built in, or a JSON file').default(
-    'chorale',
-  );
+  new Option(
+    '--profile <name>',
+    'house profile: first-steps, chorale, strict, or a JSON file of your own',
+  ).default('chorale');
 
 program
   .command('review')

@@ -1,8 +1,31 @@
 /** `--profile`: a house profile by its name, or a teacher's own from a JSON file. */
-import { CHORALE, type Profile } from '../profiles/profile.ts';
+import { PROFILES, profileNamed } from '../profiles/list.ts';
+import type { Profile } from '../profiles/profile.ts';
 import { UsageError } from './exit.ts';
+import { readInput } from './input.ts';
 
+/** @throws {UsageError} naming every error in a file. */
 export async function loadProfile(asked: string): Promise<Profile> {
-  if (asked === CHORALE.name) return CHORALE;
-  throw new UsageError(`There is no profile called “${asked}”.`);
+  const known = profileNamed(asked);
+  if (known !== undefined) return known;
+  if (!/[./\\]/.test(asked)) {
+    const names = PROFILES.map(({ name }) => name).join(', ');
+    throw new UsageError(
+      `There is no profile called “${asked}”. Built in are ${names}; your own is named by its file: --profile ours.json`,
+    );
+  }
+  const input = await readInput(asked);
+  if (!input.ok) throw new UsageError(`${asked}: ${input.message}`);
+  let data: unknown;
+  try {
+    data = JSON.parse(new TextDecoder().decode(input.bytes));
+  } catch (error) {
+    throw new UsageError(`${asked} is no JSON: ${(error as Error).message}`);
+  }
+  // Only a profile of one's own needs the checker, and what it checks with.
+  const { readProfile } = await import('../profiles/read.ts');
+  const read = readProfile(data);
+  if (!read.ok)
+    throw new UsageError([`${asked} is no profile that can be used:`, ...read.errors].join('\n  '));
+  return read.profile;
 }

@@ -181,3 +181,28 @@ describe('partwise annotate', () => {
     expect(err).toMatch(/\.musicxml/);
   });
 });
+
+describe('--profile', () => {
+  it('takes a teacher’s own file, and the summary says what it switches off', async () => {
+    const own = file(
+      'ours.json',
+      JSON.stringify({
+        name: 'ours',
+        statement: 'For one class.',
+        rules: { 'parallel-octaves': { severity: 'off' } },
+      }),
+    );
+    const { out } = await partwise(['review', '--profile', own, FAULTY]);
+    expect(out).toMatch(/\[parallel-fifths\]/);
+    expect(out).not.toMatch(/\[parallel-octaves\]/);
+    expect(out).toMatch(/“ours” does not look at: parallel-octaves/);
+  });
+
+  it('names every error of a file', async () => {
+    const wrong = file('wrong.json', JSON.stringify({ name: 'X Y', rules: { 'no-such-rule': {} } }));
+    const { status, err } = await partwise(['review', '--profile', wrong, FAULTY]);
+    expect(status).toBe(2);
+    expect(err).toMatch(/no-such-rule/);
+    expect(err.split('\n').length).toBeGreaterThan(2);
+  });
+});

@@ -1,0 +1,59 @@
+/** Copies of a desk, and the way back to one. */
+import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import type { Database } from 'better-sqlite3';
+import { backupFolder, backupName, DeskRefused, openForReading } from './open.ts';
+
+/** Daily copies that are kept. */
+const KEPT = 14;
+
+/** Copies the desk while it is in use: a moment's state, whole. Gives the copy's path. */
+export async function backUp(db: Database, to: string): Promise<string> {
+  mkdirSync(dirname(to), { recursive: true });
+  // Written beside and renamed, so that a copy is either whole or not there.
+  const half = `${to}.partial`;
+  await db.backup(half);
+  renameSync(half, to);
+  return to;
+}
+
+/** Today's copy, made where there is none yet; copies older than the last fourteen go. */
+export async function backUpDaily(db: Database, path: string, now: Date): Promise<void> {
+  const today = backupName(path, now.toISOString().slice(0, 10));
+  if (existsSync(today)) return;
+  await backUp(db, today);
+  const stem = `${basename(path, '.sqlite')}-`;
+  const copies = readdirSync(backupFolder(path))
+    .filter((name) => name.startsWith(stem) && name.endsWith('.sqlite'))
+    .sort();
+  for (const name of copies.slice(0, -KEPT)) rmSync(join(backupFolder(path), name));
+}
+
+/**
+ * Puts a backup in the desk's place. The backup is checked first; what stood there before is kept beside it, with
+ * `before-restoring` in its name. No desk may be open on the file. @throws {DeskRefused}
+ */
+export async function restore(path: string, backup: string, now: Date): Promise<{ readonly kept?: string }> {
+  const copy = await openForReading(backup);
+  let verdict: unknown;
+  try {
+    verdict = copy.pragma('integrity_check(1)', { simple: true });
+  } catch (error) {
+    verdict = (error as Error).message;
+  } finally {
+    copy.close();
+  }
+  if (verdict !== 'ok')
+    throw new DeskRefused(`The backup ${backup} is damaged too (${String(verdict)}). Try an older one.`);
+  mkdirSync(dirname(path), { recursive: true });
+  let kept: string | undefined;
+  if (existsSync(path)) {
+    const stamp = now.toISOString().replaceAll(/[:.]/g, '-');
+    kept = `${path}.before-restoring-${stamp}`;
+    renameSync(path, kept);
+    // Their pages belong to the old file.
+    for (const tail of ['-wal', '-shm']) if (existsSync(path + tail)) renameSync(path + tail, kept + tail);
+  }
+  copyFileSync(backup, path);
+  return kept === undefined ? {} : { kept };
+}

@@ -1,0 +1,60 @@
+/** Takes files onto a stack: reviewed in the pool, stored one by one, none of them able to stop the rest. */
+import { createHash } from 'node:crypto';
+import type { ReviewPool } from './pool.ts';
+import type { Desk, Stack } from './store.ts';
+
+export interface Incoming {
+  readonly file: string;
+  readonly content: Uint8Array;
+}
+
+export interface Taken {
+  readonly file: string;
+  /** `new`; `known`: this very file is on the stack already; `unreadable`: kept, with the reason. */
+  readonly outcome: 'new' | 'known' | 'unreadable';
+  readonly script?: number;
+  readonly message?: string;
+}
+
+/** Reviews one file and stores it. */
+export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Taken> {
+  const { file, content } = incoming;
+  const sum = createHash('sha256').update(content).digest('hex');
+  if (desk.has(stack.id, file, sum)) return { file, outcome: 'known' };
+  const result = await pool.review({
+    file,
+    content,
+    profile: stack.profile,
+    ...(stack.brief === undefined ? {} : { brief: stack.brief }),
+    ...(stack.pattern === undefined ? {} : { pattern: stack.pattern }),
+  });
+  const script = desk.addScript(stack.id, { file, sum, content, ...result });
+  return result.error === undefined
+    ? { file, outcome: 'new', script }
+    : { file, outcome: 'unreadable', script, message: result.error.message };
+}
+
+/**
+ * Takes in any number of files, a few at a time: no more are read than the threads can work on, so that memory stays
+ * flat however many there are. Gives the outcomes as they come, in no order.
+ */
+export async function* takeAll(
+  desk: Desk,
+  pool: ReviewPool,
+  stack: Stack,
+  incoming: AsyncIterable<Incoming> | Iterable<Incoming>,
+): AsyncGenerator<Taken> {
+  const working = new Set<Promise<Taken>>();
+  const settled = async (): Promise<Taken> => {
+    const [first, taken] = await Promise.race(
+      [...working].map((one) => one.then((result): [Promise<Taken>, Taken] => [one, result])),
+    );
+    working.delete(first);
+    return taken;
+  };
+  for await (const one of incoming) {
+    working.add(takeIn(desk, pool, stack, one));
+    if (working.size >= 2 * pool.threads) yield await settled();
+  }
+  while (working.size > 0) yield await settled();
+}

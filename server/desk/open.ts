@@ -1,0 +1,128 @@
+/** Opens a desk's database file: whole, of our kind, and brought up to this version, or a sentence saying why not. */
+import { existsSync, mkdirSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import type { Database, Options } from 'better-sqlite3';
+import { APPLICATION_ID, MIGRATIONS } from './schema.ts';
+
+/** Why a desk could not be opened, and the way back; a sentence for the person. */
+export class DeskRefused extends Error {}
+
+/** Loaded when a desk is first opened: reviews need no database. */
+async function driver(): Promise<(path: string, options: Options) => Database> {
+  try {
+    const { default: Sqlite } = await import('better-sqlite3');
+    return (path, options) => new Sqlite(path, options);
+  } catch {
+    throw new DeskRefused(
+      'The marking desk needs the package better-sqlite3, which is not installed here (it is compiled when installing, with python3, make and g++). Install those and run npm ci again. Reviews work without it.',
+    );
+  }
+}
+
+/**
+ * Opens the file for reading and writing, making it where there is none.
+ *
+ * Write-ahead mode, and every commit is on the disk before it is answered: what was confirmed on screen outlives a kill
+ * and a power cut. @throws {DeskRefused}
+ */
+export async function openForWriting(path: string): Promise<Database> {
+  const open = await driver();
+  mkdirSync(dirname(path), { recursive: true });
+  const fresh = !existsSync(path);
+  const db = guarded(path, () => {
+    const opened = open(path, { timeout: 5_000 });
+    if (!fresh) check(opened, path);
+    opened.pragma('journal_mode = WAL');
+    opened.pragma('synchronous = FULL');
+    opened.pragma('foreign_keys = ON');
+    return opened;
+  });
+  migrate(db, path);
+  return db;
+}
+
+/** Opens an existing file for reading alone: reports can't change it, whatever they do. @throws {DeskRefused} */
+export async function openForReading(path: string): Promise<Database> {
+  const open = await driver();
+  if (!existsSync(path)) throw new DeskRefused(`There is no desk at ${path}.`);
+  return guarded(path, () => {
+    const db = open(path, { readonly: true, fileMustExist: true, timeout: 5_000 });
+    db.pragma('query_only = ON');
+    return db;
+  });
+}
+
+function guarded(path: string, open: () => Database): Database {
+  try {
+    return open();
+  } catch (error) {
+    if (error instanceof DeskRefused) throw error;
+    throw refusal(path, error);
+  }
+}
+
+/** Reads every page once. @throws {DeskRefused} */
+function check(db: Database, path: string): void {
+  try {
+    const id: unknown = db.pragma('application_id', { simple: true });
+    const version = Number(db.pragma('user_version', { simple: true }));
+    if (id !== APPLICATION_ID && !(id === 0 && version === 0 && isEmpty(db))) {
+      throw new DeskRefused(`${path} is a database, but not of a marking desk. Choose another file.`);
+    }
+    if (version > MIGRATIONS.length) {
+      throw new DeskRefused(`${path} was written by a newer Partwise. Install that version to open it.`);
+    }
+    const verdict: unknown = db.pragma('integrity_check(1)', { simple: true });
+    if (verdict !== 'ok') throw refusal(path, new Error(String(verdict)));
+  } catch (error) {
+    db.close();
+    throw error instanceof DeskRefused ? error : refusal(path, error);
+  }
+}
+
+function isEmpty(db: Database): boolean {
+  return db.prepare('SELECT count(*) AS n FROM sqlite_master').pluck().get() === 0;
+}
+
+function refusal(path: string, error: unknown): DeskRefused {
+  const { code, message } = error as { code?: string; message: string };
+  if (code === 'SQLITE_CANTOPEN' || code === 'SQLITE_PERM' || code === 'SQLITE_READONLY') {
+    return new DeskRefused(
+      `${path} could not be opened: the folder must be there, and you must be allowed to write in it.`,
+    );
+  }
+  if (code === 'SQLITE_BUSY') {
+    return new DeskRefused(`${path} is held by another program. Close it there and try again.`);
+  }
+  return new DeskRefused(
+    `The desk's file ${path} is damaged (${message}). Nothing was changed. The way back: the backups lie in ${backupFolder(path)}; ` +
+      `bring the latest back with: partwise mark FOLDER --restore BACKUP. The damaged file is kept beside it.`,
+  );
+}
+
+/** Where a desk's backups are kept. */
+export function backupFolder(path: string): string {
+  return join(dirname(path), 'backups');
+}
+
+/** The name of today's backup: one a day is kept. */
+export function backupName(path: string, day: string): string {
+  return join(backupFolder(path), `${basename(path, '.sqlite')}-${day}.sqlite`);
+}
+
+function migrate(db: Database, path: string): void {
+  try {
+    // One writer at a time: a second process waits here and then finds the work done.
+    db.transaction(() => {
+      const version = Number(db.pragma('user_version', { simple: true }));
+      for (const step of MIGRATIONS.slice(version)) db.exec(step);
+      if (version < MIGRATIONS.length) {
+        db.pragma(`application_id = ${APPLICATION_ID}`);
+        db.pragma(`user_version = ${MIGRATIONS.length}`);
+      }
+    }).immediate();
+  } catch (error) {
+    db.close();
+    throw refusal(path, error);
+  }
+}

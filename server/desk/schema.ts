@@ -1,0 +1,67 @@
+/** The tables of a desk, as steps from one version of the file to the next. A step, once released, is never changed. */
+
+/** Written into the file, so that another program's database is not taken for a desk. */
+export const APPLICATION_ID = 0x50574445;
+
+export const MIGRATIONS: readonly string[] = [
+  `
+  CREATE TABLE stacks (
+    id INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    created TEXT NOT NULL,
+    brief TEXT,
+    profile TEXT NOT NULL,
+    scheme TEXT NOT NULL,
+    pattern TEXT,
+    reference TEXT,
+    -- Raised by every decision that holds for the whole stack.
+    revision INTEGER NOT NULL DEFAULT 0
+  );
+  CREATE TABLE scripts (
+    id INTEGER PRIMARY KEY,
+    stack INTEGER NOT NULL REFERENCES stacks(id),
+    file TEXT NOT NULL,
+    sum TEXT NOT NULL,
+    candidate TEXT,
+    draft INTEGER NOT NULL DEFAULT 1,
+    received TEXT NOT NULL,
+    content BLOB NOT NULL,
+    -- What is kept of the review, or why the file could not be read: one of the two.
+    facts TEXT,
+    error TEXT,
+    faults INTEGER NOT NULL DEFAULT 0,
+    queries INTEGER NOT NULL DEFAULT 0,
+    remarks INTEGER NOT NULL DEFAULT 0,
+    done INTEGER NOT NULL DEFAULT 0,
+    -- Raised by every decision about this script, so that two tabs notice each other.
+    revision INTEGER NOT NULL DEFAULT 0,
+    UNIQUE (stack, file, sum)
+  );
+  CREATE INDEX scripts_by_candidate ON scripts (stack, candidate, draft);
+  CREATE TABLE decisions (
+    number INTEGER PRIMARY KEY AUTOINCREMENT,
+    id TEXT NOT NULL UNIQUE,
+    stack INTEGER NOT NULL REFERENCES stacks(id),
+    -- Empty for a decision about the whole stack.
+    script INTEGER REFERENCES scripts(id),
+    decision TEXT NOT NULL
+  );
+  CREATE INDEX decisions_by_script ON decisions (stack, script);
+  CREATE TABLE marks (
+    number INTEGER PRIMARY KEY AUTOINCREMENT,
+    script INTEGER NOT NULL REFERENCES scripts(id),
+    criterion TEXT NOT NULL,
+    -- Empty where a level was taken back.
+    level INTEGER,
+    made TEXT NOT NULL
+  );
+  CREATE INDEX marks_by_script ON marks (script, criterion);
+  CREATE TABLE bank (
+    text TEXT PRIMARY KEY,
+    uses INTEGER NOT NULL,
+    used TEXT NOT NULL
+  );
+  CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL);
+  CREATE TABLE sessions (id TEXT PRIMARY KEY, expires INTEGER NOT NULL, session TEXT NOT NULL);
+  `,
+];

@@ -1,0 +1,423 @@
+/** The desk: stacks, scripts, decisions and marks, each stored as it is made. All times are ISO 8601 in UTC. */
+import { randomUUID } from 'node:crypto';
+import type { Database } from 'better-sqlite3';
+import { type Decision, decisionSchema } from '../../src/desk/decisions.ts';
+import type { ScriptFacts } from '../../src/desk/facts.ts';
+import { type Scheme, schemeSchema } from '../../src/desk/scheme.ts';
+import type { Unreadable } from '../../src/open/open.ts';
+import type { Profile } from '../../src/profiles/profile.ts';
+
+export interface Stack {
+  readonly id: number;
+  readonly name: string;
+  readonly created: string;
+  /** The brief's text, where one was given. */
+  readonly brief?: string;
+  readonly profile: Profile;
+  readonly scheme: Scheme;
+  readonly pattern?: string;
+  /** A harmonisation to compare with, as text in our notation. */
+  readonly reference?: string;
+  readonly revision: number;
+}
+
+/** A script without its content and facts: what a list needs. */
+export interface ScriptEntry {
+  readonly id: number;
+  readonly stack: number;
+  readonly file: string;
+  readonly candidate?: string;
+  readonly draft: number;
+  readonly received: string;
+  readonly error?: Unreadable;
+  readonly faults: number;
+  readonly queries: number;
+  readonly remarks: number;
+  /** The teacher has finished with it. */
+  readonly done: boolean;
+  readonly revision: number;
+}
+
+export interface Script extends ScriptEntry {
+  readonly facts?: ScriptFacts;
+}
+
+export interface NewScript {
+  readonly file: string;
+  readonly sum: string;
+  readonly content: Uint8Array;
+  readonly candidate?: string;
+  readonly draft: number;
+  readonly facts?: ScriptFacts;
+  readonly error?: Unreadable;
+}
+
+/** Somebody else decided meanwhile: nothing was stored. `revision` is the one that stands now. */
+export class Outdated extends Error {
+  constructor(readonly revision: number) {
+    super('This was changed in another window since you last saw it.');
+  }
+}
+
+/** What is asked for is not there. */
+export class Missing extends Error {}
+
+type Row = Record<string, unknown>;
+/** A decision as it is handed in: the desk adds its id and time. */
+export type Proposed = Decision extends infer D ? (D extends Decision ? Omit<D, 'id' | 'at'> : never) : never;
+
+/** The settings of a stack that a person may set. */
+export type StackSettings = Pick<Stack, 'name' | 'profile' | 'scheme'> &
+  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference'>>;
+
+export class Desk {
+  constructor(
+    readonly db: Database,
+    readonly now: () => Date = () => new Date(),
+  ) {}
+
+  close(): void {
+    this.db.close();
+  }
+
+  // Stacks
+
+  addStack(settings: StackSettings): Stack {
+    const { lastInsertRowid } = this.db
+      .prepare(
+        'INSERT INTO stacks (name, created, brief, profile, scheme, pattern, reference) VALUES (?, ?, ?, ?, ?, ?, ?)',
+      )
+      .run(
+        settings.name,
+        this.now().toISOString(),
+        settings.brief ?? null,
+        JSON.stringify(settings.profile),
+        JSON.stringify(settings.scheme),
+        settings.pattern ?? null,
+        settings.reference ?? null,
+      );
+    return this.stack(Number(lastInsertRowid));
+  }
+
+  /** Puts new settings in the old ones' place. @throws {Outdated} */
+  changeStack(id: number, seen: number, settings: StackSettings): Stack {
+    this.db
+      .transaction(() => {
+        this.#raiseStack(id, seen);
+        this.db
+          .prepare(
+            'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ? WHERE id = ?',
+          )
+          .run(
+            settings.name,
+            settings.brief ?? null,
+            JSON.stringify(settings.profile),
+            JSON.stringify(settings.scheme),
+            settings.pattern ?? null,
+            settings.reference ?? null,
+            id,
+          );
+      })
+      .immediate();
+    return this.stack(id);
+  }
+
+  stacks(): Stack[] {
+    return this.db
+      .prepare('SELECT * FROM stacks ORDER BY id')
+      .all()
+      .map((row) => stackOf(row as Row));
+  }
+
+  /** @throws {Missing} */
+  stack(id: number): Stack {
+    const row = this.db.prepare('SELECT * FROM stacks WHERE id = ?').get(id);
+    if (row === undefined) throw new Missing(`There is no stack ${id} on this desk.`);
+    return stackOf(row as Row);
+  }
+
+  stackNamed(name: string): Stack | undefined {
+    const row = this.db.prepare('SELECT * FROM stacks WHERE name = ? ORDER BY id').get(name);
+    return row === undefined ? undefined : stackOf(row as Row);
+  }
+
+  // Scripts
+
+  /** True where this very file is on the stack already, so that a run that was stopped goes on where it was. */
+  has(stack: number, file: string, sum: string): boolean {
+    return (
+      this.db
+        .prepare('SELECT 1 FROM scripts WHERE stack = ? AND file = ? AND sum = ?')
+        .get(stack, file, sum) !== undefined
+    );
+  }
+
+  /** Stores a reviewed script; one that is there already stays as it is. Gives its id. */
+  addScript(stack: number, script: NewScript): number {
+    const findings = script.facts?.findings ?? [];
+    const number = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
+    this.db
+      .prepare(
+        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, faults, queries, remarks)
+         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (stack, file, sum) DO NOTHING`,
+      )
+      .run(
+        stack,
+        script.file,
+        script.sum,
+        script.candidate ?? null,
+        script.draft,
+        this.now().toISOString(),
+        Buffer.from(script.content),
+        script.facts === undefined ? null : JSON.stringify(script.facts),
+        script.error === undefined ? null : JSON.stringify(script.error),
+        number('fault'),
+        number('query'),
+        number('remark'),
+      );
+    return this.db
+      .prepare('SELECT id FROM scripts WHERE stack = ? AND file = ? AND sum = ?')
+      .pluck()
+      .get(stack, script.file, script.sum) as number;
+  }
+
+  /** Scripts in the order in which they are marked: by candidate, then draft; those without a number last. */
+  entries(stack: number, most = 1_000, after = 0): ScriptEntry[] {
+    return this.db
+      .prepare(
+        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision FROM scripts
+         WHERE stack = ? ORDER BY candidate IS NULL, candidate, draft, id LIMIT ? OFFSET ?`,
+      )
+      .all(stack, most, after)
+      .map((row) => entryOf(row as Row));
+  }
+
+  count(stack: number): { readonly scripts: number; readonly unreadable: number; readonly done: number } {
+    return this.db
+      .prepare(
+        `SELECT count(*) AS scripts, count(error) AS unreadable, coalesce(sum(done), 0) AS done FROM scripts WHERE stack = ?`,
+      )
+      .get(stack) as { scripts: number; unreadable: number; done: number };
+  }
+
+  /** Every readable script of a stack, one at a time: ten thousand need no more memory than one. */
+  *scripts(stack: number): Generator<Script & { readonly facts: ScriptFacts }> {
+    const rows = this.db
+      .prepare(
+        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision, facts
+         FROM scripts WHERE stack = ? AND facts IS NOT NULL ORDER BY candidate IS NULL, candidate, draft, id`,
+      )
+      .iterate(stack);
+    for (const row of rows) yield scriptOf(row as Row) as Script & { facts: ScriptFacts };
+  }
+
+  /** @throws {Missing} */
+  script(id: number): Script {
+    const row = this.db.prepare('SELECT * FROM scripts WHERE id = ?').get(id);
+    if (row === undefined) throw new Missing(`There is no script ${id} on this desk.`);
+    return scriptOf(row as Row);
+  }
+
+  /** The file as it was handed in. @throws {Missing} */
+  content(id: number): Uint8Array {
+    const bytes = this.db.prepare('SELECT content FROM scripts WHERE id = ?').pluck().get(id);
+    if (!(bytes instanceof Uint8Array)) throw new Missing(`There is no script ${id} on this desk.`);
+    return bytes;
+  }
+
+  /** The draft before this one by the same candidate. */
+  draftBefore(script: ScriptEntry): Script | undefined {
+    if (script.candidate === undefined) return undefined;
+    const row = this.db
+      .prepare(
+        `SELECT * FROM scripts WHERE stack = ? AND candidate = ? AND draft < ? AND facts IS NOT NULL
+         ORDER BY draft DESC, id DESC`,
+      )
+      .get(script.stack, script.candidate, script.draft);
+    return row === undefined ? undefined : scriptOf(row as Row);
+  }
+
+  /** Sets whose script it is, or that the teacher has finished with it. @throws {Outdated} */
+  changeScript(
+    id: number,
+    seen: number,
+    change: { readonly candidate?: string; readonly draft?: number; readonly done?: boolean },
+  ): ScriptEntry {
+    this.db
+      .transaction(() => {
+        this.#raiseScript(id, seen);
+        const { candidate, draft, done } = change;
+        if (candidate !== undefined) this.#set('candidate', candidate === '' ? null : candidate, id);
+        if (draft !== undefined) this.#set('draft', draft, id);
+        if (done !== undefined) this.#set('done', done ? 1 : 0, id);
+      })
+      .immediate();
+    return this.script(id);
+  }
+
+  #set(column: 'candidate' | 'draft' | 'done', value: string | number | null, id: number): void {
+    this.db.prepare(`UPDATE scripts SET ${column} = ? WHERE id = ?`).run(value, id);
+  }
+
+  // Decisions
+
+  /** A stack's decisions in the order in which they were made; with `script`, those that bear on that script. */
+  decisions(stack: number, script?: number): Decision[] {
+    const rows =
+      script === undefined
+        ? this.db.prepare('SELECT decision FROM decisions WHERE stack = ? ORDER BY number').pluck().all(stack)
+        : this.db
+            .prepare(
+              'SELECT decision FROM decisions WHERE stack = ? AND (script = ? OR script IS NULL) ORDER BY number',
+            )
+            .pluck()
+            .all(stack, script);
+    return rows.map((row) => decisionSchema.parse(JSON.parse(String(row))));
+  }
+
+  /**
+   * Stores a decision. `seen` is the revision of what it is about (a script, or for a decision about the whole class
+   * the stack) that the person had before them. @throws {Outdated} @throws {Missing}
+   */
+  decide(stack: number, script: number | undefined, seen: number, proposed: Proposed): Decision {
+    const decision = decisionSchema.parse({ ...proposed, id: randomUUID(), at: this.now().toISOString() });
+    this.db
+      .transaction(() => {
+        if (script === undefined) this.#raiseStack(stack, seen);
+        else this.#raiseScript(script, seen);
+        this.db
+          .prepare('INSERT INTO decisions (id, stack, script, decision) VALUES (?, ?, ?, ?)')
+          .run(decision.id, stack, script ?? null, JSON.stringify(decision));
+        if (decision.kind === 'remark') this.#remember(decision.text);
+      })
+      .immediate();
+    return decision;
+  }
+
+  /** What a decision was about: needed to undo it. @throws {Missing} */
+  whereDecided(id: string): { readonly stack: number; readonly script?: number } {
+    const row = this.db.prepare('SELECT stack, script FROM decisions WHERE id = ?').get(id) as
+      | { stack: number; script: number | null }
+      | undefined;
+    if (row === undefined) throw new Missing('There is no such decision on this desk.');
+    return row.script === null ? { stack: row.stack } : { stack: row.stack, script: row.script };
+  }
+
+  // Remarks that come again
+
+  #remember(text: string): void {
+    this.db
+      .prepare(
+        `INSERT INTO bank (text, uses, used) VALUES (?, 1, ?)
+         ON CONFLICT (text) DO UPDATE SET uses = uses + 1, used = excluded.used`,
+      )
+      .run(text, this.now().toISOString());
+  }
+
+  /** Remarks made before, the commonest first. */
+  bank(most = 200): { readonly text: string; readonly uses: number; readonly used: string }[] {
+    return this.db
+      .prepare('SELECT text, uses, used FROM bank ORDER BY uses DESC, used DESC LIMIT ?')
+      .all(most) as {
+      text: string;
+      uses: number;
+      used: string;
+    }[];
+  }
+
+  // Marks
+
+  /** Gives a level for one criterion, or takes it back (undefined). @throws {Outdated} */
+  mark(script: number, seen: number, criterion: string, level: number | undefined): void {
+    this.db
+      .transaction(() => {
+        this.#raiseScript(script, seen);
+        this.db
+          .prepare('INSERT INTO marks (script, criterion, level, made) VALUES (?, ?, ?, ?)')
+          .run(script, criterion, level ?? null, this.now().toISOString());
+      })
+      .immediate();
+  }
+
+  /** The levels given to a script: criterion id to level. */
+  levels(script: number): Record<string, number> {
+    const rows = this.db
+      .prepare('SELECT criterion, level FROM marks WHERE script = ? ORDER BY number')
+      .all(script) as { criterion: string; level: number | null }[];
+    const levels = new Map<string, number>();
+    for (const { criterion, level } of rows) {
+      if (level === null) levels.delete(criterion);
+      else levels.set(criterion, level);
+    }
+    return Object.fromEntries(levels);
+  }
+
+  // Settings of the desk
+
+  setting(name: string): string | undefined {
+    return this.db.prepare('SELECT value FROM settings WHERE name = ?').pluck().get(name) as
+      | string
+      | undefined;
+  }
+
+  set(name: string, value: string): void {
+    this.db
+      .prepare(
+        'INSERT INTO settings (name, value) VALUES (?, ?) ON CONFLICT (name) DO UPDATE SET value = excluded.value',
+      )
+      .run(name, value);
+  }
+
+  // Revisions
+
+  #raiseScript(id: number, seen: number): void {
+    const raised = this.db
+      .prepare('UPDATE scripts SET revision = revision + 1 WHERE id = ? AND revision = ?')
+      .run(id, seen);
+    if (raised.changes === 0) throw new Outdated(this.script(id).revision);
+  }
+
+  #raiseStack(id: number, seen: number): void {
+    const raised = this.db
+      .prepare('UPDATE stacks SET revision = revision + 1 WHERE id = ? AND revision = ?')
+      .run(id, seen);
+    if (raised.changes === 0) throw new Outdated(this.stack(id).revision);
+  }
+}
+
+function stackOf(row: Row): Stack {
+  return {
+    id: Number(row.id),
+    name: String(row.name),
+    created: String(row.created),
+    profile: JSON.parse(String(row.profile)) as Profile,
+    scheme: schemeSchema.parse(JSON.parse(String(row.scheme))),
+    ...(row.brief === null ? {} : { brief: String(row.brief) }),
+    ...(row.pattern === null ? {} : { pattern: String(row.pattern) }),
+    ...(row.reference === null ? {} : { reference: String(row.reference) }),
+    revision: Number(row.revision),
+  };
+}
+
+function entryOf(row: Row): ScriptEntry {
+  return {
+    id: Number(row.id),
+    stack: Number(row.stack),
+    file: String(row.file),
+    ...(row.candidate === null ? {} : { candidate: String(row.candidate) }),
+    draft: Number(row.draft),
+    received: String(row.received),
+    ...(row.error === null ? {} : { error: JSON.parse(String(row.error)) as Unreadable }),
+    faults: Number(row.faults),
+    queries: Number(row.queries),
+    remarks: Number(row.remarks),
+    done: row.done === 1,
+    revision: Number(row.revision),
+  };
+}
+
+function scriptOf(row: Row): Script {
+  const entry = entryOf(row);
+  // Checked where they come in, from the worker; checking ten thousand again at each report would take longer than it.
+  return row.facts === null ? entry : { ...entry, facts: JSON.parse(String(row.facts)) as ScriptFacts };
+}
