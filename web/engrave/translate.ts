@@ -169,8 +169,8 @@ function placePitch(place: number) {
 }
 
 /**
- * Mends what VexFlow leaves open where two voices of a staff meet at one moment: crossed voices are set side by side
- * with their stems outside, and a dot stands right of both heads.
+ * Sets two heads that cannot share a column side by side, more strictly than VexFlow does: the upper voice's to the
+ * left, so that the two stems meet in the middle, but crossed voices the other way round, with their stems outside.
  */
 function settleNeighbours(
   drawn: ByVoice<readonly Drawn[]>,
@@ -182,19 +182,18 @@ function settleNeighbours(
     const low = drawn[lower].find(({ sign }) => sign.at === high.sign.at);
     if (!low || !(high.note instanceof StaveNote) || !(low.note instanceof StaveNote)) continue;
     if (high.sign.kind !== 'note' || low.sign.kind !== 'note') continue;
-    const width = low.note.getGlyphWidth();
     const steps = high.sign.place - low.sign.place;
-    if (steps < 0) {
-      low.note.setXShift(0);
-      high.note.setXShift(width + 1);
-      widened.set(high.sign.at, width + 1);
-    }
-    const edge = Math.max(high.note.getXShift(), low.note.getXShift()) + width;
-    for (const { note } of [high, low]) {
-      const inside = edge - width - note.getXShift();
-      if (inside <= 0 || Math.abs(steps) > 2) continue;
-      for (const dot of note.getModifiersByType(Dot.CATEGORY)) dot.setXShift(dot.getXShift() + inside);
-    }
+    const apart = steps < 0 || high.note.getXShift() !== 0 || low.note.getXShift() !== 0;
+    if (!apart) continue;
+    const [left, right] = steps < 0 ? [low.note, high.note] : [high.note, low.note];
+    left.setXShift(0);
+    right.setXShift(left.getGlyphWidth() + (steps === 1 ? 1 : 2));
+    const width = right.getGlyphWidth();
+    widened.set(high.sign.at, right.getXShift() + width);
+    // A dot stands right of both heads where they are near in height.
+    const inside = right.getXShift() + width - left.getGlyphWidth();
+    if (inside <= 0 || Math.abs(steps) > 2) continue;
+    for (const dot of left.getModifiersByType(Dot.CATEGORY)) dot.setXShift(dot.getXShift() + inside);
   }
 }
 
@@ -211,7 +210,7 @@ function measure(
     return {
       at,
       left: totalLeftPx,
-      right: Math.max(head, notePx + totalRightPx, head + (widened.get(at) ?? 0)),
+      right: Math.max(head, notePx + totalRightPx, widened.get(at) ?? 0),
     };
   });
 }

@@ -11,6 +11,7 @@ import {
   type EngravingInput,
   loadMusicFont,
   marksOf,
+  NO_LAYERS,
 } from '../../../web/engrave/index.ts';
 
 import { findCollisions } from './collisions.ts';
@@ -52,10 +53,10 @@ const harness = {
     await show(reading.score, options);
   },
   collisions: findCollisions,
+  notes: NO_LAYERS,
   review: () => review,
 };
 export type Harness = typeof harness;
-
 declare global {
   interface Window {
     harness: Harness;

@@ -1,0 +1,214 @@
+import { existsSync, readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readNotation } from '../../src/notation/index.ts';
+import { VOICES } from '../../src/score/score.ts';
+import { planBars } from '../../web/engrave/plan.ts';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import type {} from './engrave-harness/main.ts';
+import { SCORES } from './engrave-harness/scores.ts';
+import { type HarnessServer, openHarness, serveHarness } from './engrave-harness/serve.ts';
+
+/** Everything that can be shown at once. */
+const EVERYTHING = {
+  layers: {
+    numerals: true,
+    figuredBass: true,
+    keys: true,
+    ornaments: true,
+    cadences: true,
+    lyrics: true,
+    findings: 'all' as const,
+  },
+};
+const CORPUS = new URL('../../../shared/corpus/chorales/', import.meta.url);
+/** Chorales of several keys, metres and densities; 283 has the most signs to the bar. */
+const CHORALES = ['001', '020', '061', '119', '148', '283'];
+
+describe.skipIf(NO_CHROMIUM)('the engraver', () => {
+  let browser: Browser;
+  let server: HarnessServer;
+  const pages = new Map<number, Page>();
+  const at = (width: number) => pages.get(width)!;
+
+  beforeAll(async () => {
+    [browser, server] = await Promise.all([launchChromium(), serveHarness()]);
+    for (const width of [1280, 360]) pages.set(width, await openHarness(browser, server.url, width));
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await server?.close();
+  });
+
+  const draw = (page: Page, text: string, options: object = EVERYTHING) =>
+    page.evaluate(
+      async ([source, chosen]) => {
+        await window.harness.showText(source, chosen);
+        window.harness.engraving.complete();
+        return {
+          ...window.harness.collisions(),
+          findings: window.harness.review()?.findings.map(({ id }) => id) ?? [],
+          tagged: [...document.querySelectorAll<SVGGElement>('.pw-finding')].map(
+            (mark) => mark.dataset.finding,
+          ),
+          overflow: document.documentElement.scrollWidth > window.innerWidth,
+        };
+      },
+      [text, options] as const,
+    );
+
+  describe.each([1280, 360])('at %i px', (width) => {
+    test.each(Object.keys(SCORES))('%s: no mark covers a note or another mark', async (name) => {
+      const text = SCORES[name]!;
+      const drawn = await draw(at(width), text);
+      expect(drawn.collisions).toEqual([]);
+      expect(drawn.overflow).toBe(false);
+      // Every written note has its head, every finding its tag.
+      const signs = planBars(readNotation(text).score).flatMap((bar) =>
+        VOICES.flatMap((voice) => bar.signs[voice]),
+      );
+      expect(drawn.heads).toBe(signs.filter((sign) => sign.kind !== 'gap' && !sign.shared).length);
+      expect(new Set(drawn.tagged)).toEqual(new Set(drawn.findings));
+    });
+  });
+
+  test.skipIf(!existsSync(CORPUS)).each(CHORALES)('chorale %s: no mark covers a note', async (number) => {
+    const file = new URL(`${number}.mxl`, CORPUS);
+    const bytes = readFileSync(file).toString('base64');
+    for (const width of [1280, 360]) {
+      const collisions = await at(width).evaluate(
+        async ([data, options]) => {
+          await window.harness.showFile(data, options);
+          window.harness.engraving.complete();
+          return window.harness.collisions().collisions;
+        },
+        [bytes, EVERYTHING] as const,
+      );
+      expect(collisions).toEqual([]);
+    }
+  });
+
+  test('boxesOf and hitTest know where the drawn heads stand', async () => {
+    const page = at(1280);
+    await draw(page, SCORES.simple!);
+    const found = await page.evaluate(() => {
+      const { engraving } = window.harness;
+      const [soprano] = engraving.boxesOf('S@20160');
+      const drawn = [...document.querySelectorAll<SVGGElement>('.vf-sign')].find(
+        (sign) => sign.dataset.tone === 'S@20160',
+      )!;
+      const x = Number(drawn.querySelector('.vf-notehead > text')!.getAttribute('x'));
+      const left = drawn.ownerSVGElement!.getBoundingClientRect().left + x;
+      const middle = { x: soprano!.left + soprano!.width / 2, y: soprano!.top + soprano!.height / 2 };
+      return {
+        offBy: Math.abs(left - soprano!.left),
+        hit: engraving.hitTest(middle.x, middle.y),
+        above: engraving.hitTest(middle.x, middle.y - 10),
+        outside: engraving.hitTest(middle.x, 100_000),
+      };
+    });
+    expect(found.offBy).toBeLessThan(1);
+    // The third crotchet of the soprano is B4, the 34th staff place from C0.
+    expect(found.hit).toMatchObject({ staff: 'treble', voice: 'S', at: 20160, place: 34, tone: 'S@20160' });
+    expect(found.above).toMatchObject({ at: 20160, place: 36 });
+    expect(found.outside).toBeUndefined();
+  });
+
+  test('a tag that is chosen washes its notes, tells the page, and is let go by a second touch', async () => {
+    const page = at(1280);
+    const { findings } = await draw(page, SCORES.faults!);
+    await page.evaluate(() => window.harness.selected.splice(0));
+    const box = (await page.locator('.pw-finding .pw-tag').first().boundingBox())!;
+    const state = () =>
+      page.evaluate(() => ({
+        selected: [...window.harness.selected],
+        chosen: [...document.querySelectorAll<SVGGElement>('.pw-finding.pw-chosen')].map(
+          (mark) => mark.dataset.finding,
+        ),
+        washes: document.querySelectorAll('.pw-behind .pw-wash').length,
+        concerned: document.querySelectorAll('.pw-concerned').length,
+      }));
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    const first = await state();
+    expect(first.selected).toEqual([findings[0]]);
+    expect(first.chosen).toEqual([findings[0]]);
+    expect(first.washes).toBe(4);
+    expect(first.concerned).toBe(4);
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+    expect(await state()).toEqual({
+      selected: [findings[0], undefined],
+      chosen: [],
+      washes: 0,
+      concerned: 0,
+    });
+  });
+
+  test('only the system that changed is drawn again; choosing draws nothing', async () => {
+    const page = at(360);
+    const text = SCORES.flats!;
+    await draw(page, text);
+    const kept = await page.evaluate(async (changed) => {
+      const pictures = () => [...document.querySelectorAll('.pw-system svg')];
+      const before = pictures();
+      window.harness.engraving.select(window.harness.review()?.findings[0]?.id);
+      window.harness.engraving.highlight(['S@0']);
+      const chosen = pictures().every((svg, i) => svg === before[i]);
+      await window.harness.showText(changed, { layers: { ...window.harness.notes } });
+      window.harness.engraving.complete();
+      const bare = pictures();
+      return { chosen, systems: bare.length };
+    }, text);
+    expect(kept.chosen).toBe(true);
+    expect(kept.systems).toBeGreaterThan(2);
+    const redrawn = await page.evaluate(
+      async ([first, second]) => {
+        const layers = { ...window.harness.notes };
+        await window.harness.showText(first, { layers });
+        window.harness.engraving.complete();
+        const before = [...document.querySelectorAll('.pw-system svg')];
+        await window.harness.showText(second, { layers });
+        window.harness.engraving.complete();
+        const after = [...document.querySelectorAll('.pw-system svg')];
+        return after.map((svg, i) => svg !== before[i]);
+      },
+      // The last bar's alto moves to its third; the bar before has no say in it.
+      [text, text.replace('Eb4 Eb4 D4 | Eb4*3!', 'Eb4 Eb4 D4 | Bb3*3!')] as const,
+    );
+    expect(redrawn.filter(Boolean)).toHaveLength(1);
+    expect(redrawn.at(-1)).toBe(true);
+  });
+
+  test('caret, ghost note, playing cursor and chosen stretch are shown and taken away', async () => {
+    const page = at(1280);
+    await draw(page, SCORES.simple!);
+    const counts = await page.evaluate(() => {
+      const { engraving } = window.harness;
+      const count = () =>
+        ['.pw-caret', '.pw-ghost', '.pw-cursor', '.pw-stretch'].map(
+          (name) => document.querySelectorAll(name).length,
+        );
+      engraving.setCaret({ voice: 'T', at: 10080, place: 26 });
+      engraving.setCursor(5040);
+      engraving.setStretch({ from: 0, until: 40320 });
+      const shown = count();
+      engraving.setCaret(undefined);
+      engraving.setCursor(undefined);
+      engraving.setStretch(undefined);
+      return { shown, gone: count() };
+    });
+    expect(counts).toEqual({ shown: [1, 1, 1, 1], gone: [0, 0, 0, 0] });
+  });
+
+  test('the drawing is hidden from screen readers and asks nothing of other places', async () => {
+    const page = at(1280);
+    await draw(page, SCORES.minor!);
+    const hidden = await page.evaluate(() =>
+      document.querySelector('.pw-sheet')?.getAttribute('aria-hidden'),
+    );
+    expect(hidden).toBe('true');
+    const outside = await page.evaluate(() =>
+      performance.getEntriesByType('resource').filter(({ name }) => !name.startsWith(location.origin)),
+    );
+    expect(outside).toEqual([]);
+  });
+});
