@@ -1,7 +1,8 @@
 /** How phrases close: questions about phrase ends and cadences. */
+import { noteNameAtFifths } from '../score/pitch.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
-import type { Analysis, Cadence, Chord, Phrase } from './analysis.ts';
+import type { Analysis, Cadence, Chord, Key, Phrase } from './analysis.ts';
 import { voicings } from './voicing.ts';
 
 /**
@@ -40,4 +41,12 @@ export function cadenceTones(
   return voices.flatMap((voice) =>
     [approach, goal].flatMap((slice) => (slice && toneIn(slice, voice)) ?? []),
   );
+}
+
+/** The key the piece is at home in: the one its signature states, or where no mode is stated the one it ends in. */
+export function homeKey(analysis: Analysis): Key | undefined {
+  const signature = analysis.texture.score.bars[0]?.key;
+  if (signature?.mode === undefined) return analysis.keys.at(-1)?.key;
+  const { fifths, mode } = signature;
+  return { tonic: noteNameAtFifths(mode === 'major' ? fifths : fifths + 3), mode };
 }

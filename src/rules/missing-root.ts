@@ -1,5 +1,10 @@
+import type { Chord } from '../harmony/analysis.ts';
+import { memberOf } from '../harmony/questions.ts';
+import { belongsToKey } from '../harmony/spelling.ts';
 import { tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
+import { VOICES } from '../score/score.ts';
+import { toneIn } from '../score/texture.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -27,7 +32,7 @@ metre: 4/4
 S: B4 C5 A4*2 | G4*4! |
 A: G4 G4 F#4*2 | D4*4! |
 T: D4 E4 A3*2 | B3*4! |
-B: G3 C3 F#3*2 | G3*4! |`,
+B: G3 C4 F#3*2 | G3*4! |`,
       },
     ],
     right: [
@@ -47,13 +52,45 @@ B: G3 C3 D3*2 | G2*4! |`,
 
 function lacking(voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
-  if (!voicing.complete || tonesOf(voicing, 'root').length > 0) return [];
+  if (!voicing.complete) return [];
   const tones = openingTones(voicing);
+  const has = inWords(tones.map(inVoice));
+  if (tonesOf(voicing, 'root').length === 0)
+    return [
+      about(tones, {
+        from: chord.at,
+        until: chord.until,
+        message: `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}: ${has}.`,
+      }),
+    ];
+  if (!isBareThird(voicing) || !isDoubtful(chord)) return [];
   return [
     about(tones, {
       from: chord.at,
       until: chord.until,
-      message: `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}: ${inWords(tones.map(inVoice))}.`,
+      message: `With only ${printNoteName(chord.members.root)} and ${printNoteName(chord.members.third)} this chord seems to have lost its root: ${has}.`,
     }),
   ];
+}
+
+/** Two note names a third apart, and nothing else from beginning to end. */
+function isBareThird({ chord, slices }: Voicing): boolean {
+  return slices.every((slice) =>
+    VOICES.every((voice) => {
+      const tone = toneIn(slice, voice);
+      const member = tone && memberOf(chord, tone.pitch);
+      return tone === undefined || member === 'root' || member === 'third';
+    }),
+  );
+}
+
+/**
+ * Read as root and third, these chords are hardly what was meant: a diminished triad without its fifth, the
+ * mediant without its fifth, a chord whose fifth the key does not have, or an inversion with two notes. More likely
+ * the root a third below is missing.
+ */
+function isDoubtful(chord: Chord): boolean {
+  if (chord.members.seventh !== undefined) return false;
+  if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion > 0) return true;
+  return chord.roman.applied === undefined && !belongsToKey(chord.members.fifth, chord.key);
 }

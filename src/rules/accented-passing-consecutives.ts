@@ -1,0 +1,62 @@
+import { type Consecutive, consecutivesIn } from '../harmony/consecutives.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const accentedPassingConsecutives = defineRule({
+  id: 'accented-passing-consecutives',
+  name: 'Accented passing note makes consecutives',
+  family: 'dissonance',
+  statement: 'An accented passing note makes no consecutive fifths or octaves with another voice.',
+  why: 'On the beat a passing note is heard as plainly as a chord note, so the fifths or octaves it makes are heard as plainly too.',
+  hints: [
+    'Find the passing note that stands on the beat and the voice that moves in parallel with it.',
+    'Put the passing note off the beat, or let the other voice move the other way.',
+    'Part-writing: accented passing notes are judged like chord notes for consecutives.',
+  ],
+  source: 'common practice, no source',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'On the third beat the soprano passes through G, a fifth above the tenor, as it was before.',
+        text: `key: C major
+metre: 4/4
+S: A4 A4 (G4 F4) E4 |
+A: F4 F4 F4 C4 |
+T: C4 D4 C4 G3 |
+B: F3 D3 A2 C3 |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The passing note comes off the beat, before the tenor moves.',
+        text: `key: C major
+metre: 4/4
+S: A4 (A4 G4) F4 E4 |
+A: F4 F4 F4 C4 |
+T: C4 D4 C4 G3 |
+B: F3 D3 A2 C3 |`,
+      },
+    ],
+  },
+  check: (analysis) => consecutivesIn(analysis).flatMap((consecutive) => accented(consecutive)),
+});
+
+function accented(consecutive: Consecutive): Occurrence[] {
+  if (consecutive.motion !== 'similar' || consecutive.acrossFermata) return [];
+  const ornament = consecutive.ornaments.find(({ kind }) => kind === 'accented passing');
+  if (ornament === undefined) return [];
+  const { first, second } = consecutive;
+  const interval = `${consecutive.interval}s`;
+  return [
+    about([...first, ...second], {
+      from: consecutive.from,
+      until: consecutive.until,
+      message: `${inVoice(ornament.tone)}, a passing note on the beat, makes parallel ${interval} between ${VOICE_WORDS[first[0].voice]} and ${VOICE_WORDS[first[1].voice]}: ${printPitch(first[1].pitch)}–${printPitch(first[0].pitch)} to ${printPitch(second[1].pitch)}–${printPitch(second[0].pitch)}.`,
+    }),
+  ];
+}

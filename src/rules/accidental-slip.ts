@@ -1,0 +1,100 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { printKey } from '../harmony/labels.ts';
+import { chordAt, keyAt, memberOf, membersOf } from '../harmony/questions.ts';
+import { belongsToKey } from '../harmony/spelling.ts';
+import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
+import { type KeySignature, VOICES } from '../score/score.ts';
+import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const accidentalSlip = defineRule({
+  id: 'accidental-slip',
+  name: 'Accidental forgotten?',
+  family: 'rhythm and notation',
+  statement: 'A note that departs from the key signature does so for a reason.',
+  why: 'In our text notation the key signature is never applied by itself: F in G major is F natural. A sharp or flat that was only forgotten changes the chord and sets off other findings.',
+  hints: [
+    'Compare this note with the key signature and with what the other voices have on the same letter.',
+    'If you meant the note of the signature, write its sharp or flat out.',
+    'Notation: every accidental is written, whatever the signature says.',
+  ],
+  source: 'common practice, no source',
+  severity: 'remark',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The alto has F natural where the signature and the dominant ask for a sharp.',
+        text: `key: G major
+metre: 4/4
+S: B4 C5 A4 A4 | G4*4! |
+A: G4 G4 F#4 F4 | D4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'F natural is the seventh of a chord that leads to the subdominant.',
+        text: `key: G major
+metre: 4/4
+S: B4 B4 C5 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 D4 G3 D4 | B3*4! |
+B: G3 F3 E3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) =>
+    VOICES.flatMap((voice) => analysis.texture.tones[voice].flatMap((tone) => slip(analysis, tone))).sort(
+      (a, b) => a.from - b.from,
+    ),
+});
+
+function slip(analysis: Analysis, tone: Tone): Occurrence[] {
+  const { score } = analysis.texture;
+  const signature = barAt(score, tone.at).key;
+  const expected = signatureAlteration(signature, tone.pitch.step);
+  // Only a plain letter can be an accidental forgotten.
+  if (expected === 0 || tone.pitch.alteration !== 0) return [];
+  const meant: Pitch = { ...tone.pitch, alteration: expected };
+  const reason = whySuspect(analysis, tone, meant);
+  if (reason === undefined) return [];
+  return [
+    about([tone], {
+      from: tone.at,
+      until: tone.until,
+      message: `${inVoice(tone)} is natural, though the signature has ${printNoteName({ step: meant.step, alteration: expected })}, and ${reason}: was ${printPitch(meant)} meant?`,
+    }),
+  ];
+}
+
+/** Why a plain letter looks like a slip; undefined where the music explains it. */
+function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | undefined {
+  const chord = chordAt(analysis, tone.at);
+  const key = keyAt(analysis, tone.at);
+  if (chord === undefined || key === undefined) return undefined;
+  if (membersOf(chord).some((name) => name.step === meant.step && name.alteration === meant.alteration))
+    return 'the chord asks for that';
+  // The raised degrees of minor, and the notes of a key the piece has moved to.
+  if (belongsToKey(tone.pitch, key)) return undefined;
+  const slice = sliceAt(analysis.texture, tone.at);
+  const other =
+    slice &&
+    VOICES.map((voice) => toneIn(slice, voice)).find(
+      (t) => t !== undefined && t.pitch.step === meant.step && t.pitch.alteration === meant.alteration,
+    );
+  if (other !== undefined) return `${inVoice(other)} sounds with it`;
+  // In an applied chord the note belongs to the key that the chord points to.
+  const explained = memberOf(chord, tone.pitch) !== undefined && chord.roman.applied !== undefined;
+  return explained ? undefined : `${printKey(key)} does not have it`;
+}
+
+/** What a signature does to a letter: 1 sharp, -1 flat, 0 neither. The seven letters lie side by side in fifths. */
+function signatureAlteration({ fifths }: KeySignature, step: Step): number {
+  const letters = [0, 1, 2, 3, 4, 5, 6].map((i) => noteNameAtFifths(fifths - 1 + i));
+  return letters.find((name) => name.step === step)?.alteration ?? 0;
+}

@@ -1,0 +1,95 @@
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { phraseAt, sameHarmony } from '../harmony/questions.ts';
+import { previousChord, voicings } from '../harmony/voicing.ts';
+import { samePitch } from '../score/pitch.ts';
+import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
+import { sliceAt, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+
+export const harmonyHeldOver = defineRule({
+  id: 'harmony-held-over',
+  name: 'Harmony held from weak to strong beat',
+  family: 'rhythm and notation',
+  statement:
+    'The harmony changes at the barline: a chord that begins on a weak beat is not held into the next strong one.',
+  why: 'The strong beat is heard as strong because something new happens there; if the chord was there already, the metre goes slack.',
+  hints: [
+    'Look at the chord on the last beat of the bar and at the chord on the first beat of the next.',
+    'Change one of them: a new chord on the strong beat, or another one before it.',
+    'Harmonic rhythm: chords change from weak to strong beats.',
+  ],
+  source: 'W. Piston, Harmony, chapter on harmonic rhythm (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The subdominant comes on the last beat and stays over the barline.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 A4 G4 | G4 E4 F#4 A4 | G4*4! |
+A: D4 D4 D4 E4 | E4 C4 D4 D4 | D4*4! |
+T: G3 B3 F#3 C4 | C4 G3 A3 C4 | B3*4! |
+B: G3 G3 D3 C3 | C3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The harmony changes at the barline.',
+        text: `key: G major
+metre: 4/4
+S: B4 G4 A4 G4 | G4 E4 F#4 A4 | G4*4! |
+A: D4 D4 D4 D4 | E4 C4 D4 D4 | D4*4! |
+T: G3 B3 F#3 B3 | C4 G3 A3 C4 | B3*4! |
+B: G3 G3 D3 G3 | C3 C3 D3 D3 | G2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.chords.flatMap((chord) => heldOver(analysis, chord)),
+});
+
+function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
+  const { score } = analysis.texture;
+  const before = previousChord(analysis, chord.index);
+  // A harmony is taken once, at its beginning, whatever inversions it goes through.
+  if (before !== undefined && sameHarmony(before, chord)) return [];
+  const phrase = phraseAt(analysis, chord.at);
+  // An upbeat often has the harmony of the downbeat; a phrase may begin so.
+  if (phrase === undefined || chord.at <= phrase.from) return [];
+  const bar = barAt(score, chord.at);
+  const strength = metricalStrength(bar, chord.at);
+  const barline = bar.at + bar.duration;
+  const next = score.bars[bar.index + 1];
+  const end = endOfHarmony(analysis, chord);
+  if (next === undefined || strength >= 3 || end <= barline || barline >= phrase.until) return [];
+  // A chord that comes just before the barline is an anticipation of the next, not a harmony of its own.
+  if (barline - chord.at < beatLength(bar.metre)) return [];
+  const known = voicings(analysis);
+  if (!known[chord.index]!.sure) return [];
+  const [early, late] = [sliceAt(analysis.texture, chord.at), sliceAt(analysis.texture, barline)];
+  const bass = early && toneIn(early, 'B');
+  const bassAfter = late && toneIn(late, 'B');
+  if (bass === undefined || bassAfter === undefined) return [];
+  const severity: Severity = samePitch(bass.pitch, bassAfter.pitch) ? 'query' : 'remark';
+  const lastsTo = Math.min(end, barline + beatLength(next.metre));
+  return [
+    about([bass, bassAfter], {
+      severity,
+      from: chord.at,
+      until: lastsTo,
+      message: `The chord that begins at ${printPlace(placeAt(score, chord.at))} is held over the barline into bar ${next.number}.`,
+    }),
+  ];
+}
+
+function endOfHarmony(analysis: Analysis, chord: Chord): Ticks {
+  let last = chord;
+  for (let i = chord.index + 1; i < analysis.chords.length; i++) {
+    const next = analysis.chords[i]!;
+    if (next.at !== last.until || !sameHarmony(chord, next)) break;
+    last = next;
+  }
+  return last.until;
+}

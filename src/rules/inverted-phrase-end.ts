@@ -1,0 +1,63 @@
+import type { Analysis, Phrase } from '../harmony/analysis.ts';
+import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
+import { numeral } from '../harmony/labels.ts';
+import { inversionWords } from '../harmony/words.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { sliceAt, toneIn } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+
+export const invertedPhraseEnd = defineRule({
+  id: 'inverted-phrase-end',
+  name: 'Phrase ending on an inversion',
+  family: 'cadences and phrases',
+  statement: 'The last chord of a phrase is in root position.',
+  why: 'A phrase comes to rest on a chord that stands firmly; an inversion leans forward and takes away the breath that the fermata gives.',
+  hints: [
+    'Look at the bass note under the fermata.',
+    'Put the root of the chord in the bass, and see that the step before it still leads there.',
+    'Cadences: both chords in root position, above all the last one.',
+  ],
+  source: 'common practice, no source',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The first phrase stops on a dominant in first inversion.',
+        text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4! | E4 D4 C4*2! |
+A: C4 C4 C4 D4! | C4 B3 G3*2! |
+T: G3 A3 G3 G3! | G3 G3 E3*2! |
+B: C3 F3 C3 B2! | G2 G2 C3*2! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The first phrase stops on a dominant in root position.',
+        text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4! | E4 D4 C4*2! |
+A: C4 C4 C4 B3! | C4 B3 G3*2! |
+T: G3 A3 G3 G3! | G3 G3 E3*2! |
+B: C3 F3 C3 G2! | G2 G2 C3*2! |`,
+      },
+    ],
+  },
+  check: (analysis) => closedPhrases(analysis).flatMap((phrase) => inverted(analysis, phrase)),
+});
+
+function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
+  const last = lastChordOf(analysis, phrase);
+  const slice = sliceAt(analysis.texture, phrase.until - 1);
+  const bass = slice && toneIn(slice, 'B');
+  if (last === undefined || bass === undefined || last.roman.inversion === 0) return [];
+  return [
+    about([bass], {
+      from: last.at,
+      until: last.until,
+      message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} on ${numeral(last.roman, last.key)}, a chord in ${inversionWords(last.roman.inversion)}.`,
+    }),
+  ];
+}

@@ -1,0 +1,85 @@
+import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
+import { cadenceTones } from '../harmony/closes.ts';
+import { numeral } from '../harmony/labels.ts';
+import { plainDegree } from '../harmony/progression.ts';
+import { isDominant } from '../harmony/questions.ts';
+import { sameRoot, voicings } from '../harmony/voicing.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+
+export const missingPredominant = defineRule({
+  id: 'missing-predominant',
+  name: 'Cadence without a pre-dominant',
+  family: 'cadences and phrases',
+  statement:
+    'A perfect cadence is prepared by a chord that leads to the dominant: ii, IV, vi, or a six-four over the dominant.',
+  why: 'The dominant makes more of its arrival when another chord has pointed to it; straight from the tonic the cadence sounds short of breath.',
+  hints: [
+    'Look at the chord before the dominant of this cadence.',
+    'Try the supertonic (in first inversion, say) or the subdominant there, if the melody note belongs to it.',
+    'Cadences: pre-dominant, dominant, tonic.',
+  ],
+  source: 'Aldwell and Schachter, Harmony and Voice Leading, on chords that lead to V (from memory)',
+  severity: 'remark',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The dominant of the cadence comes straight from the tonic.',
+        text: `key: C major
+metre: 4/4
+S: E4 G4 E4 D4 | C4*4! |
+A: C4 D4 C4 B3 | G3*4! |
+T: G3 B3 G3 G3 | E3*4! |
+B: C3 G2 C3 G2 | C3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The supertonic in first inversion leads to the dominant.',
+        text: `key: C major
+metre: 4/4
+S: E4 G4 F4 D4 | C4*4! |
+A: C4 C4 D4 B3 | G3*4! |
+T: G3 E3 A3 G3 | E3*4! |
+B: C3 C3 F2 G2 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.cadences.flatMap((cadence) => unprepared(analysis, cadence)),
+});
+
+/** Degrees that lead to the dominant. */
+const LEADING: ReadonlySet<number | undefined> = new Set([2, 4, 6]);
+
+function unprepared(analysis: Analysis, cadence: Cadence): Occurrence[] {
+  const dominant = analysis.chords[cadence.approach]!;
+  if (cadence.kind !== 'perfect' || !isDominant(dominant)) return [];
+  const before = chordBefore(analysis, dominant);
+  if (before === undefined || !voicings(analysis)[before.index]!.sure) return [];
+  // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
+  const degree = plainDegree(before);
+  if (degree === undefined || LEADING.has(degree) || before.roman.inversion === 2) return [];
+  if (degree === 1 && before.roman.seventh !== undefined) return [];
+  return [
+    about(
+      [
+        ...openingTones(voicings(analysis)[before.index]!, ['S', 'B']),
+        ...cadenceTones(analysis, cadence, ['S', 'B']),
+      ],
+      {
+        from: before.at,
+        until: analysis.chords[cadence.goal]!.until,
+        message: `The dominant of this cadence comes from ${numeral(before.roman, before.key)}, without a chord that leads to it.`,
+      },
+    ),
+  ];
+}
+
+/** The chord before all the dominant chords of the cadence. */
+function chordBefore(analysis: Analysis, dominant: Chord): Chord | undefined {
+  let i = dominant.index - 1;
+  while (i >= 0 && (sameRoot(analysis.chords[i]!, dominant) || isDominant(analysis.chords[i]!, true))) i--;
+  const before = analysis.chords[i];
+  return before !== undefined && analysis.chords[i + 1]!.at === before.until ? before : undefined;
+}

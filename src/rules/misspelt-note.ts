@@ -1,0 +1,101 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { printKey } from '../harmony/labels.ts';
+import { chordAt, keyAt, memberOf } from '../harmony/questions.ts';
+import { departure } from '../harmony/resolution.ts';
+import { belongsToKey, isChordAsSpelt, otherSpelling } from '../harmony/spelling.ts';
+import { intervalBetween } from '../score/interval.ts';
+import { type NoteName, sameNoteName } from '../score/pitch.ts';
+import { VOICES } from '../score/score.ts';
+import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const misspeltNote = defineRule({
+  id: 'misspelt-note',
+  name: 'Misspelt note',
+  family: 'chords',
+  statement: 'A chromatic note is written with the letter that its chord and its key ask for.',
+  why: 'On the keyboard G sharp and A flat are one key; on paper one is a leading note that rises and the other a sixth degree that falls. Singers read the letter, and tune and expect accordingly.',
+  hints: [
+    'Name the chord and see which letters its third, fifth and seventh have.',
+    'Write the same sound with the other letter, and look where the note then wants to go.',
+    'Notation: chords are spelt in thirds; raised notes rise, lowered notes fall.',
+  ],
+  source: 'common practice, no source',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The alto has Ab where the chord on E asks for a third above E.',
+        text: `key: A minor
+metre: 4/4
+S: C5 B4 B4*2 | A4*4! |
+A: A4 A4 Ab4*2 | E4*4! |
+T: E4 F4 E4*2 | C4*4! |
+B: A3 D3 E3*2 | A2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'With G# the chord is spelt in thirds.',
+        text: `key: A minor
+metre: 4/4
+S: C5 B4 B4*2 | A4*4! |
+A: A4 A4 G#4*2 | E4*4! |
+T: E4 F4 E4*2 | C4*4! |
+B: A3 D3 E3*2 | A2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => misspelt(analysis),
+});
+
+function misspelt(analysis: Analysis): Occurrence[] {
+  const seen = new Set<Tone>();
+  return analysis.texture.slices.flatMap((slice) => {
+    const tones = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
+    return tones.flatMap((tone) => {
+      if (seen.has(tone) || !isMisspelt(analysis, slice, tones, tone)) return [];
+      seen.add(tone);
+      return [
+        about([tone], {
+          from: tone.at,
+          until: tone.until,
+          message: `${inVoice(tone)} is spelt with the wrong letter for its chord and key${keyWords(analysis, slice)}.`,
+        }),
+      ];
+    });
+  });
+}
+
+/**
+ * Under its other name the note would make the chord that sounds one that is built in thirds, or would belong to the
+ * key; under the name it has it does neither.
+ */
+function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], tone: Tone): boolean {
+  const other = otherSpelling(tone.pitch);
+  const key = keyAt(analysis, slice.at);
+  const chord = chordAt(analysis, slice.at);
+  if (other === undefined || key === undefined || chord === undefined) return false;
+  if (belongsToKey(tone.pitch, key) || leadsByLetter(analysis, tone)) return false;
+  const names = tones.map((t): NoteName => t.pitch);
+  if (isChordAsSpelt(names)) return false;
+  const respelt = names.map((name) => (sameNoteName(name, tone.pitch) ? other : name));
+  if (new Set(names.map((name) => name.step)).size >= 3 && isChordAsSpelt(respelt)) return true;
+  return memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key);
+}
+
+/** A raised note that rises to the next letter, or a lowered one that falls to it: spelt as it moves. */
+function leadsByLetter(analysis: Analysis, tone: Tone): boolean {
+  const next = departure(analysis.texture, tone);
+  if (next === undefined) return false;
+  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+  return Math.abs(steps) === 1 && Math.abs(semitones) === 1;
+}
+
+function keyWords(analysis: Analysis, slice: Slice): string {
+  const key = keyAt(analysis, slice.at);
+  return key === undefined ? '' : ` (${printKey(key)})`;
+}

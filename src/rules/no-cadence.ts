@@ -1,0 +1,67 @@
+import type { Analysis, Phrase } from '../harmony/analysis.ts';
+import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/closes.ts';
+import { numeral } from '../harmony/labels.ts';
+import { previousChord, voicings } from '../harmony/voicing.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { about, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+
+export const noCadence = defineRule({
+  id: 'no-cadence',
+  name: 'Phrase without a cadence',
+  family: 'cadences and phrases',
+  statement: 'Every phrase ends with a cadence.',
+  why: 'The fermata is the comma of the verse: a cadence tells the singers that the line is over, and whether more is to come.',
+  hints: [
+    'Name the last two chords of the phrase.',
+    'Make them one of the cadences: V–I, something–V, IV–I or V–VI, as the melody allows.',
+    'Cadences: perfect, imperfect, plagal and interrupted.',
+  ],
+  source: 'common practice, no source',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The first phrase stops on the submediant, after the supertonic.',
+        text: `key: C major
+metre: 4/4
+S: E4 F4 F4 E4! | E4 D4 C4*2! |
+A: C4 C4 D4 C4! | C4 B3 G3*2! |
+T: G3 A3 A3 A3! | G3 G3 E3*2! |
+B: C3 F3 D3 A2! | G2 G2 C3*2! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The first phrase stops with an imperfect cadence.',
+        text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4! | E4 D4 C4*2! |
+A: C4 C4 C4 B3! | C4 B3 G3*2! |
+T: G3 A3 G3 G3! | G3 G3 E3*2! |
+B: C3 F3 C3 G2! | G2 G2 C3*2! |`,
+      },
+    ],
+  },
+  check: (analysis) => closedPhrases(analysis).flatMap((phrase) => open(analysis, phrase)),
+});
+
+function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
+  // How the piece ends is weak-cadence's business.
+  if (phrase.cadence !== undefined || phrase === finalPhrase(analysis)) return [];
+  const last = lastChordOf(analysis, phrase);
+  const before = last && previousChord(analysis, last.index);
+  if (last === undefined || before === undefined || before.until <= phrase.from) return [];
+  const known = voicings(analysis);
+  return [
+    about(
+      [...openingTones(known[before.index]!, ['S', 'B']), ...openingTones(known[last.index]!, ['S', 'B'])],
+      {
+        from: before.at,
+        until: last.until,
+        message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
+      },
+    ),
+  ];
+}

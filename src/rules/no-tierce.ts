@@ -1,0 +1,65 @@
+import type { Analysis, Phrase } from '../harmony/analysis.ts';
+import { finalPhrase } from '../harmony/closes.ts';
+import { tonesOf, voicings } from '../harmony/voicing.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice, inWords } from './wording.ts';
+
+export const noTierce = defineRule({
+  id: 'no-tierce',
+  name: 'Minor close without a tierce de Picardie',
+  family: 'cadences and phrases',
+  statement: 'Chorales in minor mostly end with a major chord, the tierce de Picardie.',
+  why: 'To ears of that time the major third was the more perfect rest, so most minor chorales brighten at the very end; a minor close is possible, but it is the exception.',
+  hints: [
+    'Look at the third of the last chord.',
+    'See whether raising it by a semitone suits the melody and the words.',
+    'Cadences: the tierce de Picardie at the end of minor chorales.',
+  ],
+  source: 'common practice, no source',
+  severity: 'remark',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The last chord is minor.',
+        text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 B4 | A4*4! |
+A: A4 A4 A4 G#4 | E4*4! |
+T: E4 F4 E4 E4 | C4*4! |
+B: A3 D3 E3 E3 | A2*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The last chord is major.',
+        text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 B4 | A4*4! |
+A: A4 A4 A4 G#4 | E4*4! |
+T: E4 F4 E4 E4 | C#4*4! |
+B: A3 D3 E3 E3 | A2*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => {
+    const phrase = finalPhrase(analysis);
+    return phrase === undefined ? [] : minorClose(analysis, phrase);
+  },
+});
+
+function minorClose(analysis: Analysis, phrase: Phrase): Occurrence[] {
+  const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
+  if (cadence === undefined || (cadence.kind !== 'perfect' && cadence.kind !== 'plagal')) return [];
+  const goal = analysis.chords[cadence.goal]!;
+  const thirds = tonesOf(voicings(analysis)[goal.index]!, 'third');
+  if (cadence.key.mode !== 'minor' || goal.quality !== 'minor' || thirds.length === 0) return [];
+  return [
+    about(thirds, {
+      from: goal.at,
+      until: goal.until,
+      message: `The piece ends with a minor chord, its third being ${inWords(thirds.map(inVoice))}; most chorales in minor end with a major one.`,
+    }),
+  ];
+}

@@ -1,0 +1,75 @@
+import type { Analysis, Ornament } from '../harmony/analysis.ts';
+import { clashesWith } from '../harmony/dissonance.ts';
+import { numeral } from '../harmony/labels.ts';
+import { barAt, metricalStrength } from '../score/place.ts';
+import { sliceAt } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { inVoice, inWords, named } from './wording.ts';
+
+export const unexplainedDissonance = defineRule({
+  id: 'unexplained-dissonance',
+  name: 'Unexplained dissonance',
+  family: 'dissonance',
+  statement:
+    'A note that is foreign to its chord is prepared and resolved, or is a passing, neighbour or other recognised ornament.',
+  why: 'A dissonance is heard as good when one can follow how it came about and where it goes; one that is leapt to and left by leap just sounds like a wrong note.',
+  hints: [
+    'Look at this note, at the note before it and at the note after it in the same voice.',
+    'Move to a note of the chord, or reach and leave the dissonance by step.',
+    'Non-harmony notes: passing, neighbour, suspension, anticipation and the like, each with its own way in and out.',
+  ],
+  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The alto leaps to F over a chord on C and leaps away again.',
+        text: `key: C major
+metre: 4/4
+S: E4 G4 A4 G4 | G4*4! |
+A: C4 F4 C4 B3 | C4*4! |
+T: G3 E3 F3 D3 | E3*4! |
+B: C3 C3 F2 G2 | C3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The alto has a note of the chord.',
+        text: `key: C major
+metre: 4/4
+S: E4 G4 A4 G4 | G4*4! |
+A: C4 C4 C4 B3 | C4*4! |
+T: G3 E3 F3 D3 | E3*4! |
+B: C3 C3 F2 G2 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.ornaments.flatMap((ornament) => unexplained(analysis, ornament)),
+});
+
+function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
+  if (ornament.kind !== 'unclassified') return [];
+  const slice = sliceAt(analysis.texture, ornament.at);
+  const chord = analysis.chords[ornament.chord];
+  if (slice === undefined || chord === undefined) return [];
+  const clashes = clashesWith(slice, ornament.tone);
+  if (clashes.length === 0) return [];
+  return [
+    about([ornament.tone, ...clashes], {
+      severity: gravity(analysis, ornament),
+      from: ornament.at,
+      until: ornament.until,
+      message: `${inVoice(ornament.tone)} is foreign to the chord (${numeral(chord.roman, chord.key)}) and dissonant with ${inWords(clashes.map(named))}, and is no ornament that the style knows.`,
+    }),
+  ];
+}
+
+/** Short and off the beat it may pass; long or on the beat it stands there for all to hear. */
+function gravity(analysis: Analysis, ornament: Ornament): Severity {
+  const bar = barAt(analysis.texture.score, ornament.at);
+  const long = ornament.until - ornament.at >= beatLength(bar.metre);
+  return long && metricalStrength(bar, ornament.at) >= 2 ? 'fault' : 'query';
+}

@@ -1,0 +1,76 @@
+import type { Analysis, Ornament } from '../harmony/analysis.ts';
+import { clashesWith } from '../harmony/dissonance.ts';
+import { isStep } from '../harmony/ornamental.ts';
+import { previousTone } from '../score/motion.ts';
+import { printPitch, staffPlace } from '../score/pitch.ts';
+import { barAt, metricalStrength } from '../score/place.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import { sliceAt } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice, inWords, named } from './wording.ts';
+
+export const unpreparedSuspension = defineRule({
+  id: 'unprepared-suspension',
+  name: 'Suspension unprepared',
+  family: 'dissonance',
+  statement:
+    'A dissonance on the beat that resolves down by step is prepared by the same note in the same voice.',
+  why: 'A suspension is a chord note that stays behind while the harmony moves on; if the voice leaps into it, there is nothing to stay behind, and the clash comes as a shock.',
+  hints: [
+    'Look at the note that this voice sings just before the dissonance.',
+    'Let the voice already have the note in the chord before, or go straight to the note of resolution.',
+    'Suspensions: preparation, suspension, resolution.',
+  ],
+  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  severity: 'fault',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The alto leaps to the fourth above the bass instead of holding it over.',
+        text: `key: C major
+metre: 4/4
+S: C5 D5 D5*2 | C5*4! |
+A: G4 F4 C5 B4 | G4*4! |
+T: E4 A3 G3*2 | E3*4! |
+B: C3 D3 G2*2 | C3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The fourth is there in the chord before, is held over, and falls to the third.',
+        text: `key: C major
+metre: 4/4
+S: E5 D5 D5*2 | C5*4! |
+A: G4 C5 C5 B4 | G4*4! |
+T: C4 A3 G3*2 | E3*4! |
+B: C3 F3 G3*2 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.ornaments.flatMap((ornament) => unprepared(analysis, ornament)),
+});
+
+function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
+  if (ornament.kind !== 'appoggiatura' || ornament.resolution === undefined) return [];
+  const { texture } = analysis;
+  const before = previousTone(texture, ornament.tone);
+  const slice = sliceAt(texture, ornament.at);
+  const bar = barAt(texture.score, ornament.at);
+  if (before === undefined || slice === undefined || isStep(before, ornament.tone)) return [];
+  // Off the beat it is a decoration, not a suspension; upward it is no suspension at all.
+  const falls = staffPlace(ornament.resolution.pitch) < staffPlace(ornament.tone.pitch);
+  if (!falls || metricalStrength(bar, ornament.at) < 2) return [];
+  const clashes = clashesWith(slice, ornament.tone);
+  if (clashes.length === 0) return [];
+  return [
+    about([before, ornament.tone, ornament.resolution, ...clashes], {
+      severity: ornament.until - ornament.at >= beatLength(bar.metre) / 2 ? 'fault' : 'query',
+      from: ornament.at,
+      until: ornament.resolution.until,
+      message: `${inVoice(ornament.tone)} is dissonant with ${inWords(clashes.map(named))} and falls to ${printPitch(ornament.resolution.pitch)} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(before.pitch)}.`,
+    }),
+  ];
+}

@@ -1,0 +1,67 @@
+import type { Analysis, Ornament } from '../harmony/analysis.ts';
+import { clashesWith } from '../harmony/dissonance.ts';
+import { intervalBetween } from '../score/interval.ts';
+import { printPitch } from '../score/pitch.ts';
+import { VOICE_WORDS } from '../score/score.ts';
+import { sliceAt } from '../score/texture.ts';
+import { about } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
+
+export const upwardSuspension = defineRule({
+  id: 'upward-suspension',
+  name: 'Suspension resolved upward',
+  family: 'dissonance',
+  statement: 'A suspension resolves down by step; only a leading note that is held over may rise.',
+  why: 'A suspended note hangs over the chord like a weight: the ear expects it to fall. Only the leading note has a reason to rise.',
+  hints: [
+    'Follow this voice from the held note to the note after it.',
+    'Let the held note fall by step into the chord, or let the voice move on to the chord in time.',
+    'Suspensions: preparation, suspension, resolution down by step.',
+  ],
+  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  severity: 'query',
+  parameters: {},
+  examples: {
+    wrong: [
+      {
+        caption: 'The alto holds D over the tonic chord and lets it rise by a tone.',
+        text: `key: C major
+metre: 4/4
+S: G4 G4 G4*2 | G4*4! |
+A: E4 D4 D4 E4 | E4*4! |
+T: C4 B3 C4*2 | C4*4! |
+B: C3 G3 C3*2 | C3*4! |`,
+      },
+    ],
+    right: [
+      {
+        caption: 'The held note falls by step.',
+        text: `key: C major
+metre: 4/4
+S: G4 G4 G4*2 | G4*4! |
+A: E4 D4 D4 C4 | C4*4! |
+T: C4 B3 E3*2 | E3*4! |
+B: C3 G3 C3*2 | C3*4! |`,
+      },
+    ],
+  },
+  check: (analysis) => analysis.ornaments.flatMap((ornament) => rising(analysis, ornament)),
+});
+
+function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
+  const { kind, resolution, preparation, tone } = ornament;
+  if (kind !== 'retardation' || resolution === undefined) return [];
+  const slice = sliceAt(analysis.texture, ornament.at);
+  if (slice === undefined || clashesWith(slice, tone).length === 0) return [];
+  // A semitone up: the held note is a leading note.
+  const { semitones } = intervalBetween(tone.pitch, resolution.pitch);
+  if (semitones === 1) return [];
+  return [
+    about([...(preparation ? [preparation] : []), tone, resolution], {
+      from: ornament.at,
+      until: resolution.until,
+      message: `${inVoice(tone)} is held over as a dissonance, and the ${VOICE_WORDS[ornament.voice]} goes up to ${printPitch(resolution.pitch)} instead of falling by step.`,
+    }),
+  ];
+}
