@@ -1,0 +1,137 @@
+/**
+ * Ways out of a finding: which single notes of the added voices could be changed so that it is gone and no new fault
+ * has come. The class is told how many there are and in which voices; which they are is for the teacher.
+ */
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, keyAt, membersOf } from '../harmony/questions.ts';
+import { keyFacts } from '../harmony/tonal.ts';
+import { rangesIn, voiceRange } from '../rules/voice-range.ts';
+import { excerpt, withTone } from '../score/excerpt.ts';
+import { type NoteName, type Pitch, printNoteName, semitone, staffPlace } from '../score/pitch.ts';
+import { barAt } from '../score/place.ts';
+import { type ByVoice, byVoice, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
+import { type Finding, type Review, reviewScore } from './review.ts';
+
+export interface WaysOutOptions {
+  /** Voices that are given and may not be changed: mostly the soprano. */
+  readonly locked: readonly VoiceName[];
+}
+
+/** One note to change, and to what. */
+export interface WayOut {
+  readonly tone: Tone;
+  readonly pitch: Pitch;
+}
+
+export interface WaysOut {
+  readonly finding: Finding;
+  /** How many there are in each voice. */
+  readonly counts: ByVoice<number>;
+  readonly total: number;
+  /** For the teacher's switch only. By voice from the top, then in time, then from the lowest pitch. */
+  readonly ways: readonly WayOut[];
+}
+
+/** Bars on either side of a finding in which candidates are tried first; what passes there is tried in the whole. */
+const BARS_AROUND = 2;
+
+/**
+ * Tries every note of the unlocked voices that sounds in the finding, on every pitch of the key or the chord that its
+ * voice can reach. A way out clears the finding and makes no new fault, nor anything as heavy as what it cures.
+ * Pure; undefined where the review has no such finding.
+ */
+export function waysOut(review: Review, findingId: string, options: WaysOutOptions): WaysOut | undefined {
+  const finding = review.findings.find(({ id }) => id === findingId);
+  if (finding === undefined) return undefined;
+  const { score, profile } = review;
+  const first = Math.max(0, barAt(score, finding.from).index - BARS_AROUND);
+  const last = Math.min(score.bars.length - 1, barAt(score, finding.until - 1).index + BARS_AROUND);
+  const near = excerpt(score, first, last);
+  const nearby = reviewScore(near.score, profile).findings;
+  const moved = moveBack(finding, near.shift);
+  const ways = candidates(review, finding, options.locked).filter(({ tone, pitch }) => {
+    const local = { voice: tone.voice, at: tone.at - near.shift, until: tone.until - near.shift };
+    const inside = local.at >= 0;
+    if (inside && !isCured(moved, nearby, withTone(near.score, local, pitch), review)) return false;
+    return isCured(finding, review.findings, withTone(score, tone, pitch), review);
+  });
+  return {
+    finding,
+    counts: byVoice((voice) => ways.filter((way) => way.tone.voice === voice).length),
+    total: ways.length,
+    ways,
+  };
+}
+
+/** `There are 3 single notes to change that would clear this: 2 in the tenor and 1 in the bass.` No note is named. */
+export function waysOutInWords({ counts, total }: Pick<WaysOut, 'counts' | 'total'>): string {
+  if (total === 0) return 'No single note can be changed to clear this: it takes two or more together.';
+  const parts = VOICES.filter((voice) => counts[voice] > 0).map(
+    (voice) => `${counts[voice]} in the ${VOICE_WORDS[voice]}`,
+  );
+  const list = parts.length === 1 ? parts[0] : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  return total === 1
+    ? `There is 1 change of a single note that would clear this: ${list}.`
+    : `There are ${total} changes of a single note that would clear this: ${list}.`;
+}
+
+function moveBack(finding: Finding, shift: number): Finding {
+  return { ...finding, from: finding.from - shift, until: finding.until - shift };
+}
+
+function isCured(finding: Finding, before: readonly Finding[], altered: Score, review: Review): boolean {
+  const after = reviewScore(altered, review.profile).findings;
+  return after.every((now) => {
+    const known = before.some((was) => isSame(was, now) && !isSame(was, finding));
+    if (known) return true;
+    if (isSame(finding, now)) return false;
+    return now.severity !== 'fault' && (now.severity === 'remark' || finding.severity !== 'query');
+  });
+}
+
+/** The same complaint about the same place, though its ends may have shifted. */
+function isSame(a: Finding, b: Finding): boolean {
+  return (
+    a.rule === b.rule &&
+    a.from < b.until &&
+    b.from < a.until &&
+    a.voices.some((voice) => b.voices.includes(voice))
+  );
+}
+
+function candidates(review: Review, finding: Finding, locked: readonly VoiceName[]): WayOut[] {
+  const { texture } = review.analysis;
+  return VOICES.filter((voice) => !locked.includes(voice)).flatMap((voice) =>
+    texture.tones[voice]
+      .filter((tone) => tone.at < finding.until && tone.until > finding.from)
+      .flatMap((tone) => pitchesFor(review, tone).map((pitch) => ({ tone, pitch }))),
+  );
+}
+
+function pitchesFor({ analysis, profile }: Review, tone: Tone): Pitch[] {
+  const set =
+    profile.rules[voiceRange.id]?.parameters?.comfortable ?? voiceRange.parameters.comfortable?.value;
+  const range = rangesIn(String(set))[tone.voice];
+  const place = staffPlace(tone.pitch);
+  return namesFor(analysis, tone)
+    .flatMap((name) => [-1, 0, 1].map((by) => ({ ...name, octave: tone.pitch.octave + by })))
+    .filter((pitch) => {
+      const height = semitone(pitch);
+      if (height === semitone(tone.pitch) || Math.abs(staffPlace(pitch) - place) > 7) return false;
+      return range === undefined || (height >= semitone(range[0]) && height <= semitone(range[1]));
+    })
+    .sort((a, b) => semitone(a) - semitone(b));
+}
+
+/** The notes of the key, in minor with the raised sixth and seventh, and those of the chord. */
+function namesFor(analysis: Analysis, tone: Tone): NoteName[] {
+  const key = keyAt(analysis, tone.at);
+  const chord = chordAt(analysis, tone.at);
+  const facts = key === undefined ? undefined : keyFacts(key);
+  const names = [
+    ...(facts === undefined ? [] : [...facts.scale, ...facts.harmonic, ...facts.melodic]),
+    ...(chord === undefined ? [] : membersOf(chord)),
+  ];
+  return [...new Map(names.map((name) => [printNoteName(name), name])).values()];
+}
