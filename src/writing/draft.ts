@@ -43,7 +43,9 @@ function draftBar(score: Score, bar: Bar, cursors: Record<VoiceName, number>): D
 /** The padding that the builder added to a voice with too few beats is taken off again, so that it stays a misfit. */
 function draftVoice(bar: Bar, voice: VoiceName, events: readonly DraftEvent[]): DraftVoice {
   const misfit = bar.misfits.find((m) => m.voice === voice);
-  if (misfit === undefined) return { events, closed: false };
+  // A gap at the end may be padding too, as in a bar that another voice has stretched; the builder pads again.
+  if (misfit === undefined)
+    return { events: events.at(-1)?.kind === 'gap' ? events.slice(0, -1) : events, closed: false };
   const kept = [...events];
   let surplus = events.reduce((sum, event) => sum + event.duration, 0) - misfit.written;
   const last = kept.at(-1);

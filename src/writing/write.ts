@@ -17,8 +17,8 @@ export type Change =
 
 /** What is written at a place: a pitch, a rest, or nothing. */
 export type Content =
-  | { readonly kind: 'note'; readonly pitch: Pitch }
-  | { readonly kind: 'rest' }
+  | { readonly kind: 'note'; readonly pitch: Pitch; readonly fermata?: true }
+  | { readonly kind: 'rest'; readonly fermata?: true }
   | { readonly kind: 'gap' };
 
 const refused = (said: string): Change => ({ kind: 'refused', said });
@@ -48,7 +48,7 @@ export function write(score: Score, voice: VoiceName, at: Ticks, length: Ticks, 
     const piece: DraftEvent =
       content.kind === 'note'
         ? { ...content, duration: to - from, ...(to < until ? { tied: true } : {}) }
-        : { kind: content.kind, duration: to - from };
+        : { ...content, duration: to - from };
     return withVoice(bar, voice, overwritten(bar, voice, from - barStart, piece));
   });
   const what =
@@ -233,13 +233,10 @@ export function setLength(score: Score, voice: VoiceName, at: Ticks, length: Tic
   const emptied =
     here.duration > length ? write(score, voice, here.at, here.duration, { kind: 'gap' }) : undefined;
   const base = emptied?.kind === 'changed' ? emptied.score : score;
-  return write(
-    base,
-    voice,
-    here.at,
-    length,
-    here.kind === 'note' ? { kind: 'note', pitch: here.pitch } : here,
-  );
+  const fermata = here.fermata ? { fermata: true as const } : {};
+  const content: Content =
+    here.kind === 'note' ? { kind: 'note', pitch: here.pitch, ...fermata } : { kind: 'rest', ...fermata };
+  return write(base, voice, here.at, length, content);
 }
 
 /** True where any voice has something written in these bars. */

@@ -1,0 +1,216 @@
+import { describe, expect, it } from 'vitest';
+import { printNotation, readNotation } from '../../src/notation/index.ts';
+import { CROTCHET } from '../../src/score/time.ts';
+import { createActions } from '../../web/state/actions.ts';
+import { barPlace, nextPlace, placeBefore } from '../../web/state/caret.ts';
+import { KEY_HELP, obeyStaveKey, type StaveCommands } from '../../web/state/keys.ts';
+import { FIRST_MIXER, FIRST_SETTINGS, type PageState } from '../../web/state/page.ts';
+import { createStore } from '../../web/state/store.ts';
+import { beginHistory, changed, redone, undone, workFromText } from '../../web/state/work.ts';
+
+function desk(text: string, locked: PageState['exercise']['locked'] = []) {
+  const store = createStore<PageState>({
+    view: 'write',
+    rule: undefined,
+    side: 'marks',
+    shelf: [],
+    exercise: { id: 'x', locked, notes: {}, brief: '', otherSeconds: 0 },
+    history: beginHistory(workFromText(text)),
+    reviewed: undefined,
+    chosen: undefined,
+    hints: {},
+    caret: { voice: 'S', at: 0 },
+    length: { numerator: 1, denominator: 1 },
+    dotted: false,
+    stretch: undefined,
+    settings: FIRST_SETTINGS,
+    mixer: FIRST_MIXER,
+    playing: undefined,
+    notice: undefined,
+    kept: 'kept',
+  });
+  let clock = 0;
+  const actions = createActions(store, () => {
+    clock += 10_000;
+    return clock;
+  });
+  const commands: StaveCommands = {
+    actions,
+    playOrStop: () => undefined,
+    openFindingAtCaret: () => undefined,
+    describeCaret: () => undefined,
+    letGo: () => undefined,
+  };
+  /** Keys as a person presses them: `Shift+ArrowUp`, `g`, `#`. */
+  const press = (...keys: string[]): void => {
+    for (const chord of keys) {
+      const parts = chord === '+' ? ['+'] : chord.split('+');
+      const key = parts.at(-1)!;
+      const held = (name: string) => parts.slice(0, -1).includes(name);
+      obeyStaveKey(
+        {
+          key,
+          ctrlKey: held('Control'),
+          metaKey: false,
+          altKey: held('Alt'),
+          shiftKey: held('Shift'),
+        } as KeyboardEvent,
+        commands,
+      );
+    }
+  };
+  return { store, actions, press, text: () => store.get().history.now.text };
+}
+
+const voiceLine = (text: string, voice: string): string =>
+  text
+    .split('\n')
+    .find((line) => line.startsWith(`${voice}:`))
+    ?.slice(3) ?? '';
+
+describe('keys on the stave', () => {
+  it('write a melody by letters, lengths and signs', () => {
+    const { press, text } = desk('key: G major\nmetre: 4/4\nS: ?*4 | ?*4 |');
+    press('g', 'a', '5', 'b', 'c', '1', 'd', '2', 'f', 'g', 'p');
+    expect(voiceLine(text(), 'S')).toBe('G4 A (B C5) D | F#*2 G*2! ||');
+  });
+  it('change the note just written', () => {
+    const { press, text } = desk('key: C major\nS: ?*4 |');
+    press('c', '#', 'd', '-', 'e', 'ArrowUp', 'Shift+ArrowDown');
+    expect(voiceLine(text(), 'S')).toBe('C#5 Db F4 ? ||');
+  });
+  it('go from voice to voice, and never change a locked one', () => {
+    const { press, text, store } = desk('S: C5*4 |\nA: ?*4 |', ['S']);
+    press('d');
+    expect(store.get().notice).toMatchObject({
+      kind: 'refused',
+      text: 'The soprano is locked. Unlock it to change it.',
+    });
+    press('ArrowDown', 'e');
+    expect(voiceLine(text(), 'S')).toBe('C5*4 ||');
+    expect(voiceLine(text(), 'A')).toBe('E4 ?*3 ||');
+  });
+  it('tie, rest, erase, and undo all of it', () => {
+    const { press, text, store, actions } = desk('S: ?*4 |');
+    const before = store.get().history.now.score;
+    press('c', 't');
+    expect(voiceLine(text(), 'S')).toBe('C5_ C ?*2 ||');
+    press('ArrowRight', 'r', 'Backspace');
+    for (let i = 0; i < 10; i++) actions.undo();
+    expect(store.get().history.now.score).toEqual(before);
+    for (let i = 0; i < 10; i++) actions.redo();
+    expect(voiceLine(text(), 'S')).toBe('C5_ C ?*2 ||');
+  });
+  it('choose a stretch', () => {
+    const { press, store } = desk('S: C5 D5 E5 F5 | G5*4 |');
+    press('ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
+    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 3 * CROTCHET });
+    press('Shift+ArrowLeft');
+    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 2 * CROTCHET });
+  });
+  it('leave to the browser what is not theirs', () => {
+    const { store } = desk('S: C5*4 |');
+    const commands = { actions: createActions(store) } as unknown as StaveCommands;
+    const event = (key: string, more = {}) =>
+      ({ key, ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...more }) as KeyboardEvent;
+    expect(
+      [event('Tab'), event('c', { ctrlKey: true }), event('F5')].map((e) => obeyStaveKey(e, commands)),
+    ).toEqual([false, false, false]);
+  });
+  it('are all told in the help', () => {
+    const told = KEY_HELP.flatMap(({ keys }) => keys.flatMap((row) => row.keys)).join(' ');
+    for (const key of [
+      'A … G',
+      '1',
+      '5',
+      '7',
+      '.',
+      'L',
+      'R',
+      'T',
+      'P',
+      '!',
+      '#',
+      '-',
+      'N',
+      'W',
+      'Space',
+      'Enter',
+      'Escape',
+    ])
+      expect(told).toContain(key);
+  });
+});
+
+describe('the stave while the text can’t be read', () => {
+  it('is not written on, so that nothing of the text is lost', () => {
+    const { press, store, actions } = desk('S: C5 X5 E5 F5 |');
+    press('d');
+    expect(store.get().notice).toMatchObject({ kind: 'refused' });
+    expect(store.get().notice!.text).toMatch(/line 1, column 7/);
+    actions.dropUnread();
+    press('ArrowRight', 'd');
+    expect(voiceLine(store.get().history.now.text, 'S')).toBe('C5 D E F ||');
+  });
+});
+
+describe('the caret', () => {
+  const { score } = readNotation('upbeat: 1\nS: G4 | (A4 B4) C5*2 D5 | E5*4 |');
+  const places = (forward: boolean): number[] => {
+    const found = [];
+    let at = forward ? 0 : 9 * CROTCHET;
+    for (let i = 0; i < 20; i++) {
+      found.push(at / CROTCHET);
+      const next = forward ? nextPlace(score, { voice: 'S', at }) : placeBefore(score, { voice: 'S', at });
+      if (next === at) break;
+      at = next;
+    }
+    return found;
+  };
+  it('stops at every beat and at every shorter note', () => {
+    expect(places(true)).toEqual([0, 1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9]);
+    expect(places(false)).toEqual([0, 1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9].reverse());
+  });
+  it('goes by bars', () => {
+    expect(barPlace(score, CROTCHET * 2, 1)).toBe(5 * CROTCHET);
+    expect(barPlace(score, CROTCHET * 2, -1)).toBe(CROTCHET);
+    expect(barPlace(score, CROTCHET, -1)).toBe(0);
+  });
+  it('follows the text', () => {
+    const { actions, store } = desk('title: x\nS: C5 D5 E5 F5 |\nA: ? G4 ?*2 |');
+    actions.followText(3, 7);
+    expect(store.get().caret).toEqual({ voice: 'A', at: CROTCHET });
+  });
+});
+
+describe('the history', () => {
+  it('goes back and forth without end, and forks where one writes anew', () => {
+    let history = beginHistory(workFromText('S: C5 |'));
+    for (let i = 0; i < 500; i++)
+      history = changed(history, workFromText(`S: C${i % 9} |`), 'stave', i * 1000);
+    for (let i = 0; i < 500; i++) history = undone(history);
+    expect(history.now.text).toBe('S: C5 |');
+    expect(undone(history)).toBe(history);
+    for (let i = 0; i < 400; i++) history = redone(history);
+    expect(history.future.length).toBe(100);
+    history = changed(history, workFromText('S: D5 |'), 'stave', 1e6);
+    expect([history.future.length, history.past.length]).toEqual([0, 401]);
+  });
+  it('takes a burst of typing as one step', () => {
+    let history = beginHistory(workFromText(''));
+    for (const [text, when] of [
+      ['S', 0],
+      ['S:', 100],
+      ['S: C5', 300],
+      ['S: C5 |', 2000],
+    ] as const)
+      history = changed(history, workFromText(text), 'text', when);
+    expect(undone(history).now.text).toBe('S: C5');
+    expect(undone(undone(history)).now.text).toBe('');
+  });
+  it('keeps the text as typed, spaces and remarks and all', () => {
+    const typed = '# mine\nS:   C5  D5 E5   F5 |';
+    expect(workFromText(typed).text).toBe(typed);
+    expect(printNotation(workFromText(typed).score)).not.toBe(typed);
+  });
+});
