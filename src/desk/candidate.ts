@@ -1,75 +1,156 @@
-/** Whose script a file is, and which draft: read from its name, or from the title in it. */
+/** Whose script a file is, and which draft: read from its name, or from the title in it. No names are needed. */
+import { z } from 'zod';
 
 export interface Identity {
-  /** The candidate number as written; undefined where none was found and a person must say. */
-  readonly candidate?: string;
-  /** 1 unless the name says otherwise. */
-  readonly draft: number;
+  /** As written, letters and digits: `4012`, `A1007`. */
+  readonly candidate: string;
+  /** Absent where nothing says which: then it is the first, or follows the last one kept. */
+  readonly draft?: number;
+  readonly foundIn: 'file name' | 'title';
 }
 
-/** How the name of a file is built, where it follows a pattern: `{candidate}-draft{draft}`. */
-export interface Pattern {
-  readonly text: string;
-  readonly read: (name: string) => Identity | undefined;
-}
+export type CandidateReading =
+  | ({ readonly ok: true } & Identity)
+  /** Why, and what to do: a person must say whose script it is. */
+  | { readonly ok: false; readonly message: string };
 
-/** Names are cut before they are looked at; nobody's file name is longer. */
-const MOST_NAME = 200;
+/** Names and titles are cut before they are looked at, so that no pattern can take long over them. */
+const MOST_CHARACTERS = 120;
+/** Each `*` multiplies the ways in which a name can be tried; three of them over 120 characters are soon done. */
+const MOST_STARS = 3;
 
 /**
- * A pattern as a teacher writes it: `{candidate}` stands for letters and digits, `{draft}` for a number, `*` for
- * anything, all else for itself (capitals or not). It is matched against the file's name without its ending.
- *
- * @throws {RangeError} where `{candidate}` is missing or stands twice.
- * @example pattern('{candidate}-d{draft}').read('4012-d2') is { candidate: '4012', draft: 2 }
+ * A pattern as a teacher writes it. `{candidate}` stands for the candidate number (letters and digits), `{draft}` for
+ * the draft's number, `*` for anything, all else for itself, capitals or not. It has to fit the whole name of the
+ * file without its ending, or the whole title. It is not a regular expression, so it can't be a slow one.
  */
-export function pattern(text: string): Pattern {
-  if (text.split('{candidate}').length !== 2 || text.split('{draft}').length > 2) {
-    throw new RangeError(
-      `The pattern “${text}” should hold {candidate} once, and may hold {draft} once: for example {candidate}-draft{draft}.`,
-    );
-  }
-  const source = text
+export const candidatePatternSchema = z
+  .string()
+  .trim()
+  .min(1, 'The pattern is empty; write one such as {candidate}-draft{draft}, or leave it out.')
+  .max(MOST_CHARACTERS, `The pattern is longer than ${MOST_CHARACTERS} characters; shorten it.`)
+  .refine(
+    (text) => count(text, '{candidate}') === 1,
+    'The pattern should hold {candidate} once, for example {candidate}-draft{draft}.',
+  )
+  .refine((text) => count(text, '{draft}') <= 1, 'The pattern may hold {draft} once only.')
+  .refine(
+    (text) => count(text, '*') <= MOST_STARS && !text.includes('**'),
+    `The pattern may hold * up to ${MOST_STARS} times, never two side by side.`,
+  )
+  .refine(
+    (text) => !/\{(?!candidate\}|draft\})/.test(text),
+    'After { the pattern knows candidate} and draft} only.',
+  )
+  .brand<'CandidatePattern'>();
+export type CandidatePattern = z.infer<typeof candidatePatternSchema>;
+
+/** Reads a pattern, or says in a sentence why it can't be used. */
+export function readCandidatePattern(
+  text: string,
+):
+  | { readonly ok: true; readonly pattern: CandidatePattern }
+  | { readonly ok: false; readonly message: string } {
+  const read = candidatePatternSchema.safeParse(text);
+  return read.success
+    ? { ok: true, pattern: read.data }
+    : { ok: false, message: read.error.issues[0]!.message };
+}
+
+/**
+ * Reads candidate and draft from a file's name (a path is allowed), then from the title in it. Without a pattern the
+ * candidate number is the first run of two to ten digits, with up to two letters before or after; in a title it must
+ * follow the word "candidate". The draft is the number after `draft`, `d` or `v`, or that of a folder `draft 2`.
+ *
+ * @example candidateOf('stack/4012_draft2.mxl', '') gives candidate 4012, draft 2
+ */
+export function candidateOf(fileName: string, title: string, pattern?: CandidatePattern): CandidateReading {
+  const parts = fileName.split(/[/\\]/);
+  const name = stem(parts.at(-1) ?? '');
+  const heading = title.slice(0, MOST_CHARACTERS);
+  const inName = pattern === undefined ? plainly(name) : fitted(name, pattern);
+  const inTitle = pattern === undefined ? titled(heading) : fitted(heading, pattern);
+  const [found, foundIn] =
+    inName.candidate !== undefined ? [inName, 'file name' as const] : [inTitle, 'title' as const];
+  if (found.candidate === undefined)
+    return {
+      ok: false,
+      message:
+        pattern === undefined
+          ? 'Neither the file’s name nor its title shows a candidate number; say whose script it is.'
+          : `Neither the file’s name nor its title fits the pattern ${pattern}; say whose script it is, or change the pattern.`,
+    };
+  const draft = found.draft ?? inName.draft ?? folderDraft(parts.at(-2)) ?? inTitle.draft;
+  return { ok: true, candidate: found.candidate, ...(draft === undefined ? {} : { draft }), foundIn };
+}
+
+interface Found {
+  readonly candidate?: string;
+  readonly draft?: number;
+}
+
+function found(candidate: string | undefined, draft: string | undefined): Found {
+  const number = Number(draft);
+  return {
+    ...(candidate === undefined ? {} : { candidate }),
+    ...(number >= 1 ? { draft: number } : {}),
+  };
+}
+
+const DRAFT = /(?:^|[^\p{L}])(?:draft|version|d|v)[\s._-]{0,3}(\d{1,2})(?!\d)/iu;
+const CANDIDATE = /(?<![\p{L}\p{N}])\p{L}{0,2}\d{2,10}\p{L}{0,2}(?![\p{L}\p{N}])/u;
+
+function plainly(name: string): Found {
+  const draft = DRAFT.exec(name);
+  const rest = draft === null ? name : name.replace(draft[0], ' ');
+  return found(CANDIDATE.exec(rest)?.[0], draft?.[1]);
+}
+
+/** A title has numbers of its own (a hymn's, an opus): only what follows the word is taken. */
+function titled(title: string): Found {
+  const after = /\bcandidate\b[^\p{L}\p{N}]{0,6}(?:(?:no|number)\b[^\p{L}\p{N}]{0,4})?(.*)$/iu.exec(
+    title,
+  )?.[1];
+  const candidate =
+    after === undefined ? undefined : /^\p{L}{0,2}\d{2,10}\p{L}{0,2}(?![\p{L}\p{N}])/u.exec(after)?.[0];
+  return found(candidate, DRAFT.exec(title)?.[1]);
+}
+
+function folderDraft(folder: string | undefined): number | undefined {
+  const draft = /^draft[\s._-]{0,3}(\d{1,2})$/i.exec(folder?.slice(0, MOST_CHARACTERS) ?? '')?.[1];
+  return found(undefined, draft).draft;
+}
+
+function fitted(text: string, pattern: CandidatePattern): Found {
+  const groups = expressionOf(pattern).exec(text.trim())?.groups;
+  return found(groups?.candidate, groups?.draft);
+}
+
+/** The latest patterns as expressions; a desk has one or two. */
+const expressions = new Map<CandidatePattern, RegExp>();
+
+function expressionOf(pattern: CandidatePattern): RegExp {
+  const known = expressions.get(pattern);
+  if (known !== undefined) return known;
+  const source = pattern
     .split(/(\{candidate\}|\{draft\}|\*)/)
     .map((part) => {
       if (part === '{candidate}') return '(?<candidate>[\\p{L}\\p{N}]{1,20})';
       if (part === '{draft}') return '(?<draft>\\d{1,2})';
-      return part === '*' ? '.{0,200}?' : part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+      return part === '*' ? `.{0,${MOST_CHARACTERS}}?` : part.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
     })
     .join('');
   const expression = new RegExp(`^${source}$`, 'iu');
-  return {
-    text,
-    read: (name) => {
-      const groups = expression.exec(stem(name))?.groups;
-      if (groups?.candidate === undefined) return undefined;
-      return { candidate: groups.candidate, draft: Number(groups.draft ?? 1) || 1 };
-    },
-  };
+  if (expressions.size > 20) expressions.clear();
+  expressions.set(pattern, expression);
+  return expression;
 }
 
-/**
- * Reads a file's name, then the title in the file. Without a pattern the candidate number is the first run of two
- * to ten digits (a letter or two may stand before or after it), the draft what follows `draft`, `d` or `v`.
- */
-export function identify(fileName: string, title: string, by?: Pattern): Identity {
-  if (by !== undefined) return by.read(fileName) ?? { draft: 1 };
-  const name = stem(fileName);
-  const draft = /(?:^|[^a-z])(?:draft|d|v)[\s_-]*(\d{1,2})(?!\d)/i.exec(name);
-  const rest = draft === null ? name : name.replace(draft[0], ' ');
-  const number = candidateIn(rest) ?? candidateIn(/candidate\D{0,12}(\w{2,12})/i.exec(title)?.[1] ?? '');
-  return {
-    ...(number === undefined ? {} : { candidate: number }),
-    draft: draft === null ? 1 : Math.max(1, Number(draft[1])),
-  };
+/** The name without its ending, cut to a sensible length. */
+function stem(name: string): string {
+  return name.replace(/\.[a-z]{2,8}$/i, '').slice(0, MOST_CHARACTERS);
 }
 
-function candidateIn(text: string): string | undefined {
-  return /(?<![\p{L}\p{N}])[\p{L}]{0,2}\d{2,10}[\p{L}]{0,2}(?![\p{L}\p{N}])/u.exec(text)?.[0];
-}
-
-/** The last part of a path, without its ending, cut to a sensible length. */
-function stem(fileName: string): string {
-  const base = fileName.split(/[/\\]/).at(-1) ?? '';
-  return base.replace(/\.[a-z]{2,8}$/i, '').slice(0, MOST_NAME);
+function count(text: string, part: string): number {
+  return text.split(part).length - 1;
 }

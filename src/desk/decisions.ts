@@ -154,6 +154,6 @@ function standingOf(
 }
 
 /** The findings that count: all but the overruled. */
-export function standingFindings(findings: readonly JudgedFinding[]): JudgedFinding[] {
+export function standingFindings<F extends { readonly standing: Standing }>(findings: readonly F[]): F[] {
   return findings.filter((finding) => finding.standing !== 'overruled');
 }

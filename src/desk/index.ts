@@ -2,17 +2,35 @@
  * The marking desk's thinking: plain functions on plain data, no files, no database, no page.
  *
  * - `candidate.ts`: candidate and draft number from a file's name or title; the pattern is settable.
- * - `facts.ts`, `finding.ts`: `factsOf(review, strengths, given)`: what is kept of a reviewed script, as JSON.
- * - `given.ts`: `compareWithGiven(given, script)`: each departure from the given notes, bar by bar.
- * - `drafts.ts`: `compareDrafts(before, after)`: mended, still there, new; which decisions may be carried over.
- * - `decisions.ts`: the teacher's decisions as data; `applyDecisions(script, findings, decisions)`.
- * - `remarks.ts`: the bank of remarks.
- * - `scheme.ts`, `suggest.ts`, `marks.ts`: the mark scheme, what the evidence suggests, the marks that are given.
- * - `feedback.ts`: two strengths and three things to work on.
- * - `classPicture.ts`: what a class has in common, script by script (an accumulator).
- * - `likeness.ts`: scripts that share more than the tune explains.
- * - `csv.ts`, `export.ts`: the mark book and everything as JSON.
+ * - `facts.ts`, `finding.ts`: what is kept of a reviewed script, as JSON; `counts.ts`, `board.ts` and `print.ts` are parts.
+ * - `given.ts`: each departure from the given notes, bar by bar, transposition and moved bars recognised.
+ * - `decisions.ts`: the teacher's decisions as data, and the findings as they stand under them; `context.ts` says which
+ *   findings are the same thing to a musician.
+ * - `drafts.ts`: mended, still there, new, matched by the music; which decisions carry over to the next draft.
+ * - `scheme.ts`, `measures.ts`, `suggest.ts`, `marks.ts`: the mark scheme, the figures it rests on, the level that they
+ *   speak for, and the marks that a teacher gives. `example-scheme.ts` is one to begin with.
+ * - `feedback.ts`: two strengths and three things to work on. `remarks.ts`: the bank of remarks.
+ * - `class-picture.ts`: what a class has in common, gathered script by script.
+ * - `likeness.ts`, `like-pairs.ts`: scripts that share more than the tune explains.
+ * - `csv.ts`, `export.ts`: the mark book, and everything as JSON.
  */
+export type { BoardBar, GoodBar } from './board.ts';
+export {
+  type CandidatePattern,
+  type CandidateReading,
+  candidateOf,
+  candidatePatternSchema,
+  readCandidatePattern,
+} from './candidate.ts';
+export {
+  type ClassPicture,
+  type ClassTally,
+  classPicture,
+  joined,
+  NO_SCRIPTS,
+  withScript,
+} from './class-picture.ts';
+export { BYTE_ORDER_MARK, type Cell, csv, csvLine } from './csv.ts';
 export {
   applyDecisions,
   DECISION_LIMITS,
@@ -26,6 +44,42 @@ export {
   standingFindings,
   type TeacherRemark,
 } from './decisions.ts';
+export { type CarriedDecision, carriedDecisions, compareDrafts, type DraftComparison } from './drafts.ts';
+export { EXAMPLE_SCHEME } from './example-scheme.ts';
 export { excerptOf, excerptText } from './excerpt.ts';
+export {
+  type DeskExport,
+  deskExportSchema,
+  type ExportedScript,
+  exportedScriptSchema,
+  exportPieces,
+  markBookHead,
+  markBookRow,
+} from './export.ts';
 export { factsOf, factsSchema, type ScriptFacts } from './facts.ts';
+export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
 export { type ScriptFinding, scriptFindingSchema, scriptFindings } from './finding.ts';
+export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
+export {
+  LIKENESS_NOTICE,
+  type Likenesses,
+  type LikePair,
+  likePairs,
+  likeReference,
+  type StackScript,
+} from './like-pairs.ts';
+export {
+  giveMark,
+  levelOf,
+  type Mark,
+  type Moderation,
+  markSchema,
+  moderationOrder,
+  type Total,
+  total,
+} from './marks.ts';
+export { type Ground, MEASURES, type Measure, measure } from './measures.ts';
+export { type LikenessPrint, likenessPrint } from './print.ts';
+export { type BankedRemark, bankedRemarkSchema, rankRemarks, rememberRemark } from './remarks.ts';
+export { fullMarks, outOf, readScheme, type Scheme, schemeSchema } from './scheme.ts';
+export { type Suggestion, suggestLevel } from './suggest.ts';

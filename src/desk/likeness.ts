@@ -1,212 +1,120 @@
 /**
- * How much two scripts share of the voices their writers added to the same tune, and how rare that is among
- * harmonisations made apart. It raises a question and accuses nobody: friends work together, teachers show a bar on
- * the board, and a plain tune has plain answers.
+ * How much two scripts share of the voices that their writers added to the same tune. It raises a question and
+ * accuses nobody: friends work together, teachers show a bar on the board, and a plain tune has plain answers.
  */
-import { semitone, staffPlace } from '../score/pitch.ts';
-import { endOf, type Score, VOICES, type VoiceName } from '../score/score.ts';
-import { textureOf, toneIn } from '../score/texture.ts';
-import { CROTCHET } from '../score/time.ts';
-import { INDEPENDENT } from './independent.ts';
+import { alignBars, transpositionBetween } from './align.ts';
+import { commonTime, type PitchCode, type Sounding, type SoundingBar } from './bar-notes.ts';
+import { ADDED, type AddedVoice, type LikenessPrint, printedBars } from './print.ts';
 
-/**
- * A script as it is compared: for each crotchet the tune's step from the crotchet before, and how far the added
- * voices lie below or above the given one (in staff places and semitones), so that a transposed copy is a copy.
- */
-export interface Skeleton {
-  readonly tune: readonly string[];
-  /** `undefined` where an added voice is silent or not written. */
-  readonly added: readonly (string | undefined)[];
-  /** The bar printed over each crotchet. */
-  readonly bars: readonly string[];
+/** A print made ready to be compared with many others. */
+export interface Comparable {
+  readonly print: LikenessPrint;
+  readonly bars: readonly SoundingBar[];
+  /** The tune from its first note on, whatever its key: two scripts of one brief have the same. */
+  readonly tune: string;
+  readonly firstCode: PitchCode;
 }
 
-/** The voice the others are measured from, and the voices compared. */
-const GIVEN: VoiceName = 'S';
+export function comparable(print: LikenessPrint): Comparable {
+  const bars = printedBars(print);
+  const firstCode = bars.flatMap((bar) => bar.notes.S)[0]?.code ?? 0;
+  const tune = bars.map((bar) => lineKey(bar.notes.S, firstCode)).join('|');
+  return { print, bars, tune, firstCode };
+}
 
-export function skeletonOf(score: Score): Skeleton {
-  const { slices } = textureOf(score);
-  const tune: string[] = [];
-  const added: (string | undefined)[] = [];
-  const bars: string[] = [];
-  let index = 0;
-  let before: number | undefined;
-  for (let at = 0; at < endOf(score); at += CROTCHET) {
-    while (index + 1 < slices.length && slices[index + 1]!.at <= at) index++;
-    const slice = slices[index]!;
-    const given = toneIn(slice, GIVEN)?.pitch;
-    const place = given === undefined ? undefined : staffPlace(given);
-    tune.push(place === undefined ? '-' : before === undefined ? '*' : String(place - before));
-    before = place ?? before;
-    const others = VOICES.filter((voice) => voice !== GIVEN).map((voice) => toneIn(slice, voice)?.pitch);
-    added.push(
-      given === undefined || others.some((pitch) => pitch === undefined)
-        ? undefined
-        : others
-            .map((pitch) => `${staffPlace(pitch!) - place!}/${semitone(pitch!) - semitone(given)}`)
-            .join(','),
-    );
-    bars.push(slice.bar.number);
-  }
-  return { tune, added, bars };
+/** A line as text, its pitches counted from some pitch: equal for lines that are the same but for transposition. */
+export function lineKey(notes: readonly Sounding[], from: PitchCode): string {
+  return notes.map(({ onset, duration, code }) => `${onset},${duration},${code - from}`).join(' ');
+}
+
+export interface AgreeingBar {
+  /** Printed numbers in either script. */
+  readonly first: string;
+  readonly second: string;
+  /** The added voices that are the same throughout the bar, from the top. */
+  readonly voices: readonly AddedVoice[];
 }
 
 export interface Likeness {
-  /** Crotchets in which both have the tune and all added voices. */
+  /** Bars of the same tune in which both have added something. */
   readonly compared: number;
-  /** Crotchets among them in which all added voices agree. */
-  readonly agreeing: number;
-  /** `agreeing` of `compared`, 0 to 1. */
+  /** How much of the added voices' time in these bars is the same, 0 to 1. */
   readonly share: number;
-  /** The longest unbroken agreement, in crotchets. */
-  readonly longest: number;
-  /** Bars (as printed in the first script) that agree throughout. */
-  readonly bars: readonly string[];
+  /** The same for each voice by itself; absent where nothing was compared. */
+  readonly byVoice: Readonly<Partial<Record<AddedVoice, number>>>;
+  /** Bars in which some added voice is the same throughout, in order. */
+  readonly bars: readonly AgreeingBar[];
+  /** Bars in which all added voices are. */
+  readonly wholeBars: number;
+  /** The most of these that follow one another. */
+  readonly longestRun: number;
 }
 
-/** Compares two skeletons of the same tune; crotchets are paired by the tune, as far as both have it. */
-export function likeness(a: Skeleton, b: Skeleton): Likeness {
+/** A bar belongs to the same tune where its soprano is the same for this share of the time. */
+const SAME_TUNE = 0.75;
+
+/** Compares two scripts, bar for bar of the tune; a transposed script is compared as transposed back. */
+export function likenessOf(a: Comparable, b: Comparable): Likeness {
+  const sameTune = a.tune === b.tune;
+  const by = sameTune ? b.firstCode - a.firstCode : transpositionBetween(a.bars, b.bars, ['S']);
+  const pairs = sameTune
+    ? a.bars.map((_, i) => [i, i] as const)
+    : alignBars(a.bars, b.bars, ['S'], by).bars.flatMap(({ a: i, b: j, likeness }) =>
+        i === undefined || j === undefined || likeness < SAME_TUNE ? [] : [[i, j] as const],
+      );
+  const common = { A: 0, T: 0, B: 0 };
+  const all = { A: 0, T: 0, B: 0 };
+  const bars: AgreeingBar[] = [];
   let compared = 0;
-  let agreeing = 0;
+  let wholeBars = 0;
   let run = 0;
-  let longest = 0;
-  const whole = new Map<string, boolean>();
-  for (const [i, j] of pairedBeats(a.tune, b.tune)) {
-    const [x, y] = [a.added[i], b.added[j]];
-    if (x === undefined || y === undefined) {
-      run = 0;
-      continue;
+  let longestRun = 0;
+  for (const [i, j] of pairs) {
+    const [x, y] = [a.bars[i]!, b.bars[j]!];
+    const voices: AddedVoice[] = [];
+    let asked = 0;
+    for (const voice of ADDED) {
+      const time = timeOfBoth(x.notes[voice], y.notes[voice]);
+      if (time === 0) continue;
+      asked++;
+      const same = commonTime(x.notes[voice], y.notes[voice], by);
+      common[voice] += same;
+      all[voice] += time;
+      if (same === time) voices.push(voice);
     }
+    if (asked === 0) continue;
     compared++;
-    const bar = a.bars[i]!;
-    if (x === y) {
-      agreeing++;
-      run++;
-      longest = Math.max(longest, run);
-      if (!whole.has(bar)) whole.set(bar, true);
-    } else {
-      run = 0;
-      whole.set(bar, false);
-    }
+    if (voices.length > 0)
+      bars.push({ first: a.print.bars[i]!.number, second: b.print.bars[j]!.number, voices });
+    const whole = asked === ADDED.length && voices.length === asked;
+    run = whole ? run + 1 : 0;
+    longestRun = Math.max(longestRun, run);
+    if (whole) wholeBars++;
   }
+  const time = all.A + all.T + all.B;
+  const byVoice: Partial<Record<AddedVoice, number>> = {};
+  for (const voice of ADDED) if (all[voice] > 0) byVoice[voice] = common[voice] / all[voice];
   return {
     compared,
-    agreeing,
-    share: compared === 0 ? 0 : agreeing / compared,
-    longest,
-    bars: [...whole].filter(([, agrees]) => agrees).map(([bar]) => bar),
+    share: time === 0 ? 0 : (common.A + common.T + common.B) / time,
+    byVoice,
+    bars,
+    wholeBars,
+    longestRun,
   };
 }
 
-/** Positions with the same tune, in order. Same tune throughout: one by one; else the longest common subsequence. */
-function pairedBeats(a: readonly string[], b: readonly string[]): [number, number][] {
-  if (a.length === b.length && a.every((step, i) => step === b[i])) return a.map((_, i) => [i, i]);
-  const width = b.length + 1;
-  const table = new Uint16Array((a.length + 1) * width);
-  for (let i = a.length - 1; i >= 0; i--) {
-    for (let j = b.length - 1; j >= 0; j--) {
-      table[i * width + j] =
-        a[i] === b[j]
-          ? table[(i + 1) * width + j + 1]! + 1
-          : Math.max(table[(i + 1) * width + j]!, table[i * width + j + 1]!);
-    }
+/** The time in which either sounds, where both sound at all: what one left unwritten is not compared. */
+function timeOfBoth(a: readonly Sounding[], b: readonly Sounding[]): number {
+  if (a.length === 0 || b.length === 0) return 0;
+  let time = 0;
+  let until = 0;
+  const notes = [...a, ...b].sort((x, y) => x.onset - y.onset);
+  for (const { onset, duration } of notes) {
+    const end = onset + duration;
+    if (end <= until) continue;
+    time += end - Math.max(onset, until);
+    until = end;
   }
-  const pairs: [number, number][] = [];
-  let i = 0;
-  let j = 0;
-  while (i < a.length && j < b.length) {
-    if (a[i] === b[j]) pairs.push([i++, j++]);
-    else if (table[(i + 1) * width + j]! >= table[i * width + j + 1]!) i++;
-    else j++;
-  }
-  return pairs;
-}
-
-/** Fewer crotchets than this say nothing. */
-export const LEAST_COMPARED = 12;
-
-/** How rare an agreement is among independent harmonisations of one tune. */
-export function rarity({ share, longest }: Pick<Likeness, 'share' | 'longest'>): {
-  /** Independent pairs that agree at least so much. */
-  readonly asMuch: number;
-  readonly pairs: number;
-  readonly unusual: boolean;
-  readonly sentence: string;
-} {
-  const { shares, runs } = INDEPENDENT;
-  const pairs = shares.length;
-  const asMuch = shares.filter((other) => other >= share).length;
-  const asLong = runs.filter((other) => other >= longest).length;
-  // Raised where no more than one independent pair in a hundred comes so near.
-  const unusual = asMuch <= pairs / 100 || asLong <= pairs / 100;
-  const most = Math.max(...shares);
-  return {
-    asMuch,
-    pairs,
-    unusual,
-    sentence:
-      `${percent(share)} of the beats have the same alto, tenor and bass. Of ${pairs} pairs of chorales that set one tune ` +
-      `independently, ${asMuch === 0 ? 'none agrees' : asMuch === 1 ? 'one agrees' : `${asMuch} agree`} in as much; the nearest pair shares ${percent(most)}.`,
-  };
-}
-
-function percent(share: number): string {
-  return `${Math.round(share * 100)} %`;
-}
-
-/** A pair of scripts, by whatever they are called. */
-export interface LikePair<Id> extends Likeness {
-  readonly first: Id;
-  readonly second: Id;
-}
-
-/** Crotchets in a stretch by which pairs are found without comparing all with all. */
-const STRETCH = 6;
-/** A stretch that so many scripts share is what the tune suggests: it makes no pair. */
-const COMMON = 60;
-
-/**
- * Pairs of scripts that agree unusually, the likest first. Scripts are first brought together by stretches of six
- * crotchets that they share, so that ten thousand scripts need no fifty million comparisons; then each pair is compared
- * in full.
- */
-export function likePairs<Id>(
-  scripts: Iterable<{ readonly id: Id; readonly skeleton: Skeleton }>,
-): LikePair<Id>[] {
-  const all: { id: Id; skeleton: Skeleton }[] = [];
-  const holders = new Map<string, number[]>();
-  for (const script of scripts) {
-    const index = all.push(script) - 1;
-    for (const stretch of new Set(stretchesOf(script.skeleton))) {
-      const list = holders.get(stretch);
-      if (list === undefined) holders.set(stretch, [index]);
-      else if (list.length <= COMMON) list.push(index);
-    }
-  }
-  const seen = new Set<number>();
-  const pairs: LikePair<Id>[] = [];
-  for (const list of holders.values()) {
-    if (list.length > COMMON) continue;
-    for (const [k, i] of list.entries()) {
-      for (const j of list.slice(k + 1)) {
-        const key = i * all.length + j;
-        if (seen.has(key)) continue;
-        seen.add(key);
-        const found = likeness(all[i]!.skeleton, all[j]!.skeleton);
-        if (found.compared >= LEAST_COMPARED && rarity(found).unusual) {
-          pairs.push({ first: all[i]!.id, second: all[j]!.id, ...found });
-        }
-      }
-    }
-  }
-  return pairs.sort((a, b) => b.share - a.share || b.longest - a.longest);
-}
-
-function stretchesOf({ added }: Skeleton): string[] {
-  const stretches: string[] = [];
-  for (let i = 0; i + STRETCH <= added.length; i++) {
-    const stretch = added.slice(i, i + STRETCH);
-    if (stretch.every((beat) => beat !== undefined)) stretches.push(stretch.join(' '));
-  }
-  return stretches;
+  return time;
 }

@@ -1,0 +1,223 @@
+/** Which scripts of a stack to lay side by side because they share more than the tune explains. */
+import { INDEPENDENT } from './independent.ts';
+import { type Comparable, comparable, type Likeness, likenessOf, lineKey } from './likeness.ts';
+import { ADDED, type LikenessPrint } from './print.ts';
+
+/** To be printed wherever likeness is shown. */
+export const LIKENESS_NOTICE =
+  'Likeness is a question, not an answer: people work together, a teacher shows a bar on the board, and a plain tune has plain answers. Ask, and decide yourself.';
+
+/** How common an agreement is. */
+export interface Rarity {
+  /** Of a hundred pairs of independent harmonisations of one tune, so many agree as much or more. */
+  readonly inAHundred: number;
+  /** True where the pair is worth a question: see {@link rarityOf}. */
+  readonly unusual: boolean;
+  readonly sentence: string;
+}
+
+/** Fewer bars than this say nothing. */
+const LEAST_BARS = 4;
+/** A pair is worth a question where no more than so many in a hundred independent pairs agree as much … */
+const UNUSUAL = 2;
+/** … and where it agrees clearly more than the middle pair of its own stack: one class has learnt one manner. */
+const ABOVE_STACK = 0.15;
+
+/**
+ * How common it is to agree so much. The yardstick is one composer's settings of one tune, made apart: he takes up an
+ * earlier setting of his own now and then, so it errs on the side of calling a likeness common. Pupils of one class are
+ * nearer to each other than that; therefore a pair must also stand out from its own stack.
+ *
+ * @param stackMiddle the share in which the middle pair of the stack agrees, where it is known
+ */
+export function rarityOf(likeness: Likeness, stackMiddle?: number): Rarity {
+  const whole = likeness.compared === 0 ? 0 : likeness.wholeBars / likeness.compared;
+  const byShare = inAHundred(INDEPENDENT.shares, likeness.share);
+  const byBars = inAHundred(INDEPENDENT.wholeBars, whole);
+  const rarest = Math.min(byShare, byBars);
+  const standsOut = stackMiddle === undefined || likeness.share >= stackMiddle + ABOVE_STACK;
+  const common = rarest === 0 ? 'none' : rarest === 1 ? '1 in 100' : `${rarest} in 100`;
+  const stack =
+    stackMiddle === undefined ? '' : ` The middle pair of this stack agrees in ${percent(stackMiddle)}.`;
+  return {
+    inAHundred: rarest,
+    unusual: likeness.compared >= LEAST_BARS && rarest <= UNUSUAL && standsOut,
+    sentence: `The added voices are the same for ${percent(likeness.share)} of the time, and all three throughout ${likeness.wholeBars} of ${likeness.compared} bars. Of ${INDEPENDENT.pairs} pairs of independent settings of one tune ${common} ${rarest === 1 ? 'agrees' : 'agree'} as much.${stack}`,
+  };
+}
+
+/** Of a hundred pairs, those that reach a share; see `independent.ts` for the table. */
+function inAHundred(thousandths: readonly number[], share: number): number {
+  const below = thousandths.findIndex((value) => value >= Math.round(1000 * share));
+  if (below < 0) return 0;
+  // The greatest value met is one pair's: to agree as much as that is one in a hundred at most.
+  return Math.max(1, 100 - below);
+}
+
+function percent(share: number): string {
+  return `${Math.round(share * 100)} %`;
+}
+
+export interface LikePair<Id> {
+  readonly first: Id;
+  readonly second: Id;
+  readonly likeness: Likeness;
+  readonly rarity: Rarity;
+}
+
+export interface Likenesses<Id> {
+  /** Worth a question, the likest first. */
+  readonly pairs: readonly LikePair<Id>[];
+  /** Pairs that were compared in full. */
+  readonly compared: number;
+  /** The share in which the middle pair agrees, 0 to 1; absent where there are fewer than three scripts. */
+  readonly stackMiddle?: number;
+  readonly notice: string;
+}
+
+/** A script in the stack. `candidate` keeps a candidate's own drafts from being laid side by side. */
+export interface StackScript<Id> {
+  readonly id: Id;
+  readonly candidate?: string;
+  readonly print: LikenessPrint;
+}
+
+/** Up to so many scripts all pairs are compared; beyond, only those that share rare bars. */
+const ALL_PAIRS = 150;
+/** Pairs drawn from a large stack to find the middle one. */
+const SAMPLE = 2_000;
+
+/** Compares the scripts of a stack. With many, only those that an index brings together are compared in full. */
+export function likePairs<Id>(scripts: readonly StackScript<Id>[]): Likenesses<Id> {
+  const ready = scripts.map(({ print }) => comparable(print));
+  const own = (i: number, j: number): boolean => {
+    const [a, b] = [scripts[i]!.candidate, scripts[j]!.candidate];
+    return a !== undefined && a === b;
+  };
+  const candidates = (scripts.length <= ALL_PAIRS ? allPairs(ready) : pairsSharingBars(ready)).filter(
+    ([i, j]) => !own(i, j),
+  );
+  const found = candidates.map(([i, j]) => ({ i, j, likeness: likenessOf(ready[i]!, ready[j]!) }));
+  const shares = scripts.length <= ALL_PAIRS ? found.map(({ likeness }) => likeness) : sampled(ready, own);
+  const stackMiddle = middle(
+    shares.filter(({ compared }) => compared >= LEAST_BARS).map(({ share }) => share),
+  );
+  const pairs = found
+    .map(({ i, j, likeness }) => ({
+      first: scripts[i]!.id,
+      second: scripts[j]!.id,
+      likeness,
+      rarity: rarityOf(likeness, scripts.length < 3 ? undefined : stackMiddle),
+    }))
+    .filter(({ rarity }) => rarity.unusual)
+    .sort((a, b) => b.likeness.share - a.likeness.share);
+  return {
+    pairs,
+    compared: found.length,
+    ...(stackMiddle === undefined || scripts.length < 3 ? {} : { stackMiddle }),
+    notice: LIKENESS_NOTICE,
+  };
+}
+
+/** Lays each script beside a setting that the teacher supplies; those worth a question, the likest first. */
+export function likeReference<Id>(
+  scripts: Iterable<StackScript<Id>>,
+  reference: LikenessPrint,
+): LikePair<Id | 'reference'>[] {
+  const other = comparable(reference);
+  const pairs: LikePair<Id | 'reference'>[] = [];
+  for (const { id, print } of scripts) {
+    const likeness = likenessOf(comparable(print), other);
+    const rarity = rarityOf(likeness);
+    if (rarity.unusual) pairs.push({ first: id, second: 'reference', likeness, rarity });
+  }
+  return pairs.sort((a, b) => b.likeness.share - a.likeness.share);
+}
+
+function middle(values: readonly number[]): number | undefined {
+  return [...values].sort((a, b) => a - b)[values.length >> 1];
+}
+
+type Indices = readonly [number, number];
+
+function allPairs(scripts: readonly Comparable[]): Indices[] {
+  const pairs: Indices[] = [];
+  for (let i = 0; i < scripts.length; i++) for (let j = i + 1; j < scripts.length; j++) pairs.push([i, j]);
+  return pairs;
+}
+
+/** Pairs spread evenly over the stack, always the same for the same stack. */
+function sampled(scripts: readonly Comparable[], own: (i: number, j: number) => boolean): Likeness[] {
+  const found: Likeness[] = [];
+  const n = scripts.length;
+  for (let k = 0; k < SAMPLE; k++) {
+    const i = k % n;
+    const j = (i + 1 + ((k * 7_919) % (n - 1))) % n;
+    if (!own(i, j)) found.push(likenessOf(scripts[i]!, scripts[j]!));
+  }
+  return found;
+}
+
+/** What so many scripts share is what the tune suggests, or what the class was shown: it brings no pair together. */
+function mostSharing(scripts: number): number {
+  return Math.max(40, Math.floor(scripts / 100));
+}
+/** Bars (or pairs of bars in one voice) that two scripts must share to be compared in full. */
+const LEAST_SHARED = 3;
+
+/**
+ * The pairs that share at least three rare traits. A trait is one bar in all its voices, or two bars running in one
+ * added voice, pitches counted from the tune's first note there.
+ */
+function pairsSharingBars(scripts: readonly Comparable[]): Indices[] {
+  const holders = new Map<number, number[]>();
+  for (const [index, script] of scripts.entries())
+    for (const trait of new Set(traitsOf(script))) {
+      const list = holders.get(trait);
+      if (list === undefined) holders.set(trait, [index]);
+      else list.push(index);
+    }
+  const most = mostSharing(scripts.length);
+  const shared = new Map<number, number>();
+  for (const list of holders.values()) {
+    if (list.length < 2 || list.length > most) continue;
+    for (const [k, i] of list.entries())
+      for (let m = k + 1; m < list.length; m++) {
+        const pair = i * scripts.length + list[m]!;
+        shared.set(pair, (shared.get(pair) ?? 0) + 1);
+      }
+  }
+  const pairs: Indices[] = [];
+  for (const [pair, count] of shared)
+    if (count >= LEAST_SHARED) pairs.push([Math.floor(pair / scripts.length), pair % scripts.length]);
+  return pairs;
+}
+
+function traitsOf({ bars }: Comparable): number[] {
+  const traits: number[] = [];
+  let before: Partial<Record<string, string>> = {};
+  for (const { notes } of bars) {
+    const from = notes.S[0]?.code ?? 0;
+    const tune = lineKey(notes.S, from);
+    const here: Partial<Record<string, string>> = {};
+    for (const voice of ADDED)
+      if (notes[voice].length > 0) here[voice] = `${voice} ${tune}/${lineKey(notes[voice], from)}`;
+    const { A, T, B } = here;
+    if (A !== undefined && T !== undefined && B !== undefined) traits.push(hash(`${A};${T};${B}`));
+    for (const voice of ADDED)
+      if (before[voice] !== undefined && here[voice] !== undefined)
+        traits.push(hash(`${before[voice]};${here[voice]}`));
+    before = here;
+  }
+  return traits;
+}
+
+/** FNV-1a, 32 bits (Fowler, Noll and Vo). Two traits with one hash only bring together a pair that is then compared. */
+function hash(text: string): number {
+  let value = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) {
+    value ^= text.charCodeAt(i);
+    value = Math.imul(value, 0x01000193);
+  }
+  return value >>> 0;
+}
