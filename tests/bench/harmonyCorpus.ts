@@ -2,8 +2,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { z } from 'zod';
 import { CHORD_TYPES, memberIndex } from '../../src/harmony/chordTypes.ts';
-import { phrasesOf } from '../../src/harmony/phrases.ts';
 import { type Grid, gridOf } from '../../src/harmony/model/grid.ts';
+import { phrasesOf } from '../../src/harmony/phrases.ts';
 import { openScore } from '../../src/open/open.ts';
 import { fifthsPlace, parseNoteName, semitone } from '../../src/score/pitch.ts';
 import { type Texture, textureOf } from '../../src/score/texture.ts';

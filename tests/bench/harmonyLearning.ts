@@ -1,10 +1,18 @@
 /** Structured averaged perceptron over the features of `src/harmony/model`. */
-import { loadSegment, newSegment, spanFeatures, chordFeatures, bassFeatures, LONGEST } from '../../src/harmony/model/segment.ts';
+
+import type { Grid } from '../../src/harmony/model/grid.ts';
 import { keyFeatures, phraseNotes } from '../../src/harmony/model/keys.ts';
 import { FEATURES } from '../../src/harmony/model/layout.ts';
-import { search, type Span } from '../../src/harmony/model/search.ts';
-import { placedFeatures, stepFeatures } from '../../src/harmony/model/transition.ts';
-import type { Grid } from '../../src/harmony/model/grid.ts';
+import { type Span, search } from '../../src/harmony/model/search.ts';
+import {
+  bassFeatures,
+  chordFeatures,
+  LONGEST,
+  loadSegment,
+  newSegment,
+  spanFeatures,
+} from '../../src/harmony/model/segment.ts';
+import { NEW_KEY, placedFeatures, standingAfter, stepFeatures } from '../../src/harmony/model/transition.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { type HumanLabel, labelInversion, type Piece } from './harmonyCorpus.ts';
 
@@ -54,11 +62,17 @@ export function humanPath(piece: Piece): Span[] {
 }
 
 /** Adds `factor` times the path's features. */
-export function addFeatures(grid: Grid, spans: readonly Span[], factor: number, into: Map<number, number>): void {
+export function addFeatures(
+  grid: Grid,
+  spans: readonly Span[],
+  factor: number,
+  into: Map<number, number>,
+): void {
   const segment = newSegment(grid);
   const phrases = phraseNotes(grid);
   const out = new Int32Array(4096);
   const add = (index: number, value: number) => into.set(index, (into.get(index) ?? 0) + factor * value);
+  let standing = NEW_KEY;
   for (const [i, span] of spans.entries()) {
     loadSegment(segment, span.from, span.to);
     let n = spanFeatures(segment, out, 0);
@@ -66,7 +80,10 @@ export function addFeatures(grid: Grid, spans: readonly Span[], factor: number, 
     n = bassFeatures(segment, span.root, span.type, span.inversion, out, n);
     n = placedFeatures(grid, span.from, span.to, span, span, out, n);
     const before = spans[i - 1];
-    if (before) n = stepFeatures(grid, span.from, before, before, span, span, out, n);
+    if (before) {
+      n = stepFeatures(grid, span.from, before, before, standing, span, span, out, n);
+      standing = standingAfter(grid, span.from, standing, before, before, span, span);
+    }
     for (let k = 0; k < n; k++) add(out[k]!, 1);
     for (let atom = span.from; atom < span.to; atom++) keyFeatures(grid, phrases, atom, span, add);
   }
@@ -146,3 +163,6 @@ function shuffled<T>(items: readonly T[], random: () => number): T[] {
   }
   return out;
 }
+
+/** How the committed table is learnt. */
+export const TRAINING: Training = { epochs: 4, margin: [2, 1, 2], seed: 1 };

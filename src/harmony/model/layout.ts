@@ -11,10 +11,10 @@ export interface Family {
   /** First index in the weight array. */
   readonly from: number;
   readonly size: number;
-  /** How many values each dimension has. */
-  readonly dimensions: readonly number[];
   /** Prints an index within the family: `major I V7`. */
   readonly label: (index: number) => string;
+  /** The index within the family that a label names. */
+  readonly find: (label: string) => number;
 }
 
 const range = (from: number, until: number): string[] =>
@@ -51,6 +51,10 @@ export const RELATIONS = [
   'tritone',
 ] as const;
 export const PLACES = ['phrase start', 'within', 'goal'] as const;
+/** Harmonies a key has lasted. */
+export const AGES = ['1', '2', '3', '4', 'more'] as const;
+/** What has confirmed a key. */
+export const CONFIRMED = ['nothing', 'dominant to tonic', 'phrase end'] as const;
 export const SPANS = ['½', '1', '1½', '2', '3', '4', 'longer'] as const;
 /** Relative places on the line of fifths, as far as notes go in a key. */
 export const LOWEST_NOTE = -7;
@@ -76,28 +80,60 @@ type Dimension = readonly string[] | typeof CHORD | typeof TURNED;
 const families: Family[] = [];
 let total = 0;
 
+const known = new Map<Dimension, Map<string, number>[]>();
+
+/** Values of a dimension by name; chords are named by mode. */
+function valuesOf(
+  dimension: Dimension,
+  mode: number,
+  size: number,
+  nameOf: (value: number) => string,
+): ReadonlyMap<string, number> {
+  let byMode = known.get(dimension);
+  if (byMode === undefined) {
+    byMode = [];
+    known.set(dimension, byMode);
+  }
+  let values = byMode[mode];
+  if (values === undefined) {
+    values = new Map(Array.from({ length: size }, (_, v) => [nameOf(v).replaceAll(' ', '_'), v]));
+    byMode[mode] = values;
+  }
+  return values;
+}
+
 function family(name: string, ...dimensions: readonly Dimension[]): number {
   const sizes = dimensions.map((d) => (d === CHORD ? VOCABULARY : d === TURNED ? VOCABULARY * 4 : d.length));
   const size = sizes.reduce((product, s) => product * s, 1);
+  const modeAt = dimensions.indexOf(MODES);
+  /** The name of value `value` of dimension `d`, in the mode numbered `mode`. */
+  const nameOf = (d: number, value: number, mode: number): string => {
+    const dimension = dimensions[d]!;
+    if (dimension === CHORD) return CHORD_NAMES[mode]![value]!;
+    if (dimension === TURNED) return `${CHORD_NAMES[mode]![value >> 2]!}${'abcd'[value & 3]!}`;
+    return dimension[value]!;
+  };
   const label = (index: number): string => {
-    const parts: string[] = [];
-    let rest = index;
     const values = sizes.map(() => 0);
+    let rest = index;
     for (let d = sizes.length - 1; d >= 0; d--) {
       values[d] = rest % sizes[d]!;
       rest = Math.floor(rest / sizes[d]!);
     }
-    const modeAt = dimensions.findLastIndex((d) => d === MODES);
-    for (const [d, dimension] of dimensions.entries()) {
-      const value = values[d]!;
-      const chords = CHORD_NAMES[values[modeAt]!]!;
-      if (dimension === CHORD) parts.push(chords[value]!);
-      else if (dimension === TURNED) parts.push(`${chords[value >> 2]!}${'abcd'[value & 3]!}`);
-      else parts.push(dimension[value]!);
-    }
-    return parts.map((part) => part.replaceAll(' ', '_')).join(' ');
+    return values.map((value, d) => nameOf(d, value, values[modeAt] ?? 0).replaceAll(' ', '_')).join(' ');
   };
-  families.push({ name, from: total, size, dimensions: sizes, label });
+  const find = (text: string): number => {
+    const parts = text.split(' ');
+    const mode = modeAt < 0 ? 0 : MODES.indexOf(parts[modeAt] as (typeof MODES)[number]);
+    let index = 0;
+    for (const [d, size] of sizes.entries()) {
+      const value = valuesOf(dimensions[d]!, mode, size, (v) => nameOf(d, v, mode)).get(parts[d]!);
+      if (value === undefined) throw new RangeError(`"${text}" is no feature of "${name}".`);
+      index = index * size + value;
+    }
+    return index;
+  };
+  families.push({ name, from: total, size, label, find });
   total += size;
   return total - size;
 }
@@ -112,7 +148,12 @@ export const MEMBERS_AT_START = family('members at start', types, masks);
 export const BASS_CHOICE = family('bass chosen', types, ['a', 'b', 'c', 'd'], BASSES);
 export const LATER_BASS = family('later bass', ACCENTS, LENGTHS);
 export const SEGMENT = family('segment', strengths, SPANS, strengths);
-export const BOUNDARY = family('boundary', strengths, ['held', 'repeated', 'step', 'leap', 'none'], strengths);
+export const BOUNDARY = family(
+  'boundary',
+  strengths,
+  ['held', 'repeated', 'step', 'leap', 'none'],
+  strengths,
+);
 export const CHORD_IN_KEY = family('chord in key', MODES, TURNED);
 export const CHORD_PLACE = family('chord by place', MODES, CHORD, ['weak', 'beat', 'strong']);
 export const PROGRESSION = family('progression', MODES, CHORD, CHORD);
@@ -124,6 +165,7 @@ export const KEY_CHANGE = family('key change', PLACES, MODES, MODES, distances);
 export const KEY_ENTRY = family('key entered with', MODES, CHORD);
 export const KEY_PIVOT = family('key prepared by', MODES, CHORD);
 export const KEY_EXIT = family('key left for', MODES, CHORD);
+export const KEY_LEFT = family('key left', PLACES, AGES, CONFIRMED);
 export const SIGNATURE = family('signature', MODES, distances);
 export const STATED_MODE = family('stated mode', MODES, ['none', 'major', 'minor']);
 export const FIRST_CHORD = family('first chord', MODES, CHORD);

@@ -3,13 +3,14 @@
  * a key. The best path is that with the greatest sum of weights over all features of its segments and steps
  * (`segment.ts`, `transition.ts`, `keys.ts`). A few of the best ends are kept at each boundary.
  */
-import type { Grid } from './grid.ts';
+
 import { candidateFinder } from './candidates.ts';
+import type { Grid } from './grid.ts';
 import { type KeyNumber, keyFeatures, likelyKeys, phraseNotes } from './keys.ts';
 import { CHORD_IN_KEY, CHORD_PLACE, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
 import { chordScorer, LONGEST, loadSegment, newSegment, spanFeatures } from './segment.ts';
 import { stepScorer } from './stepScorer.ts';
-import { type ChordNumber, placeClass } from './transition.ts';
+import { type ChordNumber, NEW_KEY, placeClass, type Standing, standingAfter } from './transition.ts';
 import { STRANGE, VOCABULARY, vocabularyIndex } from './vocabulary.ts';
 
 /** A segment of the reading: atoms `from` to before `to`. */
@@ -34,6 +35,7 @@ interface Start {
   readonly at: number;
   readonly chord: ChordNumber;
   readonly key: number;
+  readonly standing: Standing;
   readonly score: number;
   readonly back: End | undefined;
 }
@@ -103,7 +105,19 @@ export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): 
           (at === 0 ? weights[FIRST_CHORD + row]! : 0) -
           (v === STRANGE ? STRANGE_COST : 0);
         const back = step.best(key, v);
-        const start: Start = { at, chord, key, score: step.score() + placed, back };
+        const standing =
+          back === undefined
+            ? NEW_KEY
+            : standingAfter(
+                grid,
+                at,
+                back.start.standing,
+                back.start.chord,
+                keys[back.start.key]!,
+                chord,
+                keys[key]!,
+              );
+        const start: Start = { at, chord, key, standing, score: step.score() + placed, back };
         const sum = sums[key]!;
         for (let i = 0; i < trial.to.length; i++) {
           const to = trial.to[i]!;

@@ -136,7 +136,13 @@ const ACCENT_COUNT = ACCENTS.length;
 const LENGTH_COUNT = LENGTHS.length;
 
 /** Writes the indices of the chord's features into `out` from `n` on; gives the next free place. */
-export function chordFeatures(segment: Segment, root: number, type: number, out: Int32Array, n: number): number {
+export function chordFeatures(
+  segment: Segment,
+  root: number,
+  type: number,
+  out: Int32Array,
+  n: number,
+): number {
   const seventhMatters = CHORD_TYPES[type]!.offsets.length > 3;
   let present = 0;
   let atStart = 0;
@@ -210,7 +216,20 @@ export function bassFeatures(
 export function spanFeatures(segment: Segment, out: Int32Array, n: number): number {
   const { grid, from, to } = segment;
   const halves = Math.round((grid.until[to - 1]! - grid.at[from]!) / (CROTCHET / 2));
-  const span = halves <= 1 ? 0 : halves === 2 ? 1 : halves === 3 ? 2 : halves <= 5 ? 3 : halves <= 7 ? 4 : halves === 8 ? 5 : 6;
+  const span =
+    halves <= 1
+      ? 0
+      : halves === 2
+        ? 1
+        : halves === 3
+          ? 2
+          : halves <= 5
+            ? 3
+            : halves <= 7
+              ? 4
+              : halves === 8
+                ? 5
+                : 6;
   const start = grid.strength[from]!;
   const end = to < grid.atoms ? grid.strength[to]! : 4;
   out[n] = SEGMENT + (start * SPANS.length + span) * 5 + end;

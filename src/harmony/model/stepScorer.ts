@@ -5,11 +5,14 @@
 import type { Grid } from './grid.ts';
 import type { KeyNumber } from './keys.ts';
 import {
+  AGES,
   CADENCE,
+  CONFIRMED,
   KEY_CHANGE,
   KEY_DISTANCE,
   KEY_ENTRY,
   KEY_EXIT,
+  KEY_LEFT,
   KEY_PIVOT,
   NEW_PHRASE,
   PROGRESSION,
@@ -60,6 +63,7 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
     const place = newPhrase ? 0 : goal ? 2 : 1;
     for (let e = 0; e < ends.length; e++) {
       const { start, score } = ends[e]!;
+      const { standing } = start;
       const { root, type, inversion } = start.chord;
       const own = keys[start.key]!;
       fromKey[e] = start.key;
@@ -74,7 +78,10 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
           const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, tonic - own.tonic)) + KEY_DISTANCE;
           value +=
             weights[KEY_CHANGE + ((place * 2 + own.mode) * 2 + mode) * (2 * KEY_DISTANCE + 1) + distance]! +
-            weights[KEY_PIVOT + mode * VOCABULARY + v]!;
+            weights[KEY_PIVOT + mode * VOCABULARY + v]! +
+            weights[
+              KEY_LEFT + (place * AGES.length + standing.age - 1) * CONFIRMED.length + standing.confirmed
+            ]!;
         }
         base[i] = value;
       }
@@ -84,7 +91,9 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
   const tryChord = (tried: ChordNumber): void => {
     chord = tried;
     for (let e = 0; e < before.length; e++)
-      related[e] = newPhrase ? 0 : weights[RELATION + relation(before[e]!.start.chord, tried) * 5 + strength]!;
+      related[e] = newPhrase
+        ? 0
+        : weights[RELATION + relation(before[e]!.start.chord, tried) * 5 + strength]!;
     for (let k = 0; k < keyCount; k++) {
       const { mode, tonic } = keys[k]!;
       exits[k] =

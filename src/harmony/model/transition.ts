@@ -3,14 +3,17 @@ import { TYPE } from '../chordTypes.ts';
 import type { Grid } from './grid.ts';
 import type { KeyNumber } from './keys.ts';
 import {
+  AGES,
   CADENCE,
   CHORD_IN_KEY,
   CHORD_PLACE,
+  CONFIRMED,
   FIRST_CHORD,
   KEY_CHANGE,
   KEY_DISTANCE,
   KEY_ENTRY,
   KEY_EXIT,
+  KEY_LEFT,
   KEY_PIVOT,
   LAST_CHORD,
   NEW_PHRASE,
@@ -69,6 +72,35 @@ export function placeClass(grid: Grid, at: number): number {
   return strength >= 3 ? 2 : strength === 2 ? 1 : 0;
 }
 
+/** How long a key has lasted, in harmonies (1 to 5), and what has confirmed it: 0 nothing, 1 dominant to tonic, 2 a phrase end. */
+export interface Standing {
+  readonly age: number;
+  readonly confirmed: number;
+}
+
+export const NEW_KEY: Standing = { age: 1, confirmed: 0 };
+
+/** The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`. */
+export function standingAfter(
+  grid: Grid,
+  at: number,
+  before: Standing,
+  a: ChordNumber,
+  ka: KeyNumber,
+  b: ChordNumber,
+  kb: KeyNumber,
+): Standing {
+  if (ka.mode !== kb.mode || ka.tonic !== kb.tonic) return NEW_KEY;
+  const age = Math.min(before.age + 1, AGES.length);
+  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2 };
+  const from = a.root - kb.tonic;
+  const dominant =
+    (from === 1 && (a.type === TYPE.M || a.type === TYPE.M7)) ||
+    (from === 5 && (a.type === TYPE.o || a.type === TYPE.o7 || a.type === TYPE.ø7));
+  const tonic = b.root === kb.tonic && (b.type === TYPE.M || b.type === TYPE.m);
+  return { age, confirmed: before.confirmed === 1 || (dominant && tonic) ? 1 : 0 };
+}
+
 /** Features of a chord standing in a key, for the segment from atom `from` to before `to`. */
 export function placedFeatures(
   grid: Grid,
@@ -91,12 +123,13 @@ export function placedFeatures(
   return o;
 }
 
-/** Features of the step at atom `at` from chord `a` in key `ka` to chord `b` in key `kb`. */
+/** Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`. */
 export function stepFeatures(
   grid: Grid,
   at: number,
   a: ChordNumber,
   ka: KeyNumber,
+  standing: Standing,
   b: ChordNumber,
   kb: KeyNumber,
   out: Int32Array,
@@ -121,6 +154,7 @@ export function stepFeatures(
   const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
   const place = newPhrase ? 0 : goal ? 2 : 1;
   out[o++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
+  out[o++] = KEY_LEFT + (place * AGES.length + standing.age - 1) * CONFIRMED.length + standing.confirmed;
   out[o++] = KEY_ENTRY + m * VOCABULARY + vb;
   out[o++] = KEY_PIVOT + m * VOCABULARY + va;
   out[o++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
