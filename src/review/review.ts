@@ -28,7 +28,12 @@ const RANK: Readonly<Record<Severity, number>> = { fault: 0, query: 1, remark: 2
 
 /** Analyses a score and runs every rule the profile leaves on. Pure. */
 export function reviewScore(score: Score, profile: Profile): Review {
-  const analysis = analyse(textureOf(score));
+  return reviewAnalysis(analyse(textureOf(score)), profile);
+}
+
+/** Runs every rule the profile leaves on over an analysis that is already there. Pure. */
+export function reviewAnalysis(analysis: Analysis, profile: Profile): Review {
+  const { score } = analysis.texture;
   const findings: (Finding & { order: number })[] = [];
   const switchedOff: string[] = [];
   for (const [order, rule] of RULES.entries()) {
@@ -37,7 +42,7 @@ export function reviewScore(score: Score, profile: Profile): Review {
       switchedOff.push(rule.id);
       continue;
     }
-    for (const occurrence of rule.check(analysis, parameterValues(rule, setting?.parameters))) {
+    for (const occurrence of occurrencesOf(rule, analysis, profile)) {
       findings.push({
         ...occurrence,
         id: findingId(rule, occurrence),
@@ -58,6 +63,11 @@ export function reviewScore(score: Score, profile: Profile): Review {
     findings: findings.map(({ order: _order, ...finding }) => finding),
     switchedOff,
   };
+}
+
+/** What one rule finds, with the parameters the profile sets. */
+export function occurrencesOf(rule: Rule, analysis: Analysis, profile: Profile): Occurrence[] {
+  return rule.check(analysis, parameterValues(rule, profile.rules[rule.id]?.parameters));
 }
 
 /**

@@ -2,6 +2,7 @@
  * Ways out of a finding: which single notes of the added voices could be changed so that it is gone and no new fault
  * has come. The class is told how many there are and in which voices; which they are is for the teacher.
  */
+import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, keyAt, membersOf } from '../harmony/questions.ts';
 import { keyFacts } from '../harmony/tonal.ts';
@@ -10,8 +11,8 @@ import { excerpt, withTone } from '../score/excerpt.ts';
 import { type NoteName, type Pitch, printNoteName, semitone, staffPlace } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type ByVoice, byVoice, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
-import { type Finding, type Review, reviewScore } from './review.ts';
+import { type Tone, textureOf } from '../score/texture.ts';
+import { type Finding, occurrencesOf, type Review, reviewAnalysis, reviewScore } from './review.ts';
 
 export interface WaysOutOptions {
   /** Voices that are given and may not be changed: mostly the soprano. */
@@ -80,18 +81,26 @@ function moveBack(finding: Finding, shift: number): Finding {
   return { ...finding, from: finding.from - shift, until: finding.until - shift };
 }
 
-function isCured(finding: Finding, before: readonly Finding[], altered: Score, review: Review): boolean {
-  const after = reviewScore(altered, review.profile).findings;
-  return after.every((now) => {
-    const known = before.some((was) => isSame(was, now) && !isSame(was, finding));
-    if (known) return true;
-    if (isSame(finding, now)) return false;
-    return now.severity !== 'fault' && (now.severity === 'remark' || finding.severity !== 'query');
+function isCured(finding: Finding, before: readonly Finding[], altered: Score, { profile }: Review): boolean {
+  const analysis = analyse(textureOf(altered));
+  const others = before.filter((was) => !isSame(was, finding));
+  const known = (now: Place) => others.some((was) => isSame(was, now));
+  // Most candidates fail here, on the one rule, and the others need not be asked.
+  const again = occurrencesOf(finding.rule, analysis, profile).map((found) => ({
+    ...found,
+    rule: finding.rule,
+  }));
+  if (again.some((now) => isSame(finding, now) && !known(now))) return false;
+  return reviewAnalysis(analysis, profile).findings.every((now) => {
+    if (now.severity === 'remark' || known(now)) return true;
+    return now.severity !== 'fault' && finding.severity !== 'query';
   });
 }
 
+type Place = Pick<Finding, 'rule' | 'from' | 'until' | 'voices'>;
+
 /** The same complaint about the same place, though its ends may have shifted. */
-function isSame(a: Finding, b: Finding): boolean {
+function isSame(a: Place, b: Place): boolean {
   return (
     a.rule === b.rule &&
     a.from < b.until &&

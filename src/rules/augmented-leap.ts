@@ -1,5 +1,5 @@
 import { intervalName, intervalQuality } from '../score/interval.ts';
-import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -43,9 +43,8 @@ B: F3 B2 C3 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+  check: ({ texture }) =>
+    VOICES.flatMap((voice) => melodyOf(texture, voice))
       .filter(({ interval }) => {
         const steps = Math.abs(interval.steps);
         const quality = intervalQuality(interval);
@@ -59,6 +58,5 @@ B: F3 B2 C3 |`,
         tones: [from, to],
         message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
       }))
-      .sort((a, b) => a.from - b.from);
-  },
+      .sort((a, b) => a.from - b.from),
 });

@@ -1,5 +1,5 @@
 import { intervalQuality } from '../score/interval.ts';
-import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -42,9 +42,8 @@ B: D3 E3 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+  check: ({ texture }) =>
+    VOICES.flatMap((voice) => melodyOf(texture, voice))
       .filter(({ interval }) => Math.abs(interval.steps) === 1 && isAugmented(intervalQuality(interval)))
       .map(({ from, to, interval, acrossFermata }) => ({
         ...(acrossFermata ? { severity: 'remark' as const } : {}),
@@ -54,8 +53,7 @@ B: D3 E3 |`,
         tones: [from, to],
         message: `The ${VOICE_WORDS[from.voice]} moves ${interval.steps > 0 ? 'up' : 'down'} an augmented second, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', into the next phrase' : ''}.`,
       }))
-      .sort((a, b) => a.from - b.from);
-  },
+      .sort((a, b) => a.from - b.from),
 });
 
 function isAugmented(quality: ReturnType<typeof intervalQuality>): boolean {

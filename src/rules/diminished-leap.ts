@@ -47,7 +47,7 @@ B: F3 B2 C3 |`,
   },
   check: ({ texture }) => {
     const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+    return VOICES.flatMap((voice) => melodyOf(texture, voice))
       .flatMap(({ from, to, interval, acrossFermata }) =>
         acrossFermata || !isDiminished(interval) ? [] : resolution(texture, breaks, from, to, interval),
       )

@@ -1,5 +1,5 @@
 import { intervalBetween, intervalName } from '../score/interval.ts';
-import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -43,10 +43,9 @@ B: C3 C3 F2 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => {
-      const moves = melodyOf(texture, voice, breaks);
+  check: ({ texture }) =>
+    VOICES.flatMap((voice) => {
+      const moves = melodyOf(texture, voice);
       return moves.flatMap((first, i) => {
         const second = moves[i + 1];
         if (second === undefined || second.from !== first.to) return [];
@@ -68,6 +67,5 @@ B: C3 C3 F2 |`,
           },
         ];
       });
-    }).sort((x, y) => x.from - y.from);
-  },
+    }).sort((x, y) => x.from - y.from),
 });

@@ -47,7 +47,7 @@ B: G3 D3 | G2 G2 |`,
   check: (analysis) => {
     const { texture } = analysis;
     const breaks = phraseBreaks(texture);
-    return melodyOf(texture, 'B', breaks).flatMap(({ from, to, interval, acrossFermata }) => {
+    return melodyOf(texture, 'B').flatMap(({ from, to, interval, acrossFermata }) => {
       if (interval.steps !== 0 || interval.semitones !== 0 || acrossFermata) return [];
       const before = metricalStrength(barAt(texture.score, from.at), from.at);
       const after = metricalStrength(barAt(texture.score, to.at), to.at);

@@ -1,5 +1,5 @@
 import { intervalName, intervalQuality } from '../score/interval.ts';
-import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -52,10 +52,9 @@ B: G3 G2 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => {
-      const moves = melodyOf(texture, voice, breaks);
+  check: ({ texture }) =>
+    VOICES.flatMap((voice) => {
+      const moves = melodyOf(texture, voice);
       return moves.flatMap(({ from, to, interval, acrossFermata }, i) => {
         const quality = intervalQuality(interval);
         if (Math.abs(interval.steps) !== 6 || (quality !== 'major' && quality !== 'minor')) return [];
@@ -82,6 +81,5 @@ B: G3 G2 |`,
           },
         ];
       });
-    }).sort((a, b) => a.from - b.from);
-  },
+    }).sort((a, b) => a.from - b.from),
 });

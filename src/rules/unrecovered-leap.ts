@@ -1,5 +1,5 @@
 import { intervalName } from '../score/interval.ts';
-import { type MelodicMove, melodyOf, phraseBreaks } from '../score/motion.ts';
+import { type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule, type Severity } from './rule.ts';
@@ -49,10 +49,9 @@ B: G3 G3 D3 |`,
       },
     ],
   },
-  check: ({ texture }, { smallest }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => {
-      const moves = melodyOf(texture, voice, breaks);
+  check: ({ texture }, { smallest }) =>
+    VOICES.flatMap((voice) => {
+      const moves = melodyOf(texture, voice);
       return moves.flatMap((leap, i) => {
         const size = Math.abs(leap.interval.steps);
         // Leaps wider than an octave have a rule of their own, and a bass leaps octaves as it likes.
@@ -73,8 +72,7 @@ B: G3 G3 D3 |`,
           },
         ];
       });
-    }).sort((a, b) => a.from - b.from);
-  },
+    }).sort((a, b) => a.from - b.from),
 });
 
 /** To go on the same way is a query, in the bass a remark; to turn back by leap a remark; a repeated note is none. */

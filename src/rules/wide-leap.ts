@@ -1,5 +1,5 @@
 import { intervalName } from '../score/interval.ts';
-import { melodyOf, phraseBreaks } from '../score/motion.ts';
+import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -43,9 +43,8 @@ B: D3 D2 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
-    return VOICES.flatMap((voice) => melodyOf(texture, voice, breaks))
+  check: ({ texture }) =>
+    VOICES.flatMap((voice) => melodyOf(texture, voice))
       .filter(({ interval }) => Math.abs(interval.steps) > 7)
       .map(({ from, to, interval, acrossFermata }) => ({
         // A new phrase may begin anywhere: the singer has breathed and heard the chord.
@@ -56,6 +55,5 @@ B: D3 D2 |`,
         tones: [from, to],
         message: `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
       }))
-      .sort((a, b) => a.from - b.from);
-  },
+      .sort((a, b) => a.from - b.from),
 });

@@ -50,21 +50,29 @@ export function simple(interval: Interval): Interval {
   return { steps: up.steps - 7 * octaves, semitones: up.semitones - 12 * octaves };
 }
 
+/** Names by how far an interval is from its natural size, from -3 on. */
+const PERFECT_QUALITIES = [
+  undefined,
+  'doubly diminished',
+  'diminished',
+  'perfect',
+  'augmented',
+  'doubly augmented',
+] as const;
+const MAJOR_QUALITIES = [
+  'doubly diminished',
+  'diminished',
+  'minor',
+  'major',
+  'augmented',
+  'doubly augmented',
+] as const;
+
 /** Quality by spelling; direction and octaves do not matter. `undefined` beyond doubly altered. */
 export function intervalQuality(interval: Interval): IntervalQuality | undefined {
   const { steps, semitones } = simple(interval);
-  const off = semitones - NATURAL_SIZE[steps]!;
-  const names: Record<number, IntervalQuality> = PERFECT_STEPS.has(steps)
-    ? { [-2]: 'doubly diminished', [-1]: 'diminished', 0: 'perfect', 1: 'augmented', 2: 'doubly augmented' }
-    : {
-        [-3]: 'doubly diminished',
-        [-2]: 'diminished',
-        [-1]: 'minor',
-        0: 'major',
-        1: 'augmented',
-        2: 'doubly augmented',
-      };
-  return names[off];
+  const qualities = PERFECT_STEPS.has(steps) ? PERFECT_QUALITIES : MAJOR_QUALITIES;
+  return qualities[semitones - NATURAL_SIZE[steps]! + 3];
 }
 
 const NUMBER_NAMES = ['unison', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'octave'] as const;

@@ -1,7 +1,7 @@
 /** Questions about how voices move against each other that need nothing but the texture. */
 import { type Interval, intervalBetween, isOctave, isPerfectFifth, isUnison } from './interval.ts';
 import { semitone } from './pitch.ts';
-import type { VoiceName } from './score.ts';
+import { type ByVoice, byVoice, type VoiceName } from './score.ts';
 import { type Move, type Texture, type Tone, type Transition, toneIn } from './texture.ts';
 import type { Ticks } from './time.ts';
 
@@ -85,9 +85,15 @@ export function previousTone(texture: Texture, tone: Tone): Tone | undefined {
   return previous !== undefined && previous.until === tone.at ? previous : undefined;
 }
 
-/** The moments at which a new phrase begins after a fermata: see {@link crossesFermata}. */
+const breaksKnown = new WeakMap<Texture, ReadonlySet<Ticks>>();
+
+/** The moments at which a new phrase begins after a fermata: see {@link crossesFermata}. Remembered. */
 export function phraseBreaks(texture: Texture): ReadonlySet<Ticks> {
-  return new Set(texture.transitions.filter(crossesFermata).map(({ to }) => to.at));
+  const known = breaksKnown.get(texture);
+  if (known !== undefined) return known;
+  const breaks = new Set(texture.transitions.filter(crossesFermata).map(({ to }) => to.at));
+  breaksKnown.set(texture, breaks);
+  return breaks;
 }
 
 /** A stretch in which something holds between two voices without a break. */
@@ -147,12 +153,21 @@ export interface MelodicMove {
   readonly acrossFermata: boolean;
 }
 
-/** All melodic moves of a voice, in order, repeated notes included. */
-export function melodyOf(texture: Texture, voice: VoiceName, breaks = phraseBreaks(texture)): MelodicMove[] {
-  return texture.tones[voice].flatMap((from) => {
-    const to = nextTone(texture, from);
-    if (to === undefined) return [];
-    const interval = intervalBetween(from.pitch, to.pitch);
-    return [{ from, to, interval, acrossFermata: breaks.has(to.at) }];
-  });
+const melodiesKnown = new WeakMap<Texture, ByVoice<readonly MelodicMove[]>>();
+
+/** All melodic moves of a voice, in order, repeated notes included. Remembered. */
+export function melodyOf(texture: Texture, voice: VoiceName): readonly MelodicMove[] {
+  const known = melodiesKnown.get(texture);
+  if (known !== undefined) return known[voice];
+  const breaks = phraseBreaks(texture);
+  const melodies = byVoice((v) =>
+    texture.tones[v].flatMap((from): MelodicMove[] => {
+      const to = nextTone(texture, from);
+      if (to === undefined) return [];
+      const interval = intervalBetween(from.pitch, to.pitch);
+      return [{ from, to, interval, acrossFermata: breaks.has(to.at) }];
+    }),
+  );
+  melodiesKnown.set(texture, melodies);
+  return melodies[voice];
 }
