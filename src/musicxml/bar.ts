@@ -70,6 +70,10 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
   let ending = part.ending;
   const grace = new Map<string, Pitch[]>();
 
+  const counted = { notes: 0, changes: 0, figures: 0 };
+  const limit = (count: number, most: number, what: string, element: XmlElement) => {
+    if (count > most) throw new Refusal(`Bar ${number || '?'} has more than ${most} ${what}.`, element);
+  };
   const moveTo = (to: Exact) => {
     cursor = to;
     figureAt = to;
@@ -101,7 +105,8 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
   };
 
   const readNote = (element: XmlElement) => {
-    const voice = textOf(element, 'voice') ?? '';
+    const chord = childOf(element, 'chord') !== undefined;
+    const voice = (chord ? notes.at(-1)?.voice : undefined) ?? textOf(element, 'voice') ?? '';
     const staffElement = childOf(element, 'staff');
     const staff =
       staffElement === undefined ? 1 : wholeNumber(staffElement, 1, LIMITS.staves, 'A staff number');
@@ -114,16 +119,15 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
       element.attributes['print-object'] === 'no' ||
       childOf(element, 'pitch')?.attributes['print-object'] === 'no';
     if (childOf(element, 'grace')) {
-      if (read && !hidden) {
+      // Of a chord of grace notes the first is kept.
+      if (read && !hidden && !chord) {
         const lane = `${staff} ${voice}`;
-        const waiting = grace.get(lane) ?? [];
-        if (!childOf(element, 'chord')) waiting.push(read.pitch);
-        grace.set(lane, waiting);
+        grace.set(lane, [...(grace.get(lane) ?? []), read.pitch]);
       }
       return;
     }
     notices.count(element);
-    const chord = childOf(element, 'chord') !== undefined;
+    limit(++counted.notes, LIMITS.notesInBar, 'notes', element);
     const length = lengthOf(element);
     const start = chord ? onset : cursor;
     const end = plus(start, length);
@@ -211,6 +215,7 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
         }
         if (sign === 'TAB') part.unpitched.set(staff, 'tablature');
       } else if (child.name === 'key') {
+        limit(++counted.changes, LIMITS.changesInBar, 'changes of key or metre', child);
         const staff = staffOf(child, 0);
         const by = part.transpositions.get(staff || 1) ?? part.transpositions.get(0) ?? AS_WRITTEN;
         const { key, odd } = readKey(child, by);
@@ -222,13 +227,15 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
           );
         }
         keys.push({ at, staff, key });
-      } else if (child.name === 'time' && !metres.some((m) => m.at === at)) {
-        metres.push({ at, metre: readMetre(child) });
+      } else if (child.name === 'time') {
+        limit(++counted.changes, LIMITS.changesInBar, 'changes of key or metre', child);
+        if (!metres.some((m) => m.at === at)) metres.push({ at, metre: readMetre(child) });
       }
     }
   };
 
   const readBarline = (element: XmlElement) => {
+    limit(++counted.changes, LIMITS.changesInBar, 'barlines', element);
     const location = element.attributes.location ?? 'right';
     const at = location === 'left' ? 0 : location === 'middle' ? nearestTick(cursor) : -1;
     const direction = childOf(element, 'repeat')?.attributes.direction;
@@ -278,6 +285,7 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
         case 'sound':
           return readTempo(element);
         case 'figured-bass': {
+          limit(++counted.figures, LIMITS.figuresInBar, 'figures', element);
           const read = readFigures(element);
           if (read.length > 0) figures.push({ at: nearestTick(figureAt), figures: read });
           // Several figures under one note follow one another, each as long as it says.

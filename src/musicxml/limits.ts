@@ -28,6 +28,12 @@ export const LIMITS = {
   bars: 2_000,
   /** Notes and rests in all parts together. */
   notes: 60_000,
+  /** Notes and rests in one bar of one part. */
+  notesInBar: 1_000,
+  /** Changes of key and metre, repeats, fermatas over barlines in one bar of one part. */
+  changesInBar: 64,
+  /** Figures in one bar of one part. */
+  figuresInBar: 256,
   /** Parts of a crotchet that a file may count in. */
   divisions: 1_000_000,
   /** Crotchets one note, rest, forward or backup may last. */

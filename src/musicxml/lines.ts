@@ -3,8 +3,9 @@
  * of its own for each voice has one line, a staff of a closed score two, however the file writes them: as two voices
  * with stems up and down, as voices that change their number from bar to bar, or as chords.
  */
-import { comparePitch, type Pitch, semitone } from '../score/pitch.ts';
-import type { Ticks } from '../score/time.ts';
+import { comparePitch, type Pitch } from '../score/pitch.ts';
+import { deal } from './deal.ts';
+import { type Habits, habitsOf, heightOf, lanesOf } from './lanes.ts';
 import type { SourceNote, SourcePart, SourceScore } from './source.ts';
 
 export interface Line {
@@ -44,6 +45,8 @@ export interface Staff {
 /** More notes than this share of a staff's moments makes it a staff of more lines. */
 const TELLING = 0.05;
 const MOST_LINES = 4;
+/** In semitones above C0. */
+const MIDDLE_C = 48;
 
 export function stavesOf(source: SourceScore): Staff[] {
   return source.parts.flatMap((part, index) => {
@@ -68,10 +71,11 @@ function homed(part: SourcePart): (readonly SourceNote[])[] {
       const counts = homes.get(note.voice) ?? new Map<number, number>();
       homes.set(note.voice, counts);
       counts.set(note.staff, (counts.get(note.staff) ?? 0) + 1);
+      if (note.chord) continue;
       const before = last.get(note.voice);
       if (before !== undefined && before.staff !== note.staff) {
         // The same number on two staves at once only means that each staff counts its own voices.
-        if (note.at < before.at + before.duration && !note.chord) stays.add(note.voice);
+        if (note.at < before.at + before.duration) stays.add(note.voice);
         else wanders.add(note.voice);
       }
       last.set(note.voice, note);
@@ -91,46 +95,6 @@ function homed(part: SourcePart): (readonly SourceNote[])[] {
   });
 }
 
-/** The notes of one voice number in one bar; two lanes where one number is used for two things at once. */
-interface Lane {
-  readonly voice: string;
-  readonly notes: SourceNote[];
-  chords: boolean;
-}
-
-function lanesOf(notes: readonly SourceNote[]): Lane[] {
-  const lanes = new Map<string, { lane: Lane; until: Ticks }[]>();
-  let last: { lane: Lane; until: Ticks } | undefined;
-  for (const note of notes) {
-    if (note.chord && last) {
-      last.lane.notes.push(note);
-      last.lane.chords = true;
-      continue;
-    }
-    const open = lanes.get(note.voice) ?? [];
-    lanes.set(note.voice, open);
-    let place = open.find((one) => one.until <= note.at);
-    if (place === undefined) {
-      const voice = open.length === 0 ? note.voice : `${note.voice}~${open.length + 1}`;
-      place = { lane: { voice, notes: [], chords: false }, until: 0 };
-      open.push(place);
-    }
-    place.lane.notes.push(note);
-    place.until = note.at + note.duration;
-    last = place;
-  }
-  return [...lanes.values()].flat().map((one) => one.lane);
-}
-
-interface Habits {
-  /** Which line a voice number stands for throughout. */
-  readonly lineOf: ReadonlyMap<string, number>;
-  /** The share of moments with more than one note. */
-  readonly chordal: number;
-  /** The line that a lone note of a staff written as chords belongs to. */
-  readonly outer: number;
-}
-
 function readStaff(
   part: SourcePart,
   partIndex: number,
@@ -144,7 +108,7 @@ function readStaff(
   const habits: Habits = {
     lineOf: habitsOf(lanes, of),
     chordal,
-    outer: part.clefs.get(staff)?.sign === 'F' ? of - 1 : 0,
+    outer: isLow(part.clefs.get(staff)?.sign, bars) ? of - 1 : 0,
   };
   const dealt = lanes.map((bar) => deal(bar, of, habits));
   const lines = Array.from({ length: of }, (_, i) =>
@@ -168,6 +132,13 @@ function readStaff(
   };
 }
 
+/** Whether a staff is for low voices: by its clef, or by its notes where it has none. */
+function isLow(clef: string | undefined, bars: readonly (readonly SourceNote[])[]): boolean {
+  if (clef === 'F' || clef === 'G') return clef === 'F';
+  const height = heightOf(bars.flat());
+  return height > 0 && height < MIDDLE_C;
+}
+
 /** How many notes sound together on a staff: at most, and often enough to tell. */
 function density(bars: readonly (readonly SourceNote[])[]): { most: number; usual: number; chordal: number } {
   const moments: number[] = [];
@@ -182,171 +153,6 @@ function density(bars: readonly (readonly SourceNote[])[]): { most: number; usua
   let usual = most >= 2 ? 2 : 1;
   while (usual < most && share(usual + 1) >= TELLING) usual++;
   return { most, usual, chordal: share(2) };
-}
-
-function habitsOf(bars: readonly (readonly Lane[])[], of: number): Map<string, number> {
-  const known = new Map<string, { up: number; down: number; sum: number; notes: number }>();
-  for (const lane of bars.flat()) {
-    const habit = known.get(lane.voice) ?? { up: 0, down: 0, sum: 0, notes: 0 };
-    known.set(lane.voice, habit);
-    for (const note of lane.notes) {
-      if (note.stem === 'up') habit.up++;
-      if (note.stem === 'down') habit.down++;
-      if (note.pitch) {
-        habit.sum += semitone(note.pitch);
-        habit.notes++;
-      }
-    }
-  }
-  const lineOf = new Map<string, number>();
-  const lean = (h: { up: number; down: number }) => (h.up - h.down) / Math.max(1, h.up + h.down);
-  const sounding = [...known].filter(([, h]) => h.notes > 0);
-  if (of === 1) return lineOf;
-  if (sounding.length === of && of > 1) {
-    const stemsTell = of === 2 && Math.abs(lean(sounding[0]![1]) - lean(sounding[1]![1])) > 0.5;
-    sounding.sort(([, a], [, b]) => (stemsTell ? lean(b) - lean(a) : b.sum / b.notes - a.sum / a.notes));
-    for (const [i, [voice]] of sounding.entries()) lineOf.set(voice, i);
-  } else if (of === 2) {
-    for (const [voice, habit] of sounding) {
-      if (Math.abs(lean(habit)) >= 0.6 && habit.up + habit.down > 0)
-        lineOf.set(voice, lean(habit) > 0 ? 0 : 1);
-    }
-  }
-  if (lineOf.size === 0 && of === 2 && known.size === 2) {
-    // Nothing but their numbers tells the voices apart: the upper one comes first.
-    const order = [...known.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
-    for (const [i, voice] of order.entries()) lineOf.set(voice, i);
-  }
-  // The one voice that never sounds is the line that is left over.
-  const silent = [...known.keys()].filter((voice) => !lineOf.has(voice));
-  const free = Array.from({ length: of }, (_, i) => i).filter((i) => ![...lineOf.values()].includes(i));
-  if (silent.length === 1 && free.length === 1 && lineOf.size === of - 1) lineOf.set(silent[0]!, free[0]!);
-  return lineOf;
-}
-
-interface Dealt {
-  readonly lines: SourceNote[][];
-  readonly setAside: SourceNote[];
-  guessed: boolean;
-  shared: number;
-}
-
-/** Gives the notes of one bar to the lines of the staff. */
-function deal(lanes: readonly Lane[], of: number, habits: Habits): Dealt {
-  const lines = Array.from({ length: of }, (): SourceNote[] => []);
-  const dealt: Dealt = { lines, setAside: [], guessed: false, shared: 0 };
-  const chords = lanes.some((lane) => lane.chords);
-  if (of === 1) {
-    for (const lane of lanes) lines[0]!.push(...lane.notes);
-  } else if (!chords && lanes.length > 1 && lanes.length <= of) {
-    const order = orderOf(lanes, of, habits);
-    for (const [i, lane] of lanes.entries()) lines[order[i]!]!.push(...lane.notes);
-  } else if (!chords && lanes.length === 1 && habits.lineOf.has(lanes[0]!.voice)) {
-    lines[habits.lineOf.get(lanes[0]!.voice)!]!.push(...lanes[0]!.notes);
-  } else {
-    dealMoments(lanes, habits, dealt);
-  }
-  for (const line of lines) untangle(line, dealt.setAside);
-  return dealt;
-}
-
-/** Which line each lane is, where every lane is a single melody. */
-function orderOf(lanes: readonly Lane[], of: number, habits: Habits): number[] {
-  const stems = lanes.map((lane) => {
-    const up = lane.notes.filter((note) => note.stem === 'up').length;
-    const down = lane.notes.filter((note) => note.stem === 'down').length;
-    return up > 0 && down === 0 ? 'up' : down > 0 && up === 0 ? 'down' : undefined;
-  });
-  if (of === 2 && stems[0] !== undefined && stems[1] !== undefined && stems[0] !== stems[1]) {
-    return stems.map((stem) => (stem === 'up' ? 0 : 1));
-  }
-  const usual = lanes.map((lane) => habits.lineOf.get(lane.voice));
-  if (usual.every((line) => line !== undefined) && new Set(usual).size === lanes.length)
-    return usual as number[];
-  if (of === 2) {
-    const known = usual.findIndex((line, i) => line !== undefined || stems[i] !== undefined);
-    if (known >= 0 && usual.filter((line) => line !== undefined).length <= 1) {
-      const line = usual[known] ?? (stems[known] === 'up' ? 0 : 1);
-      return lanes.map((_, i) => (i === known ? line : 1 - line));
-    }
-  }
-  const byHeight = lanes.map((lane, i) => ({ i, height: heightOf(lane.notes) }));
-  byHeight.sort((a, b) => (a.height === 0 || b.height === 0 ? a.i - b.i : b.height - a.height || a.i - b.i));
-  const order: number[] = [];
-  for (const [line, { i }] of byHeight.entries()) order[i] = line;
-  return order;
-}
-
-/** Moment by moment: stems first, then height. */
-function dealMoments(lanes: readonly Lane[], habits: Habits, dealt: Dealt): void {
-  const { lines, setAside } = dealt;
-  const last = lines.length - 1;
-  const busy = lines.map(() => 0);
-  const all = lanes.flatMap((lane) =>
-    lane.notes.map((note) => ({ note, line: habits.lineOf.get(lane.voice) })),
-  );
-  const give = (line: number, note: SourceNote) => {
-    lines[line]!.push(note);
-    busy[line] = note.at + note.duration;
-  };
-  for (const at of [...new Set(all.map(({ note }) => note.at))].sort((a, b) => a - b)) {
-    const here = all.filter(({ note }) => note.at === at);
-    for (const { note, line } of here.filter((one) => one.note.kind === 'rest')) {
-      if (lanes.length > 1 && line !== undefined) give(line, note);
-      else if (lanes.length === 1) for (const i of lines.keys()) give(i, note);
-    }
-    const notes = here.filter(({ note }) => note.kind === 'note');
-    const [only] = notes;
-    if (only === undefined) continue;
-    if (notes.length === 1) {
-      const free = [...lines.keys()].filter((i) => busy[i]! <= at);
-      if (lanes.length > 1 && only.line !== undefined) give(only.line, only.note);
-      else if (free.length === 1) give(free[0]!, only.note);
-      else if (habits.chordal >= 0.5) {
-        // On a staff written as chords a lone note is sung by both.
-        for (const i of lines.keys()) give(i, only.note);
-        dealt.shared++;
-      } else give(habits.outer, only.note);
-      dealt.guessed = true;
-      continue;
-    }
-    dealt.guessed = true;
-    const rank = (stem: SourceNote['stem']) => (stem === 'up' ? 0 : stem === 'down' ? 2 : 1);
-    const mixed = new Set(notes.map(({ note }) => note.stem)).size > 1;
-    notes.sort(
-      (a, b) =>
-        (mixed ? rank(a.note.stem) - rank(b.note.stem) : 0) || comparePitch(b.note.pitch!, a.note.pitch!),
-    );
-    // The lowest note is the lowest line's; what is too many is in the middle.
-    const above = notes.slice(0, -1);
-    give(last, notes.at(-1)!.note);
-    for (const [i, { note }] of above.entries()) {
-      if (i < last) give(i, note);
-      else setAside.push(note);
-    }
-  }
-}
-
-/** Puts a line in order of time and takes out what begins before the note before it has ended. */
-function untangle(line: SourceNote[], setAside: SourceNote[]): void {
-  line.sort((a, b) => a.at - b.at);
-  let until = 0;
-  let kept = 0;
-  for (const note of line) {
-    if (note.duration <= 0) continue;
-    const before = line[kept - 1];
-    if (note.at < until && note.kind === 'note' && before !== undefined && before.kind !== 'note') {
-      // A rest written for both voices gives way to the note of one.
-      if (before.at < note.at) line[kept - 1] = { ...before, duration: note.at - before.at };
-      else kept--;
-    } else if (note.at < until) {
-      if (note.kind === 'note') setAside.push(note);
-      continue;
-    }
-    line[kept++] = note;
-    until = note.at + note.duration;
-  }
-  line.length = kept;
 }
 
 function lineFrom(
@@ -378,9 +184,4 @@ function lineFrom(
     ...(lowest && highest ? { lowest, highest } : {}),
     height: heightOf(bars.flat()),
   };
-}
-
-function heightOf(notes: readonly SourceNote[]): number {
-  const pitched = notes.flatMap((note) => (note.pitch ? [semitone(note.pitch)] : []));
-  return pitched.length === 0 ? 0 : pitched.reduce((sum, n) => sum + n, 0) / pitched.length;
 }

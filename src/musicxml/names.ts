@@ -72,18 +72,22 @@ export interface NameReading {
   /** In the order in which the name says them. */
   readonly voices: readonly VoiceName[];
   readonly accompaniment: boolean;
+  /** Nothing else is in the name: `Tenor` or `Tenor 1`, not `Tenor drum`. */
+  readonly exact: boolean;
 }
 
 /** `Sopran` is S, `Tenor / Bass` T and B, `Organ` an accompaniment, `Part 1` nothing. */
 export function readName(name: string): NameReading {
   const plain = name.toLowerCase().replace(/ß/g, 'ss').normalize('NFD').replace(/\p{M}/gu, '');
   const accompaniment = ACCOMPANIMENT.test(plain);
-  if (accompaniment) return { voices: [], accompaniment };
+  if (accompaniment) return { voices: [], accompaniment, exact: false };
   const voices: VoiceName[] = [];
-  for (const word of plain.split(/[^\p{L}]+/u)) {
-    for (const voice of PAIRS.get(word) ?? [VOICE_OF.get(word)]) {
-      if (voice !== undefined && !voices.includes(voice)) voices.push(voice);
-    }
+  let exact = true;
+  for (const word of plain.split(/[^\p{L}]+/u).filter((one) => one !== '')) {
+    const one = VOICE_OF.get(word);
+    const said = PAIRS.get(word) ?? (one === undefined ? [] : [one]);
+    exact &&= said.length > 0;
+    for (const voice of said) if (!voices.includes(voice)) voices.push(voice);
   }
-  return { voices, accompaniment };
+  return { voices, accompaniment, exact: exact && voices.length > 0 };
 }

@@ -118,7 +118,8 @@ function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefin
   const lines: Partial<Record<VoiceName, Line>> = {};
   for (const voice of VOICES) {
     const claims = named.filter((one) => one.voice === voice);
-    const [first] = claims;
+    // "Soprano" before "Given melody", which is sung by the same voice.
+    const first = claims.find((one) => readName(source.parts[one.line.part]!.name).exact) ?? claims[0];
     if (first === undefined) continue;
     // The given melody may stand there twice; two different sopranos are five voices.
     if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) return undefined;
@@ -148,10 +149,14 @@ function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefin
   };
 }
 
+/** With more staves than this that have notes and no voices' names, a score is for an orchestra. */
+const MOST_STAVES = 10;
+
 /** Without names: four staves with a line each, or two with two, in the order of the score or by their height. */
 function byPlace(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
   const pitched = staves.filter((staff) => staff.kind === 'notes');
-  const usable = pitched.length < 2 ? [] : pitched;
+  const begun = pitched.filter((staff) => staff.most > 0).length;
+  const usable = pitched.length < 2 || begun > MOST_STAVES ? [] : pitched;
   for (const { group, lines } of groupsOf(usable)) {
     const rest = staves.filter((staff) => !group.includes(staff));
     if (rest.every((staff) => mayStandAside(source, staff, lines))) return inOrder(source, group, lines);
@@ -186,14 +191,14 @@ function allowedAside(staff: Staff): number {
 /** Lines higher than the one above by more semitones than this are out of order. */
 const OUT_OF_ORDER = 3;
 /** Fewer notes than this tell nothing about a line's height. */
-const ENOUGH_NOTES = 8;
+const ENOUGH_NOTES = 4;
 
 function inOrder(source: SourceScore, group: readonly Staff[], lines: Line[]): Choice {
   const telling = lines.filter((line) => line.notes >= ENOUGH_NOTES);
   const jumbled = telling.some((line, i) =>
     telling.slice(i + 1).some((lower) => lower.height - line.height > OUT_OF_ORDER),
   );
-  if (jumbled && telling.length === lines.length) lines.sort((a, b) => b.height - a.height);
+  if (jumbled) lines = byHeight(lines, telling);
   const chosen = Object.fromEntries(VOICES.map((voice, i) => [voice, lines[i]!])) as Record<VoiceName, Line>;
   const told = listed(VOICES.map((voice) => `${VOICE_WORDS[voice]} from ${lineName(source, chosen[voice])}`));
   if (jumbled) {
@@ -219,6 +224,14 @@ function inOrder(source: SourceScore, group: readonly Staff[], lines: Line[]): C
     guessed: true,
     how: `The parts are not named after the voices; they were taken from the top: ${told}.`,
   };
+}
+
+/** Bottom to top if that is how all lines stand; else those that have notes change places among themselves. */
+function byHeight(lines: readonly Line[], telling: readonly Line[]): Line[] {
+  if (telling.every((line, i) => i === 0 || line.height > telling[i - 1]!.height))
+    return [...lines].reverse();
+  const sorted = [...telling].sort((a, b) => b.height - a.height);
+  return lines.map((line) => (telling.includes(line) ? sorted.shift()! : line));
 }
 
 /** An exercise on two staves of which not all four voices are begun: melody and bass, or three of the four. */
