@@ -47,6 +47,7 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
     const { bar, measures } = translated;
     const columns = measures.map((measure, c) => ({
       ...measure,
+      left: i === 0 && c === 0 ? measure.left + tieRoom(bar) : measure.left,
       duration: (measures[c + 1]?.at ?? bar.at + bar.duration) - measure.at,
       labels: rooms.get(measure.at) ?? [],
     }));
@@ -96,6 +97,11 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
       lowest: Math.max(top.bass + STAFF_HEIGHT + 8, ...all.map((box) => box.y + box.height)),
     },
   };
+}
+
+/** Room at a system's beginning for a tie that comes from the system before. */
+function tieRoom(bar: PlannedBar): number {
+  return VOICES.some((voice) => bar.signs[voice][0]?.continued) ? 14 : 0;
 }
 
 /** Boxes gathered while drawing. */
@@ -250,7 +256,7 @@ function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered):
       height: Math.abs(tip - y - h / 2),
     });
     if (sign.value.base >= 8 && !beamed) {
-      const tall = 26 + Math.max(0, Math.log2(sign.value.base) - 3) * 8;
+      const tall = 33 + Math.max(0, Math.log2(sign.value.base) - 3) * 7;
       boxes.solid.push({ x: stemX, y: up ? tip : tip - tall, width: 11, height: tall });
     }
   }

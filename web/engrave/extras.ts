@@ -6,6 +6,7 @@ import { type HeadBox, overlap, type SystemGeometry, xAt } from './geometry.ts';
 import { type PlannedBar, STAFF_OF, STAFF_VOICES, type StaffName } from './plan.ts';
 import { addPath, addText, addTo } from './svg.ts';
 import type { SystemPlan } from './systems.ts';
+import { canvasMeasure, guessWidth, LYRIC_SIZE, type Measure } from './words.ts';
 
 type Lines = Pick<SystemGeometry, 'left' | 'right' | 'top' | 'columns' | 'bars'>;
 
@@ -13,6 +14,8 @@ type Lines = Pick<SystemGeometry, 'left' | 'right' | 'top' | 'columns' | 'bars'>
 const FERMATA_ABOVE = '\ue4c0';
 const FERMATA_BELOW = '\ue4c1';
 const FERMATA = { width: 24, height: 14 };
+
+let measure: Measure | undefined;
 
 export function drawBySelf(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   drawTies(svg, plan, lines, boxes);
@@ -126,6 +129,7 @@ function fermata(svg: SVGSVGElement, staff: StaffName, at: number, lines: Lines,
 function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   const verses = plan.lyrics ?? 0;
   if (verses === 0) return;
+  measure ??= canvasMeasure();
   const bottom = boxes.solid
     .filter((box) => box.y < lines.top.bass - 50)
     .concat(boxes.thin.filter((box) => box.y < lines.top.bass - 50))
@@ -138,7 +142,8 @@ function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: G
         const x = xAt(lines as SystemGeometry, sign.at) + 6;
         const y = bottom + 14 + verse * 14;
         addText(svg, syllable, x, y, 'pw-lyric', 'middle');
-        boxes.solid.push({ x: x - syllable.length * 3, y: y - 10, width: syllable.length * 6, height: 12 });
+        const width = (measure ?? guessWidth)(syllable, LYRIC_SIZE);
+        boxes.solid.push({ x: x - width / 2, y: y - 10, width, height: 13 });
       }
     }
   }

@@ -6,7 +6,7 @@ import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
 import type { PlannedBar } from './plan.ts';
 import type { LabelRoom } from './spacing.ts';
-import { bassFigures, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
+import { bassFigures, LYRIC_SIZE, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
 
 export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
 
@@ -40,7 +40,7 @@ export function labelRooms(
   measure: Measure,
 ): Map<Ticks, LabelRoom[]> {
   const rooms = new Map<Ticks, LabelRoom[]>();
-  const add = (at: Ticks, lane: LaneName, width: number) => {
+  const add = (at: Ticks, lane: LaneName | 'lyrics', width: number) => {
     const room = { lane, left: Math.max(0, width / 2 - HALF_HEAD), right: width / 2 + HALF_HEAD };
     rooms.set(at, [...(rooms.get(at) ?? []), room]);
   };
@@ -49,6 +49,12 @@ export function labelRooms(
     if (layers.figuredBass) {
       const figures = bassFigures(chord, fifthsAt(bars, chord.at));
       if (figures.length > 0) add(chord.at, 'figures', setFigures(figures, measure).width);
+    }
+  }
+  if (layers.lyrics) {
+    for (const sign of bars.flatMap((bar) => Object.values(bar.signs).flat())) {
+      const widths = (sign.lyrics ?? []).map((syllable) => measure(syllable, LYRIC_SIZE));
+      if (widths.length > 0) add(sign.at, 'lyrics', Math.max(...widths));
     }
   }
   return rooms;

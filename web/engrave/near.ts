@@ -44,7 +44,8 @@ export function placeOrnaments(
         : `${ORNAMENT_LETTERS[ornament.kind]} ${ornament.figures}`;
     const width = measure(text, LETTER_SIZE) + 2 * SLOPE;
     const blocked = [...taken, ...placed.map(({ box }) => box)];
-    const box = candidates(head, width).find((each) => isFree(each, geometry, blocked));
+    const inside = (each: Box) => each.x >= 1 && each.x + width <= geometry.width - 1;
+    const box = candidates(head, width).find((each) => inside(each) && isFree(each, geometry, blocked));
     const spot = box ?? outwards(head, width, geometry, blocked);
     placed.push({
       kind: 'ornament',
@@ -90,7 +91,8 @@ function outwards(head: HeadBox, width: number, geometry: SystemGeometry, blocke
   const edge = up
     ? Math.min(-14, head.tip - 14)
     : Math.max(geometry.top.bass + STAFF_HEIGHT + 4, head.tip + 4);
-  const x = head.x + head.width / 2 - width / 2;
+  const wanted = head.x + head.width / 2 - width / 2;
+  const x = Math.max(1, Math.min(wanted, geometry.width - width - 1));
   for (let step = 0; step < 60; step++) {
     const box = { x, y: edge + (up ? -3 : 3) * step, width, height: 11 };
     if (isFree(box, geometry, blocked)) return box;

@@ -24,6 +24,8 @@ export interface SetLabel {
 
 const SIGNS: Readonly<Record<string, string>> = { '#': '\ue262', b: '\ue260', n: '\ue261' };
 const DEGREE_SIGNS: Readonly<Record<string, string>> = { o: '°', ø: 'ø', '+': '+' };
+/** As in engrave.css. */
+export const LYRIC_SIZE = 12;
 const BASE = 15;
 const FIGURE = 10.5;
 
