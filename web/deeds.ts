@@ -2,16 +2,19 @@
 import { printBrief } from '../src/brief/brief.ts';
 import { looksLikeEverything } from './files/everything.ts';
 import { beginNew, briefFromForm } from './files/forms.ts';
-import { type Taken, takeBytes } from './files/open.ts';
+import { type Taken, takeBytes, withVoices } from './files/open.ts';
+import { takeProfile } from './files/profile.ts';
 import { fileName, saveFile } from './files/save.ts';
 import { save } from './files/save-as.ts';
 import type { Deeds } from './panels/context.ts';
 import type { Stave } from './panels/stave.ts';
 import { createHearing } from './sound/following.ts';
+import { listenToKeyboards } from './sound/midi-in.ts';
 import type { Actions } from './state/actions.ts';
 import type { PageState } from './state/page.ts';
 import type { Shelf } from './state/shelf.ts';
 import type { Store } from './state/store.ts';
+import type { Reviewing } from './worker/following.ts';
 
 export interface AllDeeds extends Deeds {
   /** Puts what was read on the shelf and opens it, or says why not. */
@@ -22,8 +25,13 @@ export function createDeeds(
   store: Store<PageState>,
   actions: Actions,
   shelf: Shelf,
-): { readonly deeds: AllDeeds; readonly attachStave: (stave: Stave) => void } {
+): {
+  readonly deeds: AllDeeds;
+  readonly attachStave: (stave: Stave) => void;
+  readonly attachReviewing: (reviewing: Reviewing) => void;
+} {
   let stave: Stave | undefined;
+  let reviewing: Reviewing | undefined;
   const hearing = createHearing(store, actions, () => stave);
 
   const take = async (taken: Taken): Promise<void> => {
@@ -113,13 +121,46 @@ export function createDeeds(
       actions.choose(undefined);
       actions.setStretch(undefined);
     },
-    connectKeyboard() {},
+    connectKeyboard() {
+      void listenToKeyboards((midi) => actions.writeKey(midi)).then((state) => {
+        if (!state.ok) actions.say(state.why, 'refused');
+        else if (state.names.length === 0)
+          actions.say('No MIDI keyboard is plugged in; one plugged in now will be heard.', 'refused');
+        else
+          actions.say(
+            `Listening to ${state.names.join(', ')}: what you play is written at the caret.`,
+            'refused',
+          );
+      });
+    },
+    giveVoices(voices) {
+      const { source } = store.get().exercise;
+      if (source === undefined) return;
+      const taken = withVoices(source, voices);
+      if (taken.ok) actions.giveVoices(taken.work, taken.source);
+      else actions.say(taken.message, 'failed');
+    },
+    findWaysOut(finding) {
+      reviewing?.findWaysOut(finding);
+    },
+    openProfile(file) {
+      void takeProfile(file, store.get().settings).then((taken) => {
+        if (typeof taken === 'string') actions.say(taken, 'failed');
+        else {
+          actions.set(taken);
+          actions.say(`The profile “${taken.profile}” is in use.`);
+        }
+      });
+    },
     focusStave: () => stave?.focus(),
   };
   return {
     deeds,
     attachStave(attached) {
       stave = attached;
+    },
+    attachReviewing(attached) {
+      reviewing = attached;
     },
   };
 }

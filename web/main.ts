@@ -15,11 +15,10 @@ import { createStave } from './panels/stave.ts';
 import { createActions } from './state/actions.ts';
 import { openKeeping, type Version } from './state/keeping.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState, VIEWS, type View } from './state/page.ts';
-import { profileNamed } from './state/profiles.ts';
 import { createShelf } from './state/shelf.ts';
 import { createStore } from './state/store.ts';
 import { beginHistory, workFromText } from './state/work.ts';
-import { createReviewer } from './worker/reviewer.ts';
+import { createReviewing } from './worker/following.ts';
 
 const store = createStore<PageState>({
   view: 'write',
@@ -38,6 +37,7 @@ const store = createStore<PageState>({
   settings: FIRST_SETTINGS,
   mixer: FIRST_MIXER,
   playing: undefined,
+  waysOut: undefined,
   notice: undefined,
   kept: 'keeping',
 });
@@ -51,7 +51,7 @@ async function start(): Promise<void> {
 
   const shelf = createShelf(store, await openKeeping());
   const actions = createActions(store);
-  const { deeds, attachStave } = createDeeds(store, actions, shelf);
+  const { deeds, attachStave, attachReviewing } = createDeeds(store, actions, shelf);
   const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView, check: checkView };
   let versions: readonly Version[] = [];
 
@@ -76,18 +76,7 @@ async function start(): Promise<void> {
   );
   attachStave(stave);
 
-  const reviewer = createReviewer((review, score) =>
-    store.update((state) =>
-      state.history.now.score === score ? { ...state, reviewed: { review, of: state.history.now } } : state,
-    ),
-  );
-  store.subscribe((state, before) => {
-    if (
-      state.history.now.score !== before.history.now.score ||
-      state.settings.profile !== before.settings.profile
-    )
-      reviewer.order(state.history.now.score, profileNamed(state.settings.profile));
-  });
+  attachReviewing(createReviewing(store));
 
   let asked = false;
   store.subscribe((state, before) => {

@@ -26,6 +26,7 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
     settings: FIRST_SETTINGS,
     mixer: FIRST_MIXER,
     playing: undefined,
+    waysOut: undefined,
     notice: undefined,
     kept: 'kept',
   });

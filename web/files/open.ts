@@ -1,9 +1,10 @@
 /** Files dropped, chosen or pasted, as work for the shelf. */
 
 import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
+import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
 import type { VoiceName } from '../../src/score/score.ts';
-import type { Particulars } from '../state/page.ts';
+import type { Particulars, Source } from '../state/page.ts';
 import { type Work, workFromScore, workFromText } from '../state/work.ts';
 
 /** The work a file holds, or a sentence saying why there is none. A text with mistakes is work too: they are shown. */
@@ -18,8 +19,8 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
   }
   const opened = openScore(bytes);
   if (opened.ok) {
-    const work = opened.text === undefined ? workFromScore(opened.score) : workFromText(opened.text);
-    return { ok: true, work: named(work, name) };
+    if (opened.text !== undefined) return { ok: true, work: named(workFromText(opened.text), name) };
+    return { ok: true, work: named(workFromScore(opened.score), name), particulars: sourceOf(bytes, name) };
   }
   if (kindOf(bytes) === 'text' && opened.error.problems !== undefined) {
     const text = new TextDecoder().decode(bytes);
@@ -29,6 +30,28 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
   const where =
     line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
   return { ok: false, message: `${name}${where}: ${message}` };
+}
+
+/** The file is kept with the exercise, so that its voices can be given out otherwise. */
+function sourceOf(bytes: Uint8Array, name: string): Partial<Particulars> {
+  const read = readMusicXml(bytes);
+  return read.ok ? { source: { name, bytes, assignment: read.assignment } } : {};
+}
+
+/** The file read again with its lines given out to the voices as a person wishes. */
+export function withVoices(
+  source: Source,
+  voices: VoiceAssignment,
+):
+  | { readonly ok: true; readonly work: Work; readonly source: Source }
+  | { readonly ok: false; readonly message: string } {
+  const read = readMusicXml(source.bytes, { voices });
+  if (!read.ok) return { ok: false, message: read.message };
+  return {
+    ok: true,
+    work: named(workFromScore(read.score), source.name),
+    source: { ...source, assignment: read.assignment },
+  };
 }
 
 /** A brief begins a new exercise: what is given stands in it, locked, and the brief lies beside it. */

@@ -1,12 +1,12 @@
 /** The exercise as a file, in each form it can be handed on. */
 import { WHO_DECIDES } from '../../src/brief/last-check.ts';
-import { writeMusicXml } from '../../src/musicxml/index.ts';
+import { writeMidi, writeMusicXml } from '../../src/musicxml/index.ts';
 import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
 import type { Deeds } from '../panels/context.ts';
 import type { PageState } from '../state/page.ts';
-import { profileNamed } from '../state/profiles.ts';
+import { chosenProfile } from '../state/profiles.ts';
 import type { Shelf } from '../state/shelf.ts';
 import { titleOf } from '../state/work.ts';
 import { fileName, saveFile } from './save.ts';
@@ -28,7 +28,7 @@ export async function save(
     case 'annotated':
       return saveFile(fileName(`${title} marked`, 'musicxml'), markedMusicXml(state), MUSICXML);
     case 'midi':
-      return;
+      return saveFile(fileName(title, 'mid'), new Uint8Array(writeMidi(score)), 'audio/midi');
     case 'brief':
       return saveFile(fileName(title, 'brief.txt'), state.exercise.brief, 'text/plain');
     case 'report':
@@ -41,7 +41,7 @@ export async function save(
 /** The score with its numbered marks, chords and cadences written in. */
 function markedMusicXml(state: PageState): string {
   const { score } = state.history.now;
-  const review = reviewScore(score, profileNamed(state.settings.profile));
+  const review = reviewScore(score, chosenProfile(state.settings));
   return writeMusicXml(score, { annotations: annotationsOf(review, state.settings.labels) });
 }
 

@@ -63,7 +63,12 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
   store.subscribe((state, before) => {
     if (state.history.now !== before.history.now) editedAt = before.caret;
     if (state.notice !== before.notice && state.notice?.kind === 'said') say(state.notice.text);
-    if (state.reviewed !== before.reviewed && state.reviewed?.of === state.history.now && editedAt) {
+    if (
+      state.reviewed !== before.reviewed &&
+      state.reviewed?.whole &&
+      state.reviewed.of === state.history.now &&
+      editedAt
+    ) {
       const words = findingsAt(state.reviewed.review, editedAt);
       const said = state.notice?.kind === 'said' ? state.notice.text : '';
       if (words !== '') say(said === '' ? words : `${said}. ${words}`);

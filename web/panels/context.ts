@@ -1,4 +1,5 @@
 /** What every panel is given: the state to show, and what a person may do. Panels keep nothing of their own. */
+import type { VoiceAssignment } from '../../src/musicxml/index.ts';
 import type { Actions } from '../state/actions.ts';
 import type { Version } from '../state/keeping.ts';
 import type { PageState } from '../state/page.ts';
@@ -18,6 +19,10 @@ export interface Deeds {
   readonly makeBrief: (form: FormData) => void;
   /** Brings a moment of the music into view. */
   readonly showPlace: (at: number) => void;
+  readonly giveVoices: (voices: VoiceAssignment) => void;
+  readonly findWaysOut: (finding: string) => void;
+  /** Takes up a teacher's own profile from a file. */
+  readonly openProfile: (file: File) => void;
   readonly scrollToFinding: (id: string) => void;
   readonly openFindingAtCaret: () => void;
   readonly describeCaret: () => void;

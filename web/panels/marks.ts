@@ -6,6 +6,7 @@ import { summarise } from '../../src/report/summary.ts';
 import type { Finding } from '../../src/review/review.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import type { Panel } from './context.ts';
+import { voicesForm } from './voices-form.ts';
 import { waysOutView } from './ways-out.ts';
 
 export function marksPanel(panel: Panel): TemplateResult {
@@ -116,9 +117,9 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
 }
 
 /** What the reader noticed in the file: guesses it made, parts it set aside. */
-function remarksOfReader({ state }: Panel): TemplateResult | typeof nothing {
-  const { remarks } = state.history.now.score;
-  if (remarks.length === 0) return nothing;
+function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
+  const { remarks } = panel.state.history.now.score;
+  if (remarks.length === 0 && panel.state.exercise.source === undefined) return nothing;
   return html`<section class="reader-remarks">
     <h2>Noticed while reading</h2>
     <ul>
@@ -127,5 +128,6 @@ function remarksOfReader({ state }: Panel): TemplateResult | typeof nothing {
           html`<li>${line === undefined ? nothing : html`<span class="place">Line ${line}${column === undefined ? '' : `, column ${column}`}:</span> `}${message}</li>`,
       )}
     </ul>
+    ${voicesForm(panel)}
   </section>`;
 }

@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit';
 import { LABEL_STYLES, type LabelStyle } from '../../src/harmony/labels.ts';
 import { FAMILIES, type Family } from '../../src/rules/rule.ts';
 import type { Settings, Shown } from '../state/page.ts';
+import { profilesOnOffer } from '../state/profiles.ts';
 import type { Panel } from './context.ts';
 
 const LAYERS: readonly { readonly name: Exclude<keyof Shown, 'findings'>; readonly words: string }[] = [
@@ -21,7 +22,7 @@ const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
   'figured bass': '65, 6: figures alone',
 };
 
-export function shownMenu({ state, actions }: Panel): TemplateResult {
+export function shownMenu({ state, actions, deeds }: Panel): TemplateResult {
   const { settings } = state;
   const { shown } = settings;
   const families = shown.findings === 'all' ? FAMILIES : shown.findings;
@@ -47,6 +48,29 @@ export function shownMenu({ state, actions }: Panel): TemplateResult {
             actions.set({ labels: style }),
           ),
         )}
+      </fieldset>
+      <fieldset>
+        <legend>House profile</legend>
+        ${profilesOnOffer(settings).map((profile) =>
+          radio(
+            'profile',
+            html`<strong>${profile.name}</strong> ${profile.statement}`,
+            settings.profile === profile.name,
+            () => actions.set({ profile: profile.name }),
+          ),
+        )}
+        <label class="button file"
+          >Open a profile of your own<input
+            class="visually-hidden"
+            type="file"
+            accept=".json,application/json"
+            @change=${(event: Event) => {
+              const input = event.target as HTMLInputElement;
+              const file = input.files?.[0];
+              if (file) deeds.openProfile(file);
+              input.value = '';
+            }}
+        /></label>
       </fieldset>
       <fieldset>
         <legend>Page</legend>
@@ -80,9 +104,14 @@ function check(words: string, on: boolean, toggle: () => void): TemplateResult {
   return html`<label class="check"><input type="checkbox" .checked=${on} @change=${toggle} /> ${words}</label>`;
 }
 
-function radio(group: string, words: string, on: boolean, choose: () => void): TemplateResult {
+function radio(
+  group: string,
+  words: string | TemplateResult,
+  on: boolean,
+  choose: () => void,
+): TemplateResult {
   return html`<label class="check"
-    ><input type="radio" name=${group} .checked=${on} @change=${choose} /> ${words}</label
+    ><input type="radio" name=${group} .checked=${on} @change=${choose} /> <span>${words}</span></label
   >`;
 }
 

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import type { BeatLength } from '../state/page.ts';
 import type { Panel } from './context.ts';
+import { exerciseMenu } from './exercise-menu.ts';
 import { FERMATA, LOCK, REDO, TIE, UNDO } from './icons.ts';
 import { shownMenu } from './shown.ts';
 
@@ -37,7 +38,7 @@ export function toolsView(panel: Panel): TemplateResult {
             input.value = '';
           }}
       /></label>
-      ${saveMenu(panel)} ${shownMenu(panel)}
+      ${saveMenu(panel)} ${exerciseMenu(panel)} ${shownMenu(panel)}
       ${tool('Undo', UNDO, 'Ctrl Z', actions.undo, state.history.past.length === 0)}
       ${tool('Redo', REDO, 'Ctrl Y', actions.redo, state.history.future.length === 0)}
     </div>

@@ -18,7 +18,7 @@ import {
   write,
 } from '../../src/writing/write.ts';
 import { barPlace, chosenLength, neighbourVoice, nextPlace, placeBefore, withinScore } from './caret.ts';
-import type { BeatLength, Mixer, PageState, Settings, Shown, Side, View } from './page.ts';
+import type { BeatLength, Mixer, PageState, Settings, Shown, Side, Source, View } from './page.ts';
 import type { Store } from './store.ts';
 import { changed, redone, undone, type Work, workFromScore, workFromText } from './work.ts';
 
@@ -315,6 +315,15 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
         },
       }));
       say(`The ${VOICE_WORDS[voice]} is ${locked ? 'open to changes' : 'locked'}.`);
+    },
+    /** The file's lines given out to the voices in another way; undo takes it back. */
+    giveVoices(work: Work, source: Source) {
+      store.update((state) => ({
+        ...state,
+        exercise: { ...state.exercise, source },
+        history: changed(state.history, work, 'file', now()),
+        notice: { text: 'The voices are given out anew.', kind: 'said' },
+      }));
     },
     setBrief: (brief: string) =>
       store.update((state) => ({ ...state, exercise: { ...state.exercise, brief } })),

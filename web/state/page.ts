@@ -1,9 +1,12 @@
 /** Everything the page shows, as one plain value. */
 import type { LabelStyle } from '../../src/harmony/labels.ts';
+import type { Assignment } from '../../src/musicxml/index.ts';
+import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Family } from '../../src/rules/rule.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import type { PlainWaysOut } from '../worker/orders.ts';
 import type { History } from './work.ts';
 
 export type View = 'write' | 'rules' | 'check' | 'shelf' | 'help';
@@ -29,6 +32,8 @@ export interface Settings {
   readonly theme: 'system' | 'light' | 'dark';
   /** Name of the house profile. */
   readonly profile: string;
+  /** A teacher's own profiles, read from files. */
+  readonly ownProfiles: readonly Profile[];
   /** A teacher sits here: ways out are shown note by note. */
   readonly teacher: boolean;
   /** Letters pressed on the stave are sounded. */
@@ -56,6 +61,14 @@ export interface Particulars {
   readonly brief: string;
   /** Seconds the other composition lasts, for the last check. */
   readonly otherSeconds: number;
+  /** The MusicXML file it was read from, so that its voices can be given out otherwise. */
+  readonly source?: Source;
+}
+
+export interface Source {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly assignment: Assignment;
 }
 
 export interface Caret {
@@ -90,6 +103,14 @@ export interface Reviewed {
   readonly review: Review;
   /** The work it is a review of: while another is being made, it is the last one's. */
   readonly of: History['now'];
+  /** False while only the bars around the caret were looked at anew. */
+  readonly whole: boolean;
+}
+
+/** The ways out that were asked for, of one finding. */
+export interface AskedWaysOut {
+  readonly finding: string;
+  readonly ways: PlainWaysOut | 'asked';
 }
 
 export interface PageState {
@@ -112,6 +133,7 @@ export interface PageState {
   readonly settings: Settings;
   readonly mixer: Mixer;
   readonly playing: Playing | undefined;
+  readonly waysOut: AskedWaysOut | undefined;
   /** A sentence for the person about what just happened; `urgent` ones are shown in the page too. */
   readonly notice: { readonly text: string; readonly kind: 'said' | 'refused' | 'failed' } | undefined;
   /** Where the keeping of the work stands. */
@@ -131,6 +153,7 @@ export const FIRST_SETTINGS: Settings = {
   },
   theme: 'system',
   profile: 'chorale',
+  ownProfiles: [],
   teacher: false,
   soundNotes: true,
   scale: 1,

@@ -103,10 +103,10 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     const work = workOf(exercise);
     keptWork = work;
     lastVersion = { when: Date.now(), text: exercise.text };
-    const { id, locked, notes, brief, otherSeconds } = exercise;
+    const { id, locked, notes, brief, otherSeconds, source } = exercise;
     store.update((state) => ({
       ...state,
-      exercise: { id, locked, notes, brief, otherSeconds },
+      exercise: { id, locked, notes, brief, otherSeconds, ...(source && { source }) },
       history: beginHistory(work),
       reviewed: undefined,
       chosen: undefined,

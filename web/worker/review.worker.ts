@@ -1,35 +1,42 @@
-/** Reviews scores away from the page's own thread. Of several that wait, only the newest is worth reviewing. */
-import type { Profile } from '../../src/profiles/profile.ts';
+/** Does the long work away from the page's own thread. Of several orders that wait, only the newest is worth doing. */
 import { reviewScore } from '../../src/review/review.ts';
-import type { Score } from '../../src/score/score.ts';
-import { type PlainReview, withoutFunctions } from './plain.ts';
+import { waysOut } from '../../src/review/ways-out.ts';
+import type { Answer, Order } from './orders.ts';
+import { withoutFunctions } from './plain.ts';
 
-export interface ReviewOrder {
-  readonly number: number;
-  readonly score: Score;
-  readonly profile: Profile;
-}
+let newest: Order | undefined;
 
-export interface ReviewAnswer {
-  readonly number: number;
-  readonly milliseconds: number;
-  readonly review: PlainReview;
-}
-
-let newest: ReviewOrder | undefined;
-
-addEventListener('message', (event: MessageEvent<ReviewOrder>) => {
+addEventListener('message', (event: MessageEvent<Order>) => {
   const idle = newest === undefined;
   newest = event.data;
-  if (idle) setTimeout(reviewNewest);
+  // Orders that came in while the last one was done are all in the queue before this runs.
+  if (idle) setTimeout(doNewest);
 });
 
-function reviewNewest(): void {
+function doNewest(): void {
   const order = newest;
   newest = undefined;
-  if (order === undefined) return;
+  if (order !== undefined) postMessage(answer(order));
+}
+
+function answer(order: Order): Answer {
   const began = performance.now();
-  const review = withoutFunctions(reviewScore(order.score, order.profile));
-  const answer: ReviewAnswer = { number: order.number, milliseconds: performance.now() - began, review };
-  postMessage(answer);
+  const review = reviewScore(order.score, order.profile);
+  if (order.kind === 'review')
+    return {
+      kind: 'review',
+      number: order.number,
+      milliseconds: performance.now() - began,
+      review: withoutFunctions(review),
+    };
+  const found = waysOut(review, order.finding, { locked: order.locked });
+  return {
+    kind: 'ways out',
+    number: order.number,
+    ways: found && {
+      counts: found.counts,
+      total: found.total,
+      ways: found.ways.map(({ tone, pitch }) => ({ voice: tone.voice, at: tone.at, was: tone.pitch, pitch })),
+    },
+  };
 }

@@ -1,30 +1,58 @@
-/** Asks for reviews: of the bars around the caret at once, of the whole exercise in the worker. */
+/** Asks the workers for reviews and for ways out, each in a worker of its own so that neither waits for the other. */
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
-import type { Score } from '../../src/score/score.ts';
+import type { Score, VoiceName } from '../../src/score/score.ts';
+import type { Answer, Order, PlainWaysOut } from './orders.ts';
 import { withFunctions } from './plain.ts';
-import type { ReviewAnswer, ReviewOrder } from './review.worker.ts';
 
 export interface Reviewer {
   /** Orders a review; an order still waiting is dropped, so `onReview` hears of the newest only. */
-  order(score: Score, profile: Profile): void;
+  review(score: Score, profile: Profile): void;
+  /** Orders the ways out of a finding of the score's review; likewise. */
+  waysOut(score: Score, profile: Profile, finding: string, locked: readonly VoiceName[]): void;
 }
 
-export function createReviewer(onReview: (review: Review, score: Score) => void): Reviewer {
-  const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' });
+export interface ReviewerEvents {
+  readonly onReview: (review: Review, score: Score) => void;
+  /** Undefined where the finding was gone. */
+  readonly onWaysOut: (finding: string, ways: PlainWaysOut | undefined, score: Score) => void;
+}
+
+export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewer {
   let number = 0;
-  let waiting: Score | undefined;
-  worker.addEventListener('message', (event: MessageEvent<ReviewAnswer>) => {
-    if (event.data.number !== number || waiting === undefined) return;
-    performance.mark('partwise-review', { detail: event.data.milliseconds });
-    onReview(withFunctions(event.data.review), waiting);
-  });
+  let reviewOrder: Order | undefined;
+  let waysOrder: (Order & { kind: 'ways out' }) | undefined;
+  let waysWorker: Worker | undefined;
+
+  const hear = ({ data }: MessageEvent<Answer>): void => {
+    if (data.kind === 'review' && data.number === reviewOrder?.number) {
+      performance.measure('partwise-review', {
+        start: performance.now() - data.milliseconds,
+        end: performance.now(),
+      });
+      onReview(withFunctions(data.review), reviewOrder.score);
+    }
+    if (data.kind === 'ways out' && data.number === waysOrder?.number)
+      onWaysOut(waysOrder.finding, data.ways, waysOrder.score);
+  };
+  const hire = (): Worker => {
+    const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' });
+    worker.addEventListener('message', hear);
+    return worker;
+  };
+  const reviewWorker = hire();
+
   return {
-    order(score, profile) {
+    review(score, profile) {
       number++;
-      waiting = score;
-      const order: ReviewOrder = { number, score, profile };
-      worker.postMessage(order);
+      reviewOrder = { kind: 'review', number, score, profile };
+      reviewWorker.postMessage(reviewOrder);
+    },
+    waysOut(score, profile, finding, locked) {
+      number++;
+      waysOrder = { kind: 'ways out', number, score, profile, finding, locked };
+      waysWorker ??= hire();
+      waysWorker.postMessage(waysOrder);
     },
   };
 }

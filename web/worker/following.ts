@@ -1,0 +1,59 @@
+/** Keeps the review up with the score: first around the caret, in place; then the whole, from the worker. */
+import { reviewNear, withNear } from '../../src/review/near.ts';
+import type { PageState } from '../state/page.ts';
+import { chosenProfile } from '../state/profiles.ts';
+import type { Store } from '../state/store.ts';
+import { createReviewer } from './reviewer.ts';
+
+export interface Reviewing {
+  findWaysOut(finding: string): void;
+}
+
+export function createReviewing(store: Store<PageState>): Reviewing {
+  const reviewer = createReviewer({
+    onReview: (review, score) =>
+      store.update((state) =>
+        state.history.now.score === score
+          ? { ...state, reviewed: { review, of: state.history.now, whole: true } }
+          : state,
+      ),
+    onWaysOut: (finding, ways, score) =>
+      store.update((state) =>
+        state.history.now.score === score && state.waysOut?.finding === finding
+          ? { ...state, waysOut: ways && { finding, ways } }
+          : state,
+      ),
+  });
+
+  store.subscribe((state, before) => {
+    const { score } = state.history.now;
+    const otherScore = score !== before.history.now.score;
+    const profile = chosenProfile(state.settings);
+    if (!otherScore && profile === chosenProfile(before.settings)) return;
+    reviewer.review(score, profile);
+    if (otherScore) lookNear(store, before);
+  });
+
+  return {
+    findWaysOut(finding) {
+      const { history, settings, exercise } = store.get();
+      store.update((state) => ({ ...state, waysOut: { finding, ways: 'asked' } }));
+      reviewer.waysOut(history.now.score, chosenProfile(settings), finding, exercise.locked);
+    },
+  };
+}
+
+/** The findings around the place just written, at once; the rest stays as it was until the worker answers. */
+function lookNear(store: Store<PageState>, before: PageState): void {
+  const began = performance.now();
+  store.update((state) => {
+    const { history, reviewed, settings } = state;
+    const cleared = { ...state, waysOut: undefined };
+    if (reviewed === undefined || state.exercise.id !== before.exercise.id) return cleared;
+    const near = reviewNear(history.now.score, chosenProfile(settings), before.caret.at);
+    const findings = withNear(reviewed.review.findings, near);
+    const review = { ...reviewed.review, score: history.now.score, findings };
+    return { ...cleared, reviewed: { review, of: history.now, whole: false } };
+  });
+  performance.measure('partwise-near', { start: began, end: performance.now() });
+}

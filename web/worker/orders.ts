@@ -1,0 +1,53 @@
+/** What the page asks of its workers, and what they answer. */
+import type { Profile } from '../../src/profiles/profile.ts';
+import type { WaysOut } from '../../src/review/ways-out.ts';
+import type { Pitch } from '../../src/score/pitch.ts';
+import type { Score, VoiceName } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
+import type { PlainReview } from './plain.ts';
+
+interface Ordered {
+  /** Answers carry the number of their order. */
+  readonly number: number;
+  readonly score: Score;
+  readonly profile: Profile;
+}
+
+export interface ReviewOrder extends Ordered {
+  readonly kind: 'review';
+}
+
+export interface WaysOutOrder extends Ordered {
+  readonly kind: 'ways out';
+  readonly finding: string;
+  readonly locked: readonly VoiceName[];
+}
+
+export type Order = ReviewOrder | WaysOutOrder;
+
+export interface ReviewAnswer {
+  readonly kind: 'review';
+  readonly number: number;
+  /** What it took in the worker. */
+  readonly milliseconds: number;
+  readonly review: PlainReview;
+}
+
+/** The ways out of one finding, as the page shows them. */
+export interface PlainWaysOut extends Pick<WaysOut, 'counts' | 'total'> {
+  readonly ways: readonly {
+    readonly voice: VoiceName;
+    readonly at: Ticks;
+    readonly was: Pitch;
+    readonly pitch: Pitch;
+  }[];
+}
+
+export interface WaysOutAnswer {
+  readonly kind: 'ways out';
+  readonly number: number;
+  /** Undefined where the finding is no longer there. */
+  readonly ways: PlainWaysOut | undefined;
+}
+
+export type Answer = ReviewAnswer | WaysOutAnswer;
