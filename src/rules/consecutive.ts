@@ -150,7 +150,7 @@ function circumstances(consecutive: Consecutive): string {
     return ', while the outer voices keep their notes and the chord stays the same';
   if (consecutive.acrossFermata) return ', across the end of a phrase';
   if (consecutive.way === 'decorated') return '; the notes between only decorate them';
-  const [ornament] = consecutive.ornaments;
+  const ornament = consecutive.ornaments.find(isLaidOn);
   if (ornament === undefined) return '';
   const place = `the ${VOICE_WORDS[ornament.voice]}'s ${printPitch(ornament.tone.pitch)}`;
   return `; ${place} is ${kindInWords(ornamentWords(ornament.kind))}`;

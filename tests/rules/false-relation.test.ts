@@ -1,0 +1,74 @@
+import { falseRelation } from '../../src/rules/false-relation.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(falseRelation, {
+  failing: [
+    {
+      name: 'C in the soprano, C sharp in the bass',
+      text: `key: C major
+metre: 3/4
+S: C5 A4 A4 |
+A: E4 E4 F4 |
+T: G3 G3 F3 |
+B: E3 C#3 D3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'SB',
+          notes: 'S:C5 B:C#3',
+          severity: 'query',
+          says: 'C5 in the soprano is followed by C#3 in the bass.',
+        },
+      ],
+    },
+    {
+      name: 'between inner voices, the first of them leaping',
+      text: `key: C major
+metre: 3/4
+S: E5 E5 D5 |
+A: C5 G4 A4 |
+T: G4 C#4 D4 |
+B: C3 A2 F2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:C5 T:C#4',
+          severity: 'query',
+          says: 'C5 in the alto is followed by C#4 in the tenor.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'the voice that has C goes to C sharp',
+      text: `key: C major
+metre: 3/4
+S: G4 G4 A4 |
+A: E4 E4 D4 |
+T: C4 C#4 D4 |
+B: C3 A2 F2 |`,
+    },
+    {
+      name: 'C sharp doubled, and one of the two comes from C',
+      text: `key: C major
+metre: 3/4
+S: C5 C#5 D5 |
+A: G4 A4 A4 |
+T: E4 E4 F4 |
+B: C3 A2 D3 |`,
+    },
+    {
+      name: 'in a new phrase',
+      text: `key: C major
+metre: 4/4
+S: C5 B4 C5! A4 |
+A: E4 D4 E4! E4 |
+T: G3 G3 G3! G3 |
+B: E3 G3 C3! C#3 |`,
+    },
+  ],
+});

@@ -1,0 +1,65 @@
+import { heldUnison } from '../../src/rules/held-unison.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(heldUnison, {
+  failing: [
+    {
+      name: 'alto and tenor for three beats',
+      text: `key: C major
+metre: 4/4
+S: G4 A4 G4 G4 |
+A: C4 C4 C4 D4 |
+T: C4*3 B3 |
+B: E3 F3 E3 G3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:C4 C4 C4 T:C4',
+          severity: 'query',
+          says: 'Alto and tenor stay on the same note, C4, for 3 beats.',
+        },
+      ],
+    },
+    {
+      name: 'two beats, a remark',
+      text: `key: C major
+metre: 3/4
+S: G4 A4 G4 |
+A: C4 C4 E4 |
+T: C4 C4 C4 |
+B: E3 F3 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:C4 C4 T:C4 C4',
+          severity: 'remark',
+          says: 'Alto and tenor stay on the same note, C4, for 2 beats.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'one beat',
+      text: `key: C major
+metre: 3/4
+S: G4 A4 G4 |
+A: C4 C4 E4 |
+T: G3 C4 C4 |
+B: E3 F3 C3 |`,
+    },
+    {
+      name: 'an octave is no unison',
+      text: `key: C major
+metre: 3/4
+S: G4 A4 G4 |
+A: C4 C4 C4 |
+T: C3 C3 C3 |
+B: E3 F3 E3 |`,
+    },
+  ],
+});

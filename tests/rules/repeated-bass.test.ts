@@ -1,0 +1,94 @@
+import { repeatedBass } from '../../src/rules/repeated-bass.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(repeatedBass, {
+  failing: [
+    {
+      name: 'over the barline',
+      text: `key: G major
+metre: 2/4
+S: B4 A4 | B4 G4 |
+A: D4 D4 | D4 D4 |
+T: G3 F#3 | G3 B3 |
+B: G3 D3 | D3 G2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:D3 D3',
+          severity: 'query',
+          says: 'The bass repeats D3 from a weak beat to a strong one.',
+        },
+      ],
+    },
+    {
+      name: 'on to the third beat, a remark',
+      text: `key: G major
+metre: 4/4
+S: B4 A4 B4 G4 |
+A: D4 D4 D4 D4 |
+T: G3 F#3 G3 B3 |
+B: G3 D3 D3 G2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:D3 D3',
+          severity: 'remark',
+          says: 'The bass repeats D3 from a weak beat to a strong one.',
+        },
+      ],
+    },
+    {
+      name: 'from the upbeat of a phrase, a remark',
+      text: `key: G major
+metre: 2/4
+upbeat: 1
+S: G4 | B4 A4 |
+A: D4 | D4 D4 |
+T: B3 | G3 F#3 |
+B: G3 | G3 D3 |`,
+      expect: [
+        {
+          bar: '0',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:G3 G3',
+          severity: 'remark',
+          says: 'The bass repeats G3 from a weak beat to a strong one, at the beginning of the phrase.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'an octave lower',
+      text: `key: G major
+metre: 2/4
+S: B4 A4 | B4 G4 |
+A: D4 D4 | D4 D4 |
+T: G3 F#3 | G3 B3 |
+B: G3 D3 | D2 G2 |`,
+    },
+    {
+      name: 'from a strong beat to a weak one',
+      text: `key: G major
+metre: 2/4
+S: B4 B4 |
+A: D4 D4 |
+T: G3 G3 |
+B: G3 G3 |`,
+    },
+    {
+      name: 'a note held over the barline is not struck again',
+      text: `key: G major
+metre: 2/4
+S: B4 A4 | B4 G4 |
+A: D4 D4 | D4 D4 |
+T: G3 F#3 | G3 B3 |
+B: G3 D3_ | D3 G2 |`,
+    },
+  ],
+});

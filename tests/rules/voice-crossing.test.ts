@@ -1,0 +1,103 @@
+import { voiceCrossing } from '../../src/rules/voice-crossing.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(voiceCrossing, {
+  failing: [
+    {
+      name: 'tenor above alto, a remark for one beat',
+      text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 D4 |
+T: G4 G3 |
+B: C3 G3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:E4 T:G4',
+          severity: 'remark',
+          says: 'The tenor goes above the alto: G4 over E4.',
+        },
+      ],
+    },
+    {
+      name: 'alto above soprano, a query',
+      text: `key: C major
+metre: 2/4
+S: E4 D4 |
+A: G4 G4 |
+T: C4 B3 |
+B: C3 G3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'SA',
+          notes: 'S:E4 D4 A:G4 G4',
+          severity: 'query',
+          says: 'The alto goes above the soprano: G4–G4 over E4–D4.',
+        },
+      ],
+    },
+    {
+      name: 'bass above tenor',
+      text: `key: C major
+metre: 2/4
+S: E4 D4 |
+A: C4 B3 |
+T: C3 G3 |
+B: E3 G2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'TB',
+          notes: 'T:C3 B:E3',
+          severity: 'query',
+          says: 'The bass goes above the tenor: E3 over C3.',
+        },
+      ],
+    },
+    {
+      name: 'tenor above alto for three beats',
+      text: `key: C major
+metre: 3/4
+S: C5 C5 B4 |
+A: E4 F4 D4 |
+T: G4 A4 G4 |
+B: C3 F3 G3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:E4 F4 D4 T:G4 A4 G4',
+          severity: 'query',
+          says: 'The tenor goes above the alto: G4–A4–G4 over E4–F4–D4.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'on one note',
+      text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 D4 |
+T: E4 D4 |
+B: C3 G3 |`,
+    },
+    {
+      name: 'in turn, with a rest between',
+      text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: E4 r |
+T: r G4 |
+B: C3 G3 |`,
+    },
+  ],
+});
