@@ -1,7 +1,9 @@
 /** The service as an Express application. It never listens: `main.ts` does, and tests needn't. */
 import express, { type Express } from 'express';
 import helmet from 'helmet';
+import type { MarkingDesk } from './desk/marking-desk.ts';
 import { notFound, problemHandler } from './problem.ts';
+import { deskRoutes } from './routes/desk/routes.ts';
 import { pageRoutes } from './routes/page.ts';
 import { reviewRoutes } from './routes/reviews.ts';
 import { ruleRoutes } from './routes/rules.ts';
@@ -12,6 +14,10 @@ export interface Parts {
   readonly page?: string;
   /** The largest upload, in bytes. */
   readonly mostBytes?: number;
+  /** The marking desk; without it there are no routes to one. */
+  readonly desk?: MarkingDesk;
+  /** Needed where the desk is open to a network: see `hashPassphrase`. */
+  readonly passphraseHash?: string;
   /** Where errors that nobody foresaw are written down. */
   readonly log?: (error: unknown) => void;
 }
@@ -47,6 +53,7 @@ export function createApp(parts: Parts = {}): Express {
     }),
   );
   app.use('/api', reviewRoutes({ mostBytes: parts.mostBytes ?? MOST_BYTES }), ruleRoutes());
+  if (parts.desk !== undefined) app.use('/api/desk', deskRoutes(parts.desk, parts.passphraseHash));
   app.use('/api', notFound);
   app.use(pageRoutes(parts.page));
   app.use(notFound);

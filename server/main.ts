@@ -3,7 +3,8 @@ import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { createApp } from './app.ts';
+import { createApp, type Parts } from './app.ts';
+import type { MarkingDesk } from './desk/marking-desk.ts';
 
 /** The built page, beside this folder. */
 const PAGE = fileURLToPath(new URL('../dist', import.meta.url));
@@ -13,6 +14,10 @@ export interface ServeAt {
   readonly port: number;
   /** Only this machine can reach 127.0.0.1. */
   readonly host: string;
+  /** The marking desk to serve beside the page, where there is one. */
+  readonly desk?: MarkingDesk;
+  /** Demanded of whoever opens the desk from another machine. */
+  readonly passphrase?: string;
 }
 
 export interface Service {
@@ -21,8 +26,8 @@ export interface Service {
 }
 
 /** Listens; rejects with the system's error where it can't. */
-export async function serve({ port, host }: ServeAt): Promise<Service> {
-  const server = createServer(createApp({ page: PAGE }));
+export async function serve({ port, host, desk, passphrase }: ServeAt): Promise<Service> {
+  const server = createServer(createApp({ page: PAGE, ...(await deskParts(host, desk, passphrase)) }));
   // A client that opens a connection and sends nothing holds it no longer than this.
   server.requestTimeout = 30_000;
   server.listen(port, host);
@@ -37,4 +42,43 @@ export async function serve({ port, host }: ServeAt): Promise<Service> {
         server.closeAllConnections();
       }),
   };
+}
+
+async function deskParts(
+  host: string,
+  desk: MarkingDesk | undefined,
+  passphrase: string | undefined,
+): Promise<Pick<Parts, 'desk' | 'passphraseHash'>> {
+  if (desk === undefined) return {};
+  if (passphrase === undefined) {
+    if (LOOPBACK.has(host)) return { desk };
+    const { DeskRefused } = await import('./desk/open.ts');
+    throw new DeskRefused(
+      `At ${host} other machines can reach the desk: it needs a passphrase. Put one in a file and name it with --passphrase-file.`,
+    );
+  }
+  const { hashPassphrase } = await import('./desk/passphrase.ts');
+  return { desk, passphraseHash: await hashPassphrase(passphrase) };
+}
+
+const LOOPBACK: ReadonlySet<string> = new Set(['127.0.0.1', '::1', 'localhost']);
+
+export type { MarkingDesk } from './desk/marking-desk.ts';
+
+/** Opens a desk; its code and the database are loaded only now. @throws {DeskRefused} */
+export async function openDesk(path: string): Promise<MarkingDesk> {
+  const { openMarkingDesk } = await import('./desk/marking-desk.ts');
+  return openMarkingDesk(path);
+}
+
+/** Puts a backup in a desk's place; gives what became of the file that stood there. @throws {DeskRefused} */
+export async function restoreDesk(path: string, backup: string): Promise<{ readonly kept?: string }> {
+  const { restore } = await import('./desk/backup.ts');
+  return restore(path, backup, new Date());
+}
+
+/** True for an error whose message is meant for the person. */
+export async function isDeskRefusal(error: unknown): Promise<boolean> {
+  const { DeskRefused } = await import('./desk/open.ts');
+  return error instanceof DeskRefused;
 }

@@ -17,11 +17,9 @@ export async function backUp(db: Database, to: string): Promise<string> {
   return to;
 }
 
-/** Today's copy, made where there is none yet; copies older than the last fourteen go. */
+/** Today's copy, in the place of an earlier one of today; of the days before, the last fourteen are kept. */
 export async function backUpDaily(db: Database, path: string, now: Date): Promise<void> {
-  const today = backupName(path, now.toISOString().slice(0, 10));
-  if (existsSync(today)) return;
-  await backUp(db, today);
+  await backUp(db, backupName(path, now.toISOString().slice(0, 10)));
   const stem = `${basename(path, '.sqlite')}-`;
   const copies = readdirSync(backupFolder(path))
     .filter((name) => name.startsWith(stem) && name.endsWith('.sqlite'))

@@ -3,11 +3,14 @@
  * kind could as well (see DEVELOPERS.md).
  */
 import { readBrief } from '../../src/brief/brief.ts';
-import { identify, pattern } from '../../src/desk/candidate.ts';
+import { type CandidatePattern, candidateOf } from '../../src/desk/candidate.ts';
 import { factsOf, type ScriptFacts } from '../../src/desk/facts.ts';
+import { compareWithGiven } from '../../src/desk/given.ts';
 import { openScore, type Unreadable } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
+import { strengthsOf } from '../../src/report/strengths.ts';
 import { reviewScore } from '../../src/review/review.ts';
+import type { Score } from '../../src/score/score.ts';
 
 export interface ScriptTask {
   /** The file's name, perhaps with folders. */
@@ -17,7 +20,7 @@ export interface ScriptTask {
   /** The brief's text. */
   readonly brief?: string;
   /** How file names are built: `{candidate}-draft{draft}`. */
-  readonly pattern?: string;
+  readonly pattern?: CandidatePattern;
 }
 
 export interface ScriptResult {
@@ -26,14 +29,38 @@ export interface ScriptResult {
   /** One of the two. */
   readonly facts?: ScriptFacts;
   readonly error?: Unreadable;
+  /** Where the script departs from the notes that the brief gives. */
+  readonly given?: GivenCheck;
+}
+
+/** A comparison with the brief, in sentences. */
+export interface GivenCheck {
+  readonly summary: string;
+  readonly general: readonly string[];
+  readonly departures: readonly { readonly bar: string; readonly message: string }[];
 }
 
 /** Never throws for a bad file: what can't be read is told in `error`. */
 export default function reviewScript(task: ScriptTask): ScriptResult {
-  const by = task.pattern === undefined ? undefined : pattern(task.pattern);
   const opened = openScore(task.content);
-  if (!opened.ok) return { ...identify(task.file, '', by), error: opened.error };
+  if (!opened.ok) return { ...whose(task, ''), error: opened.error };
   const brief = task.brief === undefined ? undefined : readBrief(task.brief).brief;
-  const facts = factsOf(reviewScore(opened.score, task.profile), [], brief?.score);
-  return { ...identify(task.file, opened.score.title, by), facts };
+  const review = reviewScore(opened.score, task.profile);
+  const strengths = strengthsOf(review).map(({ sentence }) => sentence);
+  const facts = factsOf(review, strengths, brief?.score);
+  return {
+    ...whose(task, opened.score.title),
+    facts,
+    ...(brief === undefined ? {} : { given: checkGiven(brief.score, opened.score) }),
+  };
+}
+
+function checkGiven(asked: Score, score: Score): GivenCheck {
+  const { summary, general, departures } = compareWithGiven(asked, score);
+  return { summary, general, departures: departures.map(({ bar, message }) => ({ bar, message })) };
+}
+
+function whose(task: ScriptTask, title: string): Pick<ScriptResult, 'candidate' | 'draft'> {
+  const read = candidateOf(task.file, title, task.pattern);
+  return read.ok ? { candidate: read.candidate, draft: read.draft ?? 1 } : { draft: 1 };
 }

@@ -29,6 +29,8 @@ export const MIGRATIONS: readonly string[] = [
     -- What is kept of the review, or why the file could not be read: one of the two.
     facts TEXT,
     error TEXT,
+    -- How the given notes were kept, where there is a brief.
+    given TEXT,
     faults INTEGER NOT NULL DEFAULT 0,
     queries INTEGER NOT NULL DEFAULT 0,
     remarks INTEGER NOT NULL DEFAULT 0,
@@ -51,16 +53,10 @@ export const MIGRATIONS: readonly string[] = [
     number INTEGER PRIMARY KEY AUTOINCREMENT,
     script INTEGER NOT NULL REFERENCES scripts(id),
     criterion TEXT NOT NULL,
-    -- Empty where a level was taken back.
-    level INTEGER,
-    made TEXT NOT NULL
+    -- Empty where a mark was taken back.
+    mark TEXT
   );
   CREATE INDEX marks_by_script ON marks (script, criterion);
-  CREATE TABLE bank (
-    text TEXT PRIMARY KEY,
-    uses INTEGER NOT NULL,
-    used TEXT NOT NULL
-  );
   CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL);
   CREATE TABLE sessions (id TEXT PRIMARY KEY, expires INTEGER NOT NULL, session TEXT NOT NULL);
   `,

@@ -1,11 +1,16 @@
 /** The desk: stacks, scripts, decisions and marks, each stored as it is made. All times are ISO 8601 in UTC. */
 import { randomUUID } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
+import { z } from 'zod';
+import { type CandidatePattern, candidatePatternSchema } from '../../src/desk/candidate.ts';
 import { type Decision, decisionSchema } from '../../src/desk/decisions.ts';
 import type { ScriptFacts } from '../../src/desk/facts.ts';
+import { type Mark, markSchema } from '../../src/desk/marks.ts';
+import { type BankedRemark, bankedRemarkSchema, rememberRemark } from '../../src/desk/remarks.ts';
 import { type Scheme, schemeSchema } from '../../src/desk/scheme.ts';
 import type { Unreadable } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
+import type { GivenCheck } from './review-script.ts';
 
 export interface Stack {
   readonly id: number;
@@ -15,7 +20,7 @@ export interface Stack {
   readonly brief?: string;
   readonly profile: Profile;
   readonly scheme: Scheme;
-  readonly pattern?: string;
+  readonly pattern?: CandidatePattern;
   /** A harmonisation to compare with, as text in our notation. */
   readonly reference?: string;
   readonly revision: number;
@@ -40,6 +45,7 @@ export interface ScriptEntry {
 
 export interface Script extends ScriptEntry {
   readonly facts?: ScriptFacts;
+  readonly given?: GivenCheck;
 }
 
 export interface NewScript {
@@ -50,6 +56,7 @@ export interface NewScript {
   readonly draft: number;
   readonly facts?: ScriptFacts;
   readonly error?: Unreadable;
+  readonly given?: GivenCheck;
 }
 
 /** Somebody else decided meanwhile: nothing was stored. `revision` is the one that stands now. */
@@ -158,8 +165,8 @@ export class Desk {
     const number = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
     this.db
       .prepare(
-        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, faults, queries, remarks)
-         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (stack, file, sum) DO NOTHING`,
+        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, given, faults, queries, remarks)
+         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (stack, file, sum) DO NOTHING`,
       )
       .run(
         stack,
@@ -171,6 +178,7 @@ export class Desk {
         Buffer.from(script.content),
         script.facts === undefined ? null : JSON.stringify(script.facts),
         script.error === undefined ? null : JSON.stringify(script.error),
+        script.given === undefined ? null : JSON.stringify(script.given),
         number('fault'),
         number('query'),
         number('remark'),
@@ -204,7 +212,7 @@ export class Desk {
   *scripts(stack: number): Generator<Script & { readonly facts: ScriptFacts }> {
     const rows = this.db
       .prepare(
-        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision, facts
+        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision, facts, given
          FROM scripts WHERE stack = ? AND facts IS NOT NULL ORDER BY candidate IS NULL, candidate, draft, id`,
       )
       .iterate(stack);
@@ -277,9 +285,15 @@ export class Desk {
 
   /**
    * Stores a decision. `seen` is the revision of what it is about (a script, or for a decision about the whole class
-   * the stack) that the person had before them. @throws {Outdated} @throws {Missing}
+   * the stack) that the person had before them; `beside` the rule whose finding a remark was written beside. @throws {Outdated} @throws {Missing}
    */
-  decide(stack: number, script: number | undefined, seen: number, proposed: Proposed): Decision {
+  decide(
+    stack: number,
+    script: number | undefined,
+    seen: number,
+    proposed: Proposed,
+    beside?: string,
+  ): Decision {
     const decision = decisionSchema.parse({ ...proposed, id: randomUUID(), at: this.now().toISOString() });
     this.db
       .transaction(() => {
@@ -288,7 +302,7 @@ export class Desk {
         this.db
           .prepare('INSERT INTO decisions (id, stack, script, decision) VALUES (?, ?, ?, ?)')
           .run(decision.id, stack, script ?? null, JSON.stringify(decision));
-        if (decision.kind === 'remark') this.#remember(decision.text);
+        if (decision.kind === 'remark') this.#remember(decision.text, beside);
       })
       .immediate();
     return decision;
@@ -305,51 +319,42 @@ export class Desk {
 
   // Remarks that come again
 
-  #remember(text: string): void {
-    this.db
-      .prepare(
-        `INSERT INTO bank (text, uses, used) VALUES (?, 1, ?)
-         ON CONFLICT (text) DO UPDATE SET uses = uses + 1, used = excluded.used`,
-      )
-      .run(text, this.now().toISOString());
+  #remember(text: string, rule: string | undefined): void {
+    const bank = rememberRemark(this.bank(), text, this.now().toISOString(), rule);
+    this.set('bank', JSON.stringify(bank));
   }
 
-  /** Remarks made before, the commonest first. */
-  bank(most = 200): { readonly text: string; readonly uses: number; readonly used: string }[] {
-    return this.db
-      .prepare('SELECT text, uses, used FROM bank ORDER BY uses DESC, used DESC LIMIT ?')
-      .all(most) as {
-      text: string;
-      uses: number;
-      used: string;
-    }[];
+  /** The remarks made so far, for `rankRemarks`. */
+  bank(): readonly BankedRemark[] {
+    return z.array(bankedRemarkSchema).parse(JSON.parse(this.setting('bank') ?? '[]'));
   }
 
   // Marks
 
-  /** Gives a level for one criterion, or takes it back (undefined). @throws {Outdated} */
-  mark(script: number, seen: number, criterion: string, level: number | undefined): void {
+  /** Stores a mark, or takes the one at a criterion back. @throws {Outdated} */
+  mark(script: number, seen: number, mark: Mark | { readonly takeBack: string }): void {
+    const criterion = 'takeBack' in mark ? mark.takeBack : mark.criterion;
     this.db
       .transaction(() => {
         this.#raiseScript(script, seen);
         this.db
-          .prepare('INSERT INTO marks (script, criterion, level, made) VALUES (?, ?, ?, ?)')
-          .run(script, criterion, level ?? null, this.now().toISOString());
+          .prepare('INSERT INTO marks (script, criterion, mark) VALUES (?, ?, ?)')
+          .run(script, criterion, 'takeBack' in mark ? null : JSON.stringify(mark));
       })
       .immediate();
   }
 
-  /** The levels given to a script: criterion id to level. */
-  levels(script: number): Record<string, number> {
+  /** The marks that stand: the latest at each criterion. */
+  marks(script: number): Mark[] {
     const rows = this.db
-      .prepare('SELECT criterion, level FROM marks WHERE script = ? ORDER BY number')
-      .all(script) as { criterion: string; level: number | null }[];
-    const levels = new Map<string, number>();
-    for (const { criterion, level } of rows) {
-      if (level === null) levels.delete(criterion);
-      else levels.set(criterion, level);
+      .prepare('SELECT criterion, mark FROM marks WHERE script = ? ORDER BY number')
+      .all(script) as { criterion: string; mark: string | null }[];
+    const latest = new Map<string, Mark>();
+    for (const { criterion, mark } of rows) {
+      if (mark === null) latest.delete(criterion);
+      else latest.set(criterion, markSchema.parse(JSON.parse(mark)));
     }
-    return Object.fromEntries(levels);
+    return [...latest.values()];
   }
 
   // Settings of the desk
@@ -393,7 +398,7 @@ function stackOf(row: Row): Stack {
     profile: JSON.parse(String(row.profile)) as Profile,
     scheme: schemeSchema.parse(JSON.parse(String(row.scheme))),
     ...(row.brief === null ? {} : { brief: String(row.brief) }),
-    ...(row.pattern === null ? {} : { pattern: String(row.pattern) }),
+    ...(row.pattern === null ? {} : { pattern: candidatePatternSchema.parse(row.pattern) }),
     ...(row.reference === null ? {} : { reference: String(row.reference) }),
     revision: Number(row.revision),
   };
@@ -419,5 +424,10 @@ function entryOf(row: Row): ScriptEntry {
 function scriptOf(row: Row): Script {
   const entry = entryOf(row);
   // Checked where they come in, from the worker; checking ten thousand again at each report would take longer than it.
-  return row.facts === null ? entry : { ...entry, facts: JSON.parse(String(row.facts)) as ScriptFacts };
+  if (row.facts === null) return entry;
+  return {
+    ...entry,
+    facts: JSON.parse(String(row.facts)) as ScriptFacts,
+    ...(row.given === null ? {} : { given: JSON.parse(String(row.given)) as GivenCheck }),
+  };
 }

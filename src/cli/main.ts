@@ -66,6 +66,39 @@ program
   });
 
 program
+  .command('mark')
+  .summary('take a folder of scripts onto the marking desk')
+  .description(
+    'Reviews every script in a folder or zip and keeps it, with its draft and whatever is decided about it, in one\n' +
+      'file: FOLDER/desk/desk.sqlite. What is there already is passed over, so a run that was stopped goes on.',
+  )
+  .argument('<folder>', 'folder or zip with the scripts: MusicXML, MXL or text, mixed')
+  .option('--open', 'then open the desk in a browser')
+  .option('--serve', 'then serve the desk without opening a browser')
+  .option('--watch', 'go on taking in what is put into the folder')
+  .option('--stack <name>', 'name of the stack', 'Scripts')
+  .option('--brief <file>', 'the exercise as it was set, to check the given notes against')
+  .option('--scheme <file>', 'mark scheme, a JSON file')
+  .option('--pattern <text>', 'how files are named, for example {candidate}-draft{draft}')
+  .option(
+    '--reference <file>',
+    'a harmonisation to compare the scripts with, in our text notation or MusicXML',
+  )
+  .option('--profile <name>', 'house profile, as for review; else the brief’s, else chorale')
+  .option('--csv <out>', 'write the mark book as CSV')
+  .option('--json <out>', 'write everything as JSON')
+  .option('--desk <file>', 'keep the desk in this file')
+  .option('--backup <out>', 'copy the desk, while it is in use too')
+  .option('--restore <file>', 'put a backup in the desk’s place; what stood there is kept beside it')
+  .option('--port <number>', 'port for the page; 0 for any free one', portNumber, 4100)
+  .option('--host <address>', 'address to serve at; anything but 127.0.0.1 needs a passphrase', '127.0.0.1')
+  .option('--passphrase-file <file>', 'file whose first line is the passphrase of the desk')
+  .action(async (folder, options) => {
+    const { markCommand } = await import('./mark.ts');
+    process.exitCode = await markCommand(folder, options);
+  });
+
+program
   .command('serve')
   .summary('open the page')
   .option('--port <number>', 'port to listen on; 0 for any free one', portNumber, 4100)

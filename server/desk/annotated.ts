@@ -1,0 +1,37 @@
+/** A script as MusicXML with what the teacher says written into it. */
+import { writeMusicXml } from '../../src/musicxml/index.ts';
+import { annotationsOf, type Marked } from '../../src/report/annotations.ts';
+import { reviewScore } from '../../src/review/review.ts';
+import type { Tone } from '../../src/score/texture.ts';
+import { CROTCHET } from '../../src/score/time.ts';
+import { isPrinted, scoreOf, standingOf } from './reports.ts';
+import { type Desk, Missing, type Script, type Stack } from './store.ts';
+
+/** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Missing} for an unreadable file */
+export function annotatedScript(desk: Desk, stack: Stack, script: Script): string {
+  const score = scoreOf(desk, script);
+  if (score === undefined)
+    throw new Missing(`${script.file} could not be read, so there is no score to write into.`);
+  const review = reviewScore(score, stack.profile);
+  const { findings, remarks } = standingOf(desk, script);
+  const { tones } = review.analysis.texture;
+  const toneAt = (voice: Tone['voice'], at: number) =>
+    tones[voice].filter((tone) => Math.abs(tone.at / CROTCHET - at) < 1e-6);
+  const marks: Marked[] = [
+    ...findings.filter(isPrinted).map(({ severity, voices, from, notes, name }) => ({
+      severity,
+      voices,
+      from: Math.round(from * CROTCHET),
+      tones: notes.flatMap(({ voice, at }) => toneAt(voice, at)),
+      words: name.toLowerCase(),
+    })),
+    ...remarks.map(({ voice, from, text }) => ({
+      severity: 'remark' as const,
+      voices: voice === undefined ? [] : [voice],
+      from: Math.round(from * CROTCHET),
+      tones: [],
+      words: text,
+    })),
+  ];
+  return writeMusicXml(score, { annotations: annotationsOf(review, 'figures', marks) });
+}

@@ -1,0 +1,131 @@
+/** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
+import type { Database } from 'better-sqlite3';
+import { readBrief } from '../../src/brief/brief.ts';
+import { readCandidatePattern } from '../../src/desk/candidate.ts';
+import { EXAMPLE_SCHEME } from '../../src/desk/example-scheme.ts';
+import { readScheme } from '../../src/desk/scheme.ts';
+import { openScore } from '../../src/open/open.ts';
+import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
+import type { Profile } from '../../src/profiles/profile.ts';
+import { backUp, backUpDaily } from './backup.ts';
+import { type Incoming, type Taken, takeAll, takeIn } from './intake.ts';
+import { DeskRefused, openForReading, openForWriting } from './open.ts';
+import { type ReviewPool, reviewPool } from './pool.ts';
+import { everything, markBook } from './reports.ts';
+import { Desk, type Stack, type StackSettings } from './store.ts';
+
+/** The settings of a stack as a person gives them: files' texts, not yet looked at. */
+export interface RawSettings {
+  readonly name: string;
+  readonly profile?: Profile;
+  readonly brief?: string;
+  readonly scheme?: string;
+  readonly pattern?: string;
+  readonly reference?: string;
+}
+
+export interface MarkingDesk {
+  readonly path: string;
+  /** For decisions. */
+  readonly desk: Desk;
+  /** For reports: it can't write. */
+  readonly reports: Desk;
+  takeIn(stack: Stack, incoming: Incoming): Promise<Taken>;
+  takeAll(stack: number, incoming: AsyncIterable<Incoming> | Iterable<Incoming>): AsyncGenerator<Taken>;
+  /** The stack of this name; made where there is none. What is given anew replaces the old. Gives its number. */
+  stackFor(settings: RawSettings): number;
+  csv(stack: number): Iterable<string>;
+  json(stack: number): Iterable<string>;
+  backUp(to: string): Promise<string>;
+  close(): Promise<void>;
+}
+
+/** Opens the desk kept in a file, making it where there is none. @throws {DeskRefused} */
+export async function openMarkingDesk(path: string, threads?: number): Promise<MarkingDesk> {
+  const db = await openForWriting(path);
+  let readOnly: Database;
+  try {
+    readOnly = await openForReading(path);
+  } catch (error) {
+    db.close();
+    throw error;
+  }
+  const desk = new Desk(db);
+  const reports = new Desk(readOnly);
+  let pool: ReviewPool | undefined;
+  // Workers are started when there is something to review, and not to look at a list.
+  const workers = (): ReviewPool => {
+    pool ??= reviewPool(threads);
+    return pool;
+  };
+  return {
+    path,
+    desk,
+    reports,
+    takeIn: (stack, incoming) => takeIn(desk, workers(), stack, incoming),
+    takeAll: (stack, incoming) => takeAll(desk, workers(), desk.stack(stack), incoming),
+    stackFor: (raw) => {
+      const known = desk.stackNamed(raw.name);
+      if (known === undefined) return desk.addStack(readSettings(raw)).id;
+      const { name: _name, ...given } = raw;
+      if (Object.keys(given).length > 0) desk.changeStack(known.id, known.revision, readSettings(raw, known));
+      return known.id;
+    },
+    csv: (stack) => markBook(reports, reports.stack(stack)),
+    json: (stack) => everything(reports, reports.stack(stack)),
+    backUp: (to) => backUp(db, to),
+    close: async () => {
+      await pool?.close();
+      readOnly.close();
+      if (changesIn(db) > 0) await backUpDaily(db, path, new Date());
+      // So that the folder holds one file, whole, when nobody is at the desk.
+      db.pragma('wal_checkpoint(TRUNCATE)');
+      db.close();
+    },
+  };
+}
+
+/** Rows changed through this connection since it was opened. */
+function changesIn(db: Database): number {
+  return Number(db.prepare('SELECT total_changes()').pluck().get());
+}
+
+/** Looks through settings; what is left out stays as it was. @throws {DeskRefused} naming everything wrong */
+export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
+  const wrong: string[] = [];
+  const settings: StackSettings = {
+    name: raw.name,
+    profile: raw.profile ?? known?.profile ?? profileOfBrief(raw.brief) ?? DEFAULT_PROFILE,
+    scheme: known?.scheme ?? EXAMPLE_SCHEME,
+    ...(known?.brief === undefined ? {} : { brief: known.brief }),
+    ...(known?.pattern === undefined ? {} : { pattern: known.pattern }),
+    ...(known?.reference === undefined ? {} : { reference: known.reference }),
+  };
+  const checked: { -readonly [K in keyof StackSettings]: StackSettings[K] } = { ...settings };
+  if (raw.brief !== undefined) {
+    const { problems } = readBrief(raw.brief);
+    wrong.push(...problems.map(({ message, line }) => `The brief, line ${line}: ${message}`));
+    checked.brief = raw.brief;
+  }
+  if (raw.scheme !== undefined) {
+    const scheme = readScheme(raw.scheme);
+    if (scheme.ok) checked.scheme = scheme.scheme;
+    else wrong.push(...scheme.problems.map((problem) => `The mark scheme: ${problem}`));
+  }
+  if (raw.pattern !== undefined) {
+    const pattern = readCandidatePattern(raw.pattern);
+    if (pattern.ok) checked.pattern = pattern.pattern;
+    else wrong.push(pattern.message);
+  }
+  if (raw.reference !== undefined) {
+    const reference = openScore(new TextEncoder().encode(raw.reference));
+    if (reference.ok) checked.reference = raw.reference;
+    else wrong.push(`The reference: ${reference.error.message}`);
+  }
+  if (wrong.length > 0) throw new DeskRefused(wrong.join('\n'));
+  return checked;
+}
+
+function profileOfBrief(brief: string | undefined): Profile | undefined {
+  return brief === undefined ? undefined : profileNamed(readBrief(brief).brief.profile);
+}

@@ -1,0 +1,240 @@
+/** What comes off the desk: how a script stands, sheets, the class, moderation, exports. Reads only. */
+
+import {
+  type ClassPicture,
+  type ClassTally,
+  classPicture,
+  NO_SCRIPTS,
+  withScript,
+} from '../../src/desk/class-picture.ts';
+import { csv } from '../../src/desk/csv.ts';
+import {
+  applyDecisions,
+  type Decision,
+  type JudgedFinding,
+  type TeacherRemark,
+} from '../../src/desk/decisions.ts';
+import { compareDrafts, type DraftComparison } from '../../src/desk/drafts.ts';
+import { type ExportedScript, exportPieces, markBookHead, markBookRow } from '../../src/desk/export.ts';
+import { type Feedback, feedbackFor } from '../../src/desk/feedback.ts';
+import { type Mark, type Moderation, moderationOrder, type Total, total } from '../../src/desk/marks.ts';
+import { type Suggestion, suggestLevel } from '../../src/desk/suggest.ts';
+import { openScore } from '../../src/open/open.ts';
+import type { Score } from '../../src/score/score.ts';
+import type { Desk, Script, ScriptEntry, Stack } from './store.ts';
+
+/** A script as it stands under the teacher's decisions. */
+export interface StandingScript {
+  readonly script: Script;
+  readonly findings: readonly JudgedFinding[];
+  readonly remarks: readonly TeacherRemark[];
+  readonly marks: readonly Mark[];
+}
+
+export function standingOf(desk: Desk, script: Script, decisions?: readonly Decision[]): StandingScript {
+  const judged = applyDecisions(
+    String(script.id),
+    script.facts?.findings ?? [],
+    decisions ?? desk.decisions(script.stack, script.id),
+  );
+  return { script, findings: judged.findings, remarks: judged.remarks, marks: desk.marks(script.id) };
+}
+
+/** The score of a script, read anew from its file; undefined for a file that could not be read. */
+export function scoreOf(desk: Desk, script: ScriptEntry): Score | undefined {
+  if (script.error !== undefined) return undefined;
+  const opened = openScore(desk.content(script.id));
+  return opened.ok ? opened.score : undefined;
+}
+
+/** How a script changed since the candidate's draft before it; undefined where it is the first. */
+export function sinceDraftBefore(
+  desk: Desk,
+  standing: StandingScript,
+): DraftComparison<JudgedFinding> | undefined {
+  const { script } = standing;
+  const before = desk.draftBefore(script);
+  if (before === undefined) return undefined;
+  const [old, now] = [scoreOf(desk, before), scoreOf(desk, script)];
+  if (old === undefined || now === undefined) return undefined;
+  return compareDrafts(
+    { score: old, findings: worthTelling(standingOf(desk, before).findings) },
+    { score: now, findings: worthTelling(standing.findings) },
+  );
+}
+
+/** Remarks inform; whether one is still there is no news. */
+function worthTelling(findings: readonly JudgedFinding[]): JudgedFinding[] {
+  return findings.filter(({ severity, standing }) => severity !== 'remark' && standing !== 'overruled');
+}
+
+/** The level suggested at each criterion of the scheme, with its evidence. */
+export function suggestionsFor(stack: Stack, standing: StandingScript): Suggestion[] {
+  const { facts } = standing.script;
+  if (facts === undefined) return [];
+  const ground = { counts: facts.counts, findings: standing.findings };
+  return stack.scheme.criteria.map((criterion) => suggestLevel(criterion, ground));
+}
+
+export interface Sheet {
+  readonly script: ScriptEntry;
+  readonly title: string;
+  readonly key: string;
+  /** What is printed: agreed findings where the teacher looked at any, else all that stand. */
+  readonly findings: readonly JudgedFinding[];
+  readonly remarks: readonly TeacherRemark[];
+  readonly feedback: Feedback;
+  readonly marks: readonly Mark[];
+  readonly total: Total;
+  readonly since?: { readonly summary: string; readonly mended: readonly string[] };
+  readonly given?: Script['given'];
+  readonly score?: Score;
+}
+
+/** A pupil's sheet, as data: drawn and printed by the page. */
+export function sheetOf(desk: Desk, stack: Stack, script: Script): Sheet {
+  const standing = standingOf(desk, script);
+  const { facts } = script;
+  const since = sinceDraftBefore(desk, standing);
+  const score = scoreOf(desk, script);
+  const { error: _error, facts: _facts, given, ...entry } = script;
+  return {
+    script: entry,
+    title: facts?.title ?? '',
+    key: facts?.key ?? '',
+    findings: standing.findings.filter(isPrinted),
+    remarks: standing.remarks,
+    feedback: feedbackFor({ strengths: facts?.strengths ?? [] }, standing.findings),
+    marks: standing.marks,
+    total: total(stack.scheme, standing.marks),
+    ...(since === undefined
+      ? {}
+      : {
+          since: {
+            summary: since.summary,
+            mended: since.mended.map(({ name, bar }) => `${name}, bar ${bar}`),
+          },
+        }),
+    ...(given === undefined ? {} : { given }),
+    ...(score === undefined ? {} : { score }),
+  };
+}
+
+/** Overruled findings never reach a pupil; a remark does only where the teacher agreed to it. */
+export function isPrinted({ standing, severity }: JudgedFinding): boolean {
+  return standing === 'agreed' || (standing === 'open' && severity !== 'remark');
+}
+
+/** Each candidate's latest draft; a script without a number stands for itself. */
+export function* latestDrafts(
+  desk: Desk,
+  stack: number,
+): Generator<Script & { readonly facts: NonNullable<Script['facts']> }> {
+  let held: (Script & { facts: NonNullable<Script['facts']> }) | undefined;
+  // Scripts come by candidate, then draft: the last of a run is the latest.
+  for (const script of desk.scripts(stack)) {
+    if (held !== undefined && (held.candidate === undefined || held.candidate !== script.candidate))
+      yield held;
+    held = script;
+  }
+  if (held !== undefined) yield held;
+}
+
+export function classPictureOf(desk: Desk, stack: Stack): ClassPicture {
+  const byScript = decisionsByScript(desk, stack.id);
+  let tally: ClassTally = NO_SCRIPTS;
+  for (const script of latestDrafts(desk, stack.id)) {
+    const { findings } = applyDecisions(String(script.id), script.facts.findings, byScript(script.id));
+    tally = withScript(tally, { facts: script.facts, findings });
+  }
+  return classPicture(tally);
+}
+
+/** The decisions that bear on a script, without asking the database for each of ten thousand. */
+function decisionsByScript(desk: Desk, stack: number): (script: number) => readonly Decision[] {
+  const all = desk.decisions(stack);
+  return all.length > 2_000 ? (script) => desk.decisions(stack, script) : () => all;
+}
+
+export interface Moderated {
+  readonly id: number;
+  readonly candidate?: string;
+  readonly draft: number;
+  readonly marks: readonly Mark[];
+}
+
+/** Scripts in rank order at one criterion, or by total. */
+export function moderationOf(desk: Desk, stack: Stack, criterion: string | undefined): Moderation<Moderated> {
+  const scripts = [...latestDrafts(desk, stack.id)].map(
+    ({ id, candidate, draft }): Moderated => ({
+      id,
+      ...(candidate === undefined ? {} : { candidate }),
+      draft,
+      marks: desk.marks(id),
+    }),
+  );
+  return moderationOrder(stack.scheme, scripts, criterion);
+}
+
+/** Every script of a stack with all that is known of it, one at a time. */
+export function* exportedScripts(desk: Desk, stack: Stack): Generator<ExportedScript> {
+  const byScript = decisionsByScript(desk, stack.id);
+  // By number, page by page: the database is free between two of them for what each script asks of it.
+  for (let after = 0; ; after += PAGE) {
+    const page = desk.entries(stack.id, PAGE, after);
+    for (const entry of page) yield exportedScript(desk, desk.script(entry.id), byScript(entry.id));
+    if (page.length < PAGE) return;
+  }
+}
+
+const PAGE = 200;
+
+function exportedScript(desk: Desk, script: Script, decisions: readonly Decision[]): ExportedScript {
+  const standing = standingOf(desk, script, decisions);
+  const since = sinceDraftBefore(desk, standing);
+  const { facts } = script;
+  const kept = facts === undefined ? undefined : withoutBulk(facts);
+  return {
+    candidate: script.candidate ?? '',
+    draft: script.draft,
+    file: script.file,
+    ...(script.error === undefined ? {} : { failure: script.error.message }),
+    ...(kept === undefined ? {} : { facts: kept }),
+    findings: [...standing.findings],
+    remarks: standing.remarks.map(({ voice, from, until, text }) => ({
+      ...(voice === undefined ? {} : { voice }),
+      from,
+      ...(until === undefined ? {} : { until }),
+      text,
+    })),
+    marks: [...standing.marks],
+    ...(since === undefined
+      ? {}
+      : {
+          sinceLastDraft: {
+            mended: since.mended.map(({ id }) => id),
+            stillThere: since.stillThere.map(({ after }) => after.id),
+            fresh: since.fresh.map(({ id }) => id),
+          },
+        }),
+    departures: script.given?.departures.map(({ message }) => message) ?? [],
+  };
+}
+
+function withoutBulk(facts: NonNullable<Script['facts']>): NonNullable<ExportedScript['facts']> {
+  const { findings: _findings, print: _print, ...kept } = facts;
+  return kept;
+}
+
+/** The mark book as CSV, in pieces. */
+export function* markBook(desk: Desk, stack: Stack): Generator<string> {
+  yield csv([markBookHead(stack.scheme)]);
+  // The byte-order mark belongs before the first row alone.
+  for (const script of exportedScripts(desk, stack))
+    yield csv([markBookRow(script, stack.scheme)]).replace(/^\uFEFF/, '');
+}
+
+/** Everything as JSON, in pieces. */
+export function everything(desk: Desk, stack: Stack): Generator<string> {
+  return exportPieces({ at: desk.now().toISOString(), scheme: stack.scheme }, exportedScripts(desk, stack));
+}

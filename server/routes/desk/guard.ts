@@ -1,0 +1,165 @@
+/**
+ * Who may come near a desk. On this machine alone: pages of its own. Over a network: whoever knows the passphrase, with
+ * a session in a strict cookie and a token that other sites can't read.
+ */
+import { randomBytes, timingSafeEqual } from 'node:crypto';
+import { type Request, type RequestHandler, Router } from 'express';
+import { rateLimit } from 'express-rate-limit';
+import session from 'express-session';
+import { z } from 'zod';
+import { passphraseMatches } from '../../desk/passphrase.ts';
+import { SESSION_MILLISECONDS, SessionStore } from '../../desk/session-store.ts';
+import type { Desk } from '../../desk/store.ts';
+import { Problem, sendProblem } from '../../problem.ts';
+import { parseQuery } from '../query.ts';
+import { json } from './answers.ts';
+
+declare module 'express-session' {
+  interface SessionData {
+    /** Given to our own page alone; every change must bring it back. */
+    token: string;
+  }
+}
+
+const TOKEN_HEADER = 'x-desk-token';
+const SAFE_METHODS: ReadonlySet<string> = new Set(['GET', 'HEAD', 'OPTIONS']);
+
+/** For a desk that only this machine reaches: other sites in the same browser are kept out. */
+export function loopbackGuard(): RequestHandler {
+  return (request, _response, next) => {
+    // A name that some site lets point at this machine is not ours.
+    const host = hostName(request);
+    if (!['127.0.0.1', 'localhost', '[::1]'].includes(host)) {
+      throw new Problem(403, 'Not from here', `The desk answers at 127.0.0.1 only, not at ${host}.`);
+    }
+    refuseOtherSites(request);
+    next();
+  };
+}
+
+/** For a desk that is open to a network. `hash` is the passphrase's, from `hashPassphrase`. */
+export function networkGuard(desk: Desk, hash: string): Router {
+  const router = Router();
+  router.use(
+    session({
+      name: 'desk',
+      secret: secretOf(desk),
+      store: new SessionStore(desk),
+      resave: false,
+      saveUninitialized: false,
+      rolling: true,
+      cookie: {
+        httpOnly: true,
+        sameSite: 'strict',
+        secure: 'auto',
+        maxAge: SESSION_MILLISECONDS,
+        path: '/api/desk',
+      },
+    }),
+  );
+  router.use((request, _response, next) => {
+    refuseOtherSites(request);
+    next();
+  });
+  router.get('/session', (request, response) => {
+    const { token } = request.session;
+    response.json({ passphraseNeeded: true, signedIn: token !== undefined, token });
+  });
+  router.post('/session', limit(10, 15 * 60_000), json, async (request, response) => {
+    const { passphrase } = parseQuery(z.strictObject({ passphrase: z.string().max(500) }), request.body);
+    if (!(await passphraseMatches(passphrase, hash))) {
+      throw new Problem(401, 'Wrong passphrase', 'That is not the passphrase of this desk.');
+    }
+    // A new session for whoever signs in: one that was slipped in before is worth nothing.
+    await new Promise<void>((done, fail) => {
+      request.session.regenerate((error: unknown) => (error ? fail(error) : done()));
+    });
+    request.session.token = randomBytes(32).toString('base64url');
+    response.json({ signedIn: true, token: request.session.token });
+  });
+  router.use(limit(1_200, 60_000));
+  router.use((request, _response, next) => {
+    const { token } = request.session;
+    if (token === undefined) throw new Problem(401, 'Passphrase needed', 'Sign in to this desk first.');
+    if (!SAFE_METHODS.has(request.method) && !sameToken(token, request.get(TOKEN_HEADER))) {
+      throw new Problem(
+        403,
+        'Token missing',
+        'This did not come from the desk’s own page. Load the page again.',
+      );
+    }
+    next();
+  });
+  router.delete('/session', async (request, response) => {
+    await new Promise<void>((done, fail) => {
+      request.session.destroy((error: unknown) => (error ? fail(error) : done()));
+    });
+    response.status(204).end();
+  });
+  return router;
+}
+
+/** Without a passphrase the page asks in vain, and is told so. */
+export function openSession(): Router {
+  const router = Router();
+  router.get('/session', (_request, response) => {
+    response.json({ passphraseNeeded: false, signedIn: true });
+  });
+  return router;
+}
+
+/** Browsers say where a request comes from; programs that say nothing have no user to be tricked. */
+function refuseOtherSites(request: Request): void {
+  if (SAFE_METHODS.has(request.method)) return;
+  const site = request.get('sec-fetch-site');
+  const origin = request.get('origin');
+  const foreign =
+    (site !== undefined && site !== 'same-origin' && site !== 'none') ||
+    (origin !== undefined && !sameHost(origin, request.get('host')));
+  if (foreign) throw new Problem(403, 'Not from here', 'Only the desk’s own page may change it.');
+}
+
+function sameHost(origin: string, host: string | undefined): boolean {
+  try {
+    return new URL(origin).host === host;
+  } catch {
+    return false;
+  }
+}
+
+function hostName(request: Request): string {
+  return (request.get('host') ?? '').replace(/:\d+$/, '').toLowerCase();
+}
+
+function sameToken(token: string, given: string | undefined): boolean {
+  const [a, b] = [Buffer.from(token), Buffer.from(given ?? '')];
+  return a.length === b.length && timingSafeEqual(a, b);
+}
+
+function limit(most: number, windowMs: number): RequestHandler {
+  return rateLimit({
+    limit: most,
+    windowMs,
+    standardHeaders: 'draft-8',
+    legacyHeaders: false,
+    handler: (_request, response) => {
+      sendProblem(
+        response,
+        new Problem(
+          429,
+          'Too many requests',
+          'Too many requests from your address. Wait a few minutes, then try again.',
+        ),
+      );
+    },
+  });
+}
+
+/** Signs the cookies; made once for each desk. */
+function secretOf(desk: Desk): string {
+  const known = desk.setting('session secret');
+  if (known !== undefined) return known;
+  const fresh = randomBytes(32).toString('base64url');
+  desk.set('session secret', fresh);
+  return fresh;
+}

@@ -1,0 +1,219 @@
+/** `partwise mark`: a folder of scripts onto the marking desk. */
+import { existsSync, watch } from 'node:fs';
+import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { join, relative, resolve } from 'node:path';
+import type { MarkingDesk } from '../../server/main.ts';
+import { isStackOfFiles, unzipStack } from '../open/zip.ts';
+import { EXIT, UsageError } from './exit.ts';
+import { reason } from './input.ts';
+import { openPage } from './open-page.ts';
+import { loadProfile } from './profile.ts';
+
+export interface MarkOptions {
+  readonly desk?: string;
+  readonly stack?: string;
+  readonly brief?: string;
+  readonly scheme?: string;
+  readonly reference?: string;
+  readonly pattern?: string;
+  readonly profile?: string;
+  readonly watch?: true;
+  readonly serve?: true;
+  readonly open?: true;
+  readonly port: number;
+  readonly host: string;
+  readonly passphraseFile?: string;
+  readonly csv?: string;
+  readonly json?: string;
+  readonly backup?: string;
+  readonly restore?: string;
+}
+
+const MOST_BYTES = 8 * 1024 * 1024;
+const MOST_ZIP_BYTES = 512 * 1024 * 1024;
+
+/** Takes in what is new in the folder, then does what else is asked for. */
+export async function markCommand(folder: string, options: MarkOptions): Promise<number> {
+  const place = resolve(folder);
+  if (!existsSync(place)) throw new UsageError(`There is no folder ${folder}.`);
+  const path =
+    options.desk ??
+    join((await stat(place)).isDirectory() ? place : join(place, '..'), 'desk', 'desk.sqlite');
+  const service = await import('../../server/main.ts');
+  try {
+    if (options.restore !== undefined) {
+      const { kept } = await service.restoreDesk(path, options.restore);
+      say(
+        `The desk is as it was in ${options.restore}.${kept === undefined ? '' : ` What stood there before is kept as ${kept}.`}`,
+      );
+      return EXIT.fine;
+    }
+    const desk = await service.openDesk(path);
+    try {
+      return await work(desk, place, path, options);
+    } finally {
+      await desk.close();
+    }
+  } catch (error) {
+    if (await service.isDeskRefusal(error)) throw new UsageError((error as Error).message);
+    throw error;
+  }
+}
+
+async function work(desk: MarkingDesk, place: string, path: string, options: MarkOptions): Promise<number> {
+  const stack = desk.stackFor({
+    name: options.stack ?? 'Scripts',
+    ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
+    ...(await textOption('brief', options.brief)),
+    ...(await textOption('scheme', options.scheme)),
+    ...(await textOption('reference', options.reference)),
+    ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
+  });
+  const unreadable = await takeFolder(desk, stack, place, path);
+  if (options.csv !== undefined) await writeOut(options.csv, desk.csv(stack));
+  if (options.json !== undefined) await writeOut(options.json, desk.json(stack));
+  if (options.backup !== undefined) say(`Backed up to ${await desk.backUp(options.backup)}.`);
+  const watcher = options.watch ? watchFolder(desk, stack, place, path) : undefined;
+  if (options.serve || options.open) {
+    const page = await (await import('../../server/main.ts')).serve({
+      port: options.port,
+      host: '127.0.0.1',
+      desk,
+    });
+    const address = `${page.address}desk/`;
+    say(`The desk is at ${address}\nStop with Ctrl-C.`);
+    if (options.open && !(await openPage(address))) say('Open the address above in a browser.');
+    await untilStopped();
+    await page.close();
+  } else if (watcher !== undefined) {
+    say('Watching the folder. Stop with Ctrl-C.');
+    await untilStopped();
+  } else say(`Mark them with: partwise mark ${relative('', place) || '.'} --open`);
+  await watcher?.close();
+  return unreadable > 0 ? EXIT.unreadable : EXIT.fine;
+}
+
+/** Gives the number of files that could not be read. */
+async function takeFolder(desk: MarkingDesk, stack: number, place: string, path: string): Promise<number> {
+  const counts = { new: 0, known: 0, unreadable: 0 };
+  const started = performance.now();
+  for await (const taken of desk.takeAll(stack, filesIn(place, path))) {
+    counts[taken.outcome]++;
+    if (taken.outcome === 'unreadable') tell(`${taken.file}: ${taken.message}`);
+    progress(counts.new + counts.known + counts.unreadable);
+  }
+  progress(undefined);
+  const seconds = (performance.now() - started) / 1000;
+  say(
+    `${counts.new} new, ${counts.known} known already, ${counts.unreadable} could not be read (${seconds.toFixed(1)} s). Kept in ${path}`,
+  );
+  return counts.unreadable;
+}
+
+/** Files in a folder and its folders, or in a zip, one at a time. The desk's own folder and hidden files are passed over. */
+async function* filesIn(place: string, path: string): AsyncGenerator<{ file: string; content: Uint8Array }> {
+  if (!(await stat(place)).isDirectory()) {
+    yield* filesOf(place, place);
+    return;
+  }
+  const folders = [place];
+  for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+    const entries = await readdir(folder, { withFileTypes: true });
+    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      const full = join(folder, entry.name);
+      if (entry.name.startsWith('.') || full === resolve(path, '..')) continue;
+      if (entry.isDirectory()) folders.push(full);
+      else if (entry.isFile()) yield* filesOf(full, place);
+    }
+  }
+}
+
+async function* filesOf(full: string, place: string): AsyncGenerator<{ file: string; content: Uint8Array }> {
+  const file = relative(place, full) || full;
+  try {
+    const { size } = await stat(full);
+    const zip = /\.zip$/i.test(full);
+    if (size > (zip ? MOST_ZIP_BYTES : MOST_BYTES)) {
+      tell(`${file}: too large to be an exercise; passed over.`);
+      return;
+    }
+    const content = await readFile(full);
+    if (!zip || !isStackOfFiles(content)) yield { file, content };
+    else {
+      const { files, left } = unzipStack(content);
+      for (const message of left) tell(`${file}: ${message}`);
+      for (const { name, content: inner } of files) yield { file: `${file}/${name}`, content: inner };
+    }
+  } catch (error) {
+    tell(`${file}: ${reason(error)}`);
+  }
+}
+
+function watchFolder(
+  desk: MarkingDesk,
+  stack: number,
+  place: string,
+  path: string,
+): { close(): Promise<void> } {
+  let timer: NodeJS.Timeout | undefined;
+  let running: Promise<unknown> = Promise.resolve();
+  const watcher = watch(place, { recursive: true }, (_event, name) => {
+    if (name !== null && resolve(place, name).startsWith(resolve(path, '..'))) return;
+    clearTimeout(timer);
+    // A file that is being copied changes many times: wait until it rests.
+    timer = setTimeout(() => {
+      running = running
+        .then(() => takeFolder(desk, stack, place, path))
+        .catch((error) => tell(reason(error)));
+    }, 700);
+  });
+  return {
+    close: async () => {
+      clearTimeout(timer);
+      watcher.close();
+      await running;
+    },
+  };
+}
+
+async function textOption(name: string, file: string | undefined): Promise<Record<string, string>> {
+  if (file === undefined) return {};
+  try {
+    return { [name]: await readFile(file, 'utf8') };
+  } catch (error) {
+    throw new UsageError(`--${name} ${file}: ${reason(error)}`);
+  }
+}
+
+/** The first line of the file. */
+async function passphraseOption(file: string | undefined): Promise<{ passphrase?: string }> {
+  const { passphrase } = (await textOption('passphrase', file)) as { passphrase?: string };
+  return passphrase === undefined ? {} : { passphrase: passphrase.split(/\r?\n/)[0]! };
+}
+
+async function writeOut(file: string, chunks: Iterable<string>): Promise<void> {
+  try {
+    await writeFile(file, chunks);
+  } catch (error) {
+    throw new UsageError(`${file}: ${reason(error)}`);
+  }
+}
+
+function untilStopped(): Promise<void> {
+  return new Promise((done) => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => done());
+  });
+}
+
+/** A counter in place on a terminal; nothing where the output goes into a file. */
+function progress(count: number | undefined): void {
+  if (process.stderr.isTTY) process.stderr.write(count === undefined ? '\r\u001b[K' : `\r${count} files`);
+}
+
+function say(text: string): void {
+  process.stdout.write(`${text}\n`);
+}
+
+function tell(text: string): void {
+  process.stderr.write(`${text}\n`);
+}
