@@ -6,7 +6,15 @@ import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
 import type { PlannedBar } from './plan.ts';
 import type { LabelRoom } from './spacing.ts';
-import { bassFigures, LYRIC_SIZE, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
+import {
+  bassFigures,
+  LYRIC_SIZE,
+  type Measure,
+  type SetLabel,
+  setChordLabel,
+  setFigures,
+  setKeyName,
+} from './words.ts';
 
 export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
 
