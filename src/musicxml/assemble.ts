@@ -65,7 +65,15 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
     );
     const upbeat = stretches[0]!.until - stretches[0]!.from;
     const givesBack = index === stretches.length - 1 && index > 0 && upbeat + length === full;
-    const meantShort = stretch.split || (length < full && (index === 0 || stretch.implicit));
+    const next = stretches[1];
+    // A first bar may be the first part of a split one; otherwise a short first bar is an upbeat.
+    const opens =
+      index === 0 &&
+      !stretch.implicit &&
+      next !== undefined &&
+      (next.split || next.implicit) &&
+      next.until - next.from + length === full;
+    const meantShort = !opens && (stretch.split || (length < full && (index === 0 || stretch.implicit)));
     const sung = VOICES.filter((voice) => judged[index]![voice].some((piece) => piece.kind !== 'gap'));
     // A bar that is too short by itself, in an exercise still in work, waits for its other notes.
     const waits =

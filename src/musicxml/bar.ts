@@ -96,7 +96,7 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
       throw new Refusal(`A duration is longer than ${LIMITS.crotchets} crotchets.`, given);
     }
     // Some programs round the durations of tuplets; the written value is then the exact one.
-    if (notated !== undefined && ticks.d !== 1 && notated.d === 1) {
+    if (notated !== undefined && notated.d === 1 && compare(ticks, notated) !== 0) {
       const off = minus(ticks, notated);
       const division = exact(CROTCHET, part.divisions);
       if (compare({ n: Math.abs(off.n), d: off.d }, division) < 0) return notated;
@@ -134,7 +134,6 @@ export function readBar(measure: XmlElement, part: PartState, notices: Notices):
     if (!chord) {
       onset = start;
       moveTo(end);
-      figureAt = start;
     }
     if (childOf(element, 'unpitched')) part.unpitched.set(staff, part.unpitched.get(staff) ?? 'percussion');
     if (hidden) {

@@ -1,5 +1,5 @@
 /** Which line of the file is soprano, which alto, tenor and bass. */
-import { printPitch, semitone } from '../score/pitch.ts';
+import { printPitch, samePitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { capital, lineName, listed, partName, staffName } from './describe.ts';
 import type { Line, Staff } from './lines.ts';
@@ -57,6 +57,7 @@ export function assignVoices(
   staves: readonly Staff[],
   wished: VoiceAssignment | undefined,
 ): Assigned {
+  if (staves.every((staff) => staff.most === 0)) refuse(source, staves);
   const choice =
     wished !== undefined
       ? asWished(staves, wished)
@@ -122,7 +123,7 @@ function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefin
     const first = claims.find((one) => readName(source.parts[one.line.part]!.name).exact) ?? claims[0];
     if (first === undefined) continue;
     // The given melody may stand there twice; two different sopranos are five voices.
-    if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) return undefined;
+    if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) refuse(source, staves);
     lines[voice] = first.line;
   }
   const taken = Object.values(lines);
@@ -169,7 +170,9 @@ function* groupsOf(staves: readonly Staff[]): Generator<{ group: readonly Staff[
   for (const size of [4, 3, 2]) {
     for (let from = 0; from + size <= staves.length; from++) {
       const group = staves.slice(from, from + size);
-      const crowded = group.some((staff) => staff.setAside.length > allowedAside(staff));
+      const crowded = group.some(
+        (staff) => staff.lines.length > 2 || staff.setAside.length > allowedAside(staff),
+      );
       if (crowded || group.every((staff) => staff.most === 0)) continue;
       for (const lines of [group.flatMap(begunLines), group.flatMap((staff) => staff.lines)]) {
         if (lines.length === 4) yield { group, lines };
@@ -275,7 +278,7 @@ function mayStandAside(source: SourceScore, staff: Staff, voices: readonly Line[
   return staff.lines.every((line) => doubles(line, voices));
 }
 
-/** At least four fifths of a line's notes are also in the voices, at the same moment in any octave. */
+/** At least four fifths of a line's notes are also in the voices, at the same moment. */
 function doubles(line: Line, voices: readonly Line[]): boolean {
   let same = 0;
   for (const [index, bar] of line.bars.entries()) {
@@ -285,8 +288,8 @@ function doubles(line: Line, voices: readonly Line[]): boolean {
       const doubled = voices.some((voice) =>
         (voice.bars[index] ?? []).some(
           (other) =>
-            other.pitch?.step === pitch.step &&
-            other.pitch.alteration === pitch.alteration &&
+            other.pitch !== undefined &&
+            samePitch(other.pitch, pitch) &&
             other.at <= note.at &&
             other.at + other.duration > note.at,
         ),

@@ -1,0 +1,412 @@
+import { strToU8 } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
+import { printPitch } from '../../src/score/pitch.ts';
+import { type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { printMetre } from '../../src/score/time.ts';
+
+const DURATIONS: Record<string, number> = { e: 2, q: 4, 'q.': 6, h: 8, 'h.': 12, w: 16 };
+
+/** `q:C4`, `h:F#4~!` (tied, fermata), `q:r`; divisions are 4 to the crotchet. */
+function note(text: string, voice = '1', more = ''): string {
+  const [, value = 'q', what = 'r', marks = ''] = /^(.+?):(r|[A-G][#b]*\d)([~!]*)$/.exec(text) ?? [];
+  const [, step, sign = '', octave] = /^([A-G])([#b]*)(\d)$/.exec(what) ?? [];
+  const alter = sign === '' ? '' : `<alter>${sign.startsWith('#') ? sign.length : -sign.length}</alter>`;
+  const pitch =
+    what === 'r' ? '<rest/>' : `<pitch><step>${step}</step>${alter}<octave>${octave}</octave></pitch>`;
+  const tie = marks.includes('~') ? '<tie type="start"/>' : '';
+  const fermata = marks.includes('!') ? '<notations><fermata/></notations>' : '';
+  return `<note>${pitch}<duration>${DURATIONS[value]}</duration>${tie}<voice>${voice}</voice>${more}${fermata}</note>`;
+}
+
+const notes = (text: string, voice?: string) =>
+  text
+    .split(' ')
+    .map((one) => note(one, voice))
+    .join('');
+
+const START =
+  '<attributes><divisions>4</divisions><key><fifths>0</fifths></key><time><beats>4</beats><beat-type>4</beat-type></time></attributes>';
+
+/** Parts by name, each a list of measures: `<measure>` content with its attributes, or just content. */
+function partwise(parts: Record<string, readonly string[]>, attributes: readonly string[] = []): string {
+  const names = Object.keys(parts);
+  return `<score-partwise><part-list>${names.map((name, i) => `<score-part id="P${i}"><part-name>${name}</part-name></score-part>`).join('')}</part-list>${names
+    .map(
+      (name, i) =>
+        `<part id="P${i}">${parts[name]!.map(
+          (content, bar) =>
+            `<measure ${attributes[bar] ?? `number="${bar + 1}"`}>${bar === 0 && !content.includes('<divisions>') ? START : ''}${content}</measure>`,
+        ).join('')}</part>`,
+    )
+    .join('')}</score-partwise>`;
+}
+
+function reading(xml: string, voices?: VoiceAssignment) {
+  return readMusicXml(strToU8(xml), voices === undefined ? {} : { voices });
+}
+
+function read(xml: string, voices?: VoiceAssignment): Score {
+  const result = reading(xml, voices);
+  if (!result.ok) throw new Error(result.message);
+  return result.score;
+}
+
+function refusal(xml: string, voices?: VoiceAssignment): string {
+  const result = reading(xml, voices);
+  if (result.ok) throw new Error('was read');
+  return result.message;
+}
+
+/** A voice as text: `C5:1 r:1 ?:2`, in crotchets; `~` tied, `!` fermata. */
+function voice(score: Score, name: VoiceName): string {
+  return score.voices[name]
+    .map((event) => {
+      const what = event.kind === 'note' ? printPitch(event.pitch) : event.kind === 'rest' ? 'r' : '?';
+      const marks = `${event.kind === 'note' && event.tied ? '~' : ''}${event.kind !== 'gap' && event.fermata ? '!' : ''}`;
+      return `${what}:${event.duration / 10_080}${marks}`;
+    })
+    .join(' ');
+}
+
+const bars = (score: Score) =>
+  score.bars.map(
+    (bar) =>
+      `${bar.number}@${bar.at / 10_080}+${bar.duration / 10_080}${bar.offset ? ` from ${bar.offset / 10_080}` : ''}`,
+  );
+
+const SATB = (s: string[], a: string[], t: string[], b: string[]) => ({
+  Soprano: s,
+  Alto: a,
+  Tenor: t,
+  Bass: b,
+});
+const FILL = (bar: string) =>
+  SATB(
+    [notes('q:C5 q:D5 q:E5 q:F5'), bar],
+    [notes('w:G4'), notes('w:G4')],
+    [notes('w:E4'), notes('w:E4')],
+    [notes('w:C3'), notes('w:C3')],
+  );
+
+describe('silence', () => {
+  it('takes an empty bar in one voice as not yet written, and the rests of the bar before it too', () => {
+    const score = read(
+      partwise(
+        SATB(
+          [notes('q:C5 q:D5 q:E5 q:F5'), notes('w:G5')],
+          [notes('q:G4 q:G4 h:r'), '<note><rest measure="yes"/><duration>16</duration></note>'],
+          [notes('w:E4'), notes('w:E4')],
+          [notes('w:C3'), notes('w:C3')],
+        ),
+      ),
+    );
+    expect(voice(score, 'A')).toBe('G4:1 G4:1 ?:2 ?:4');
+  });
+
+  it('takes a rest in a finished score as a rest, even while others sing', () => {
+    const score = read(partwise(FILL(notes('q:G5 q:r h:G5'))));
+    expect(voice(score, 'S')).toBe('C5:1 D5:1 E5:1 F5:1 G5:1 r:1 G5:2');
+  });
+
+  it("leaves a tune's own short rest alone in an exercise whose lower voices are still to be written", () => {
+    const score = read(
+      partwise(
+        SATB(
+          [notes('q:C5 q:r q:E5 q:F5'), notes('w:G5')],
+          [notes('q:G4 q:r q:G4 q:A4'), notes('w:r')],
+          [notes('w:r'), notes('w:r')],
+          [notes('q:C3 q:G3 q:C3 q:D3'), notes('w:E3')],
+        ),
+      ),
+    );
+    expect(voice(score, 'S')).toBe('C5:1 r:1 E5:1 F5:1 G5:4');
+    expect(voice(score, 'A')).toBe('G4:1 ?:1 G4:1 A4:1 ?:4');
+    expect(voice(score, 'T')).toBe('?:4 ?:4');
+  });
+
+  it('takes what the file leaves out as not yet written', () => {
+    const score = read(partwise(SATB([notes('w:C5')], [notes('h:G4')], [''], [notes('w:C3')])));
+    expect(voice(score, 'A')).toBe('G4:2 ?:2');
+    expect(voice(score, 'T')).toBe('?:4');
+  });
+
+  it('keeps a rest of all voices together, and drops empty bars of paper at the end', () => {
+    const all = (pitch: string) => [notes(`h:${pitch} h:r`), notes(`w:${pitch}`), notes('w:r')];
+    const score = read(partwise(SATB(all('C5'), all('G4'), all('E4'), all('C3'))));
+    expect(voice(score, 'S')).toBe('C5:2 r:2 C5:4 ?:4');
+  });
+
+  it('lets one rest stand for both voices of a staff', () => {
+    const staff = (upper: string, lower: string) =>
+      `${START}${notes(`h:${upper} h:r`, '1')}<backup><duration>16</duration></backup>${notes(`h:${lower}`, '2')}`;
+    const score = read(partwise({ upper: [staff('C5', 'G4')], lower: [staff('E4', 'C3')] }));
+    expect(VOICES.map((one) => voice(score, one))).toEqual(['C5:2 r:2', 'G4:2 r:2', 'E4:2 r:2', 'C3:2 r:2']);
+  });
+});
+
+describe('bars', () => {
+  const four = (content: (pitch: string) => string[], attributes?: string[]) =>
+    read(partwise(SATB(content('C5'), content('G4'), content('E4'), content('C3')), attributes));
+
+  it('joins the halves of a split bar', () => {
+    const score = four(
+      (p) => [notes(`w:${p}`), notes(`h:${p}`), notes(`h:${p}`), notes(`w:${p}`)],
+      ['number="1"', 'number="2"', 'number="X1" implicit="yes"', 'number="3"'],
+    );
+    expect(bars(score)).toEqual(['1@0+4', '2@4+2', 'X1@6+2 from 2', '3@8+4']);
+    expect(score.bars.flatMap((bar) => bar.misfits)).toEqual([]);
+  });
+
+  it('splits a bar at a repeat in its middle', () => {
+    const repeat = '<barline location="middle"><repeat direction="backward"/></barline>';
+    const score = four((p) => [`${START}${notes(`h:${p}`)}${repeat}${notes(`h:${p}`)}`, notes(`w:${p}`)]);
+    expect(bars(score)).toEqual(['1@0+2', '1@2+2 from 2', '2@4+4']);
+    expect(score.bars.map((bar) => bar.repeatEnd === true)).toEqual([true, false, false]);
+  });
+
+  it('reads each ending once and knows where they begin and end', () => {
+    const left = (number: string) =>
+      `<barline location="left"><ending number="${number}" type="start"/></barline>`;
+    const right = (number: string, repeat = '') =>
+      `<barline location="right"><ending number="${number}" type="stop"/>${repeat}</barline>`;
+    const back = '<repeat direction="backward"/>';
+    const score = four((p) => [
+      `${START}<barline location="left"><repeat direction="forward"/></barline>${notes(`w:${p}`)}`,
+      `${left('1')}${notes(`w:${p}`)}${right('1', back)}`,
+      `${left('2')}${notes(`w:${p}`)}${right('2')}`,
+      notes(`w:${p}`),
+    ]);
+    expect(score.bars.map((bar) => [bar.repeatStart, bar.repeatEnd, bar.ending])).toEqual([
+      [true, undefined, undefined],
+      [undefined, true, '1'],
+      [undefined, undefined, '2'],
+      [undefined, undefined, undefined],
+    ]);
+  });
+
+  it('reads changes of metre and key, also inside a bar', () => {
+    const change = (fifths: number) =>
+      `<attributes><key><fifths>${fifths}</fifths><mode>minor</mode></key></attributes>`;
+    const score = four((p) => [
+      `${START}${notes(`h:${p}`)}${change(-3)}${notes(`h:${p}`)}`,
+      `<attributes><time><beats>3+2</beats><beat-type>8</beat-type></time></attributes>${notes(`q:${p} q:${p} e:${p}`)}`,
+    ]);
+    expect(
+      score.bars.map((bar) => `${printMetre(bar.metre)} ${bar.key.fifths}${bar.key.mode ?? ''}`),
+    ).toEqual(['4/4 0', '4/4 -3minor', '5/8 -3minor']);
+    expect(bars(score)).toEqual(['1@0+2', '1@2+2 from 2', '2@4+2.5']);
+  });
+
+  it('finds the metre in the bars where the file gives none', () => {
+    const start = '<attributes><divisions>4</divisions></attributes>';
+    const score = four((p) => [`${start}${notes(`h.:${p}`)}`, notes(`h.:${p}`)]);
+    expect(printMetre(score.bars[0]!.metre)).toBe('3/4');
+  });
+
+  it('notes a bar in which a voice has too much', () => {
+    const score = read(partwise(FILL(notes('q:G5 q:F5 q:E5 q:D5 q:C5'))));
+    expect(score.bars[1]!.misfits).toEqual([{ voice: 'S', written: 5 * 10_080, expected: 4 * 10_080 }]);
+    expect(voice(score, 'A')).toBe('G4:4 G4:4 ?:1');
+  });
+});
+
+describe('ties, fermatas, figures, lyrics', () => {
+  it('ties over a barline, and from a single note into a chord', () => {
+    const chord = (value: string, upper: string, lower: string) =>
+      note(`${value}:${upper}`) + note(`${value}:${lower}`).replace('<note>', '<note><chord/>');
+    const upper = `${START}${chord('h', 'C5', 'G4')}${note('h:C5~')}${note('h:G4~').replace('<note>', '<note><chord/>')}`;
+    const next = `${chord('h', 'C5', 'G4')}${chord('h', 'D5', 'G4')}`;
+    const lower = [`${START}${chord('w', 'E4', 'C3')}`, chord('w', 'E4', 'C3')];
+    const score = read(partwise({ up: [upper, next], down: lower }));
+    expect(voice(score, 'S')).toBe('C5:2 C5:2~ C5:2 D5:2');
+    expect(voice(score, 'A')).toBe('G4:2 G4:2~ G4:2 G4:2');
+  });
+
+  it('believes a tie that is only marked at its end, and drops one that leads nowhere', () => {
+    const score = read(
+      partwise(
+        FILL(`${notes('h:F5').replace('<voice>', '<tie type="stop"/><voice>')}${notes('q:G5~ q:A5')}`),
+      ),
+    );
+    expect(voice(score, 'S')).toBe('C5:1 D5:1 E5:1 F5:1~ F5:2 G5:1 A5:1');
+  });
+
+  it('keeps figured bass where it stands, of a part of its own too', () => {
+    const figures = (...list: string[]) => `<figured-bass>${list.join('')}</figured-bass>`;
+    const figure = (prefix: string, number: string) =>
+      `<figure><prefix>${prefix}</prefix><figure-number>${number}</figure-number></figure>`;
+    const parts = FILL(notes('w:G5'));
+    const score = read(
+      partwise({
+        ...parts,
+        Continuo: [
+          `${START}${figures('<figure><figure-number>6</figure-number></figure>', figure('sharp', '4'))}${notes('h:C3')}${figures(
+            '<figure><figure-number>7</figure-number></figure><duration>4</duration>',
+          )}${figures('<figure><prefix>flat</prefix></figure><duration>4</duration>')}${notes('h:C3')}`,
+          notes('w:C3'),
+        ],
+      }),
+    );
+    expect(score.figures).toEqual([
+      { at: 0, figures: ['6', '#4'] },
+      { at: 2 * 10_080, figures: ['7'] },
+      { at: 3 * 10_080, figures: ['b'] },
+    ]);
+    expect(score.remarks.map((remark) => remark.message).join()).toContain(
+      'The part "Continuo" was set aside',
+    );
+  });
+
+  it('keeps grace notes before their note, without time', () => {
+    const grace =
+      '<note><grace slash="yes"/><pitch><step>A</step><octave>5</octave></pitch><voice>1</voice></note>';
+    const score = read(partwise(FILL(`${grace}${notes('w:G5')}`)));
+    expect(score.voices.S.at(-1)).toMatchObject({ duration: 4 * 10_080, grace: [{ step: 'A', octave: 5 }] });
+  });
+
+  it('reads the lengths of tuplets that a program has rounded', () => {
+    const triplet = (pitch: string, duration: number) =>
+      `<note><pitch><step>${pitch}</step><octave>5</octave></pitch><duration>${duration}</duration><voice>1</voice><type>eighth</type><time-modification><actual-notes>3</actual-notes><normal-notes>2</normal-notes></time-modification></note>`;
+    const score = read(
+      partwise(
+        FILL(
+          `<attributes><divisions>16</divisions></attributes>${triplet('G', 5)}${triplet('F', 5)}${triplet('E', 6)}<note><pitch><step>D</step><octave>5</octave></pitch><duration>48</duration><voice>1</voice></note>`,
+        ),
+      ),
+    );
+    expect(score.voices.S.slice(4).map((event) => event.duration)).toEqual([3360, 3360, 3360, 30_240]);
+  });
+});
+
+describe('voices', () => {
+  const keyboard = (...chords: string[]) =>
+    chords
+      .map((chord) =>
+        chord
+          .split('+')
+          .map((pitch, i) => note(`q:${pitch}`).replace('<note>', i > 0 ? '<note><chord/>' : '<note>'))
+          .join(''),
+      )
+      .join('');
+
+  it('tells what it found and lets a person choose otherwise', () => {
+    const xml = partwise({
+      one: [notes('w:C5')],
+      two: [notes('w:G4')],
+      three: [notes('w:E4')],
+      four: [notes('w:C3')],
+    });
+    const first = reading(xml);
+    if (!first.ok) throw new Error(first.message);
+    expect(first.assignment.guessed).toBe(true);
+    expect(first.assignment.lines).toMatchObject([
+      { id: '1.1.1', part: 'one', name: 'One', lowest: 'C5', highest: 'C5', notes: 1, given: 'S' },
+      { id: '2.1.1', given: 'A' },
+      { id: '3.1.1', given: 'T' },
+      { id: '4.1.1', given: 'B' },
+    ]);
+    const swapped = read(xml, { S: '1.1.1', A: '3.1.1', T: '2.1.1', B: '4.1.1' });
+    expect(voice(swapped, 'A')).toBe('E4:4');
+    expect(voice(read(xml, { S: '1.1.1', B: '4.1.1' }), 'T')).toBe('?:4');
+    expect(refusal(xml, { S: '9.1.1' })).toMatch(
+      /The soprano was to be read from line "9\.1\.1", which this file does not have; it has 1\.1\.1, 2\.1\.1/,
+    );
+    expect(refusal(xml, { S: '1.1.1', A: '1.1.1' })).toMatch(
+      /chosen for two voices; choose another for the alto/,
+    );
+  });
+
+  it('sets a keyboard reduction without a name aside where it only doubles the voices', () => {
+    const score = read(
+      partwise({
+        a: [notes('q:C5 q:D5 q:E5 q:F5')],
+        b: [notes('q:G4 q:G4 q:G4 q:A4')],
+        c: [notes('q:E4 q:D4 q:C4 q:C4')],
+        d: [notes('q:C3 q:B2 q:C3 q:F2')],
+        e: [keyboard('G4+C5', 'G4+D5', 'G4+E5', 'A4+F5')],
+      }),
+    );
+    expect(score.remarks.map((remark) => remark.message).join()).toMatch(/the part "e" was set aside/i);
+  });
+
+  it('reads melody and bass on two staves as an exercise whose inner voices are to be written', () => {
+    const score = read(
+      partwise({ Melody: [notes('q:C5 q:D5 q:E5 q:F5')], Bass: [notes('q:C3 q:B2 q:C3 q:F2')] }),
+    );
+    expect(voice(score, 'B')).toBe('C3:1 B2:1 C3:1 F2:1');
+    expect(voice(score, 'A')).toBe('?:4');
+    expect(score.remarks[0]!.message).toMatch(/no part for the alto and tenor/);
+  });
+
+  it('reads three named parts and says that the fourth is missing', () => {
+    const score = read(partwise({ Soprano: [notes('w:C5')], Alto: [notes('w:G4')], Bass: [notes('w:C3')] }));
+    expect(voice(score, 'T')).toBe('?:4');
+    expect(score.remarks[0]!.message).toBe(
+      'The file has no part for the tenor; what is missing was taken as not written yet.',
+    );
+  });
+
+  it.each([
+    [
+      'a single melody',
+      { Melody: [notes('q:C5 q:D5 q:E5 q:F5')] },
+      /^This is a single melody: one part: the part "Melody" \(one line of notes, C5 to F5\)/,
+    ],
+    [
+      'a piano piece',
+      {
+        Piano: [`${START}${keyboard('C4+E4+G4', 'C4+F4+A4', 'B3+D4+G4', 'C4+E4+G4')}`],
+        Low: [notes('w:C3')],
+      },
+      /two parts: the part "Piano" \(up to three notes at once, B3 to A4\) and the part "Low" \(one line of notes, all on C3\)/,
+    ],
+    [
+      'three voices',
+      { one: [notes('w:C5')], two: [notes('w:G4')], three: [notes('w:C3')] },
+      /It has three parts/,
+    ],
+    [
+      'five voices',
+      {
+        'Soprano 1': [notes('q:C5 q:D5 q:E5 q:F5')],
+        'Soprano 2': [notes('q:A4 q:B4 q:A4 q:B4')],
+        Alto: [notes('w:G4')],
+        Tenor: [notes('w:E4')],
+        Bass: [notes('w:C3')],
+      },
+      /It has five parts/,
+    ],
+    [
+      'a tablature',
+      {
+        Guitar: [
+          `<attributes><divisions>4</divisions><clef><sign>TAB</sign><line>5</line></clef></attributes>${notes('w:C4')}`,
+        ],
+      },
+      /a tablature/,
+    ],
+    [
+      'an empty page',
+      { Soprano: [''], Alto: [''], Tenor: [''], Bass: [''] },
+      /^There are no notes in the file/,
+    ],
+  ])('refuses %s and says what was found and what is needed', (_what, parts, says) => {
+    const message = refusal(partwise(parts as Record<string, string[]>));
+    expect(message).toMatch(says);
+    expect(message).toMatch(/Needed are soprano, alto, tenor and bass/);
+  });
+
+  it('refuses a quarter tone and an odd tuplet, naming bar and voice', () => {
+    const quarter = notes('w:G5').replace('<octave>', '<alter>0.5</alter><octave>');
+    expect(refusal(partwise(FILL(quarter)))).toMatch(
+      /^In bar 2, soprano, a note is G5 altered by 0\.5 semitones/,
+    );
+    const eleven = notes('w:G5').replace('<duration>16</duration>', '<duration>11</duration>');
+    expect(
+      refusal(
+        partwise(FILL(`<attributes><divisions>11</divisions></attributes>${eleven.replace('11', '10')}`)),
+      ),
+    ).toMatch(/^In bar 2, soprano, a note begins or ends at a moment/);
+  });
+});
