@@ -6,6 +6,7 @@ import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, keyAt, membersOf } from '../harmony/questions.ts';
 import { keyFacts } from '../harmony/tonal.ts';
+import type { Family } from '../rules/rule.ts';
 import { rangesIn, voiceRange } from '../rules/voice-range.ts';
 import { excerpt, withTone } from '../score/excerpt.ts';
 import { type NoteName, type Pitch, printNoteName, semitone, staffPlace } from '../score/pitch.ts';
@@ -34,6 +35,8 @@ export interface WaysOut {
   readonly ways: readonly WayOut[];
 }
 
+const LINEAR: ReadonlySet<Family> = new Set(['consecutives', 'melody', 'spacing and range']);
+
 /** Bars on either side of a finding in which candidates are tried first; what passes there is tried in the whole. */
 const BARS_AROUND = 2;
 
@@ -51,10 +54,11 @@ export function waysOut(review: Review, findingId: string, options: WaysOutOptio
   const near = excerpt(score, first, last);
   const nearby = reviewScore(near.score, profile).findings;
   const moved = moveBack(finding, near.shift);
+  const part = first > 0 || last < score.bars.length - 1;
   const ways = candidates(review, finding, options.locked).filter(({ tone, pitch }) => {
     const local = { voice: tone.voice, at: tone.at - near.shift, until: tone.until - near.shift };
-    const inside = local.at >= 0;
-    if (inside && !isCured(moved, nearby, withTone(near.score, local, pitch), review)) return false;
+    if (part && local.at >= 0 && !isCured(moved, nearby, withTone(near.score, local, pitch), review))
+      return false;
     return isCured(finding, review.findings, withTone(score, tone, pitch), review);
   });
   return {
@@ -110,12 +114,17 @@ function isSame(a: Place, b: Place): boolean {
 }
 
 function candidates(review: Review, finding: Finding, locked: readonly VoiceName[]): WayOut[] {
-  const { texture } = review.analysis;
   return VOICES.filter((voice) => !locked.includes(voice)).flatMap((voice) =>
-    texture.tones[voice]
-      .filter((tone) => tone.at < finding.until && tone.until > finding.from)
-      .flatMap((tone) => pitchesFor(review, tone).map((pitch) => ({ tone, pitch }))),
+    tonesConcerned(review, finding, voice).flatMap((tone) =>
+      pitchesFor(review, tone).map((pitch) => ({ tone, pitch })),
+    ),
   );
+}
+
+/** What is wrong with a line, or between two, lies in its own notes; what is wrong with a chord, in any of the four. */
+function tonesConcerned({ analysis }: Review, finding: Finding, voice: VoiceName): readonly Tone[] {
+  if (LINEAR.has(finding.rule.family)) return finding.tones.filter((tone) => tone.voice === voice);
+  return analysis.texture.tones[voice].filter((tone) => tone.at < finding.until && tone.until > finding.from);
 }
 
 function pitchesFor({ analysis, profile }: Review, tone: Tone): Pitch[] {
