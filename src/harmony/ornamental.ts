@@ -5,6 +5,7 @@ import { staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
+import type { Analysis, Chord } from './analysis.ts';
 
 /**
  * True for a tone shorter than a beat, off the beat, that is reached and left by step: it goes by (passing or
@@ -28,4 +29,10 @@ export function isStepwise(texture: Texture, tone: Tone): boolean {
   const before = previousTone(texture, tone);
   const after = nextTone(texture, tone);
   return (before === undefined || isStep(before, tone)) && (after === undefined || isStep(tone, after));
+}
+
+/** True for a chord shorter than a beat that begins off the beat: it comes about as the voices pass. */
+export function isFleeting(analysis: Analysis, chord: Chord): boolean {
+  const bar = barAt(analysis.texture.score, chord.at);
+  return chord.until - chord.at < beatLength(bar.metre) && metricalStrength(bar, chord.at) < 2;
 }

@@ -1,7 +1,7 @@
 /** Where a note that wants to move goes: questions about tendency notes, whatever rule asks them. */
 import { intervalBetween } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
-import { samePitch } from '../score/pitch.ts';
+import { sameNoteName } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
@@ -19,21 +19,30 @@ export function followsPull(from: Tone, to: Tone, pull: Pull): boolean {
 
 /**
  * The tone that resolves a tone, or undefined where it goes elsewhere: the next tone of the voice, the one after
- * repeated notes, or the one after a single decorating note shorter than a beat.
+ * repeated notes (in any octave), or the one after a single decorating note shorter than a beat.
  */
 export function resolutionOf(texture: Texture, tone: Tone, pull: Pull): Tone | undefined {
-  let next = nextTone(texture, tone);
-  while (next !== undefined && samePitch(next.pitch, tone.pitch)) next = nextTone(texture, next);
-  if (next === undefined || followsPull(tone, next, pull)) return next;
+  const last = lastOfSame(texture, tone);
+  const next = nextTone(texture, last);
+  if (next === undefined || followsPull(last, next, pull)) return next;
   const unit = beatLength(barAt(texture.score, next.at).metre);
   if (next.until - next.at >= unit) return undefined;
   const after = nextTone(texture, next);
-  return after !== undefined && followsPull(tone, after, pull) ? after : undefined;
+  return after !== undefined && followsPull(last, after, pull) ? after : undefined;
 }
 
-/** The next tone of the voice that is not the same pitch again; undefined where a rest, a gap or the end comes first. */
+/** The next tone of the voice that is another note, not the same in another octave; undefined before a rest, a gap or the end. */
 export function departure(texture: Texture, tone: Tone): Tone | undefined {
-  let next = nextTone(texture, tone);
-  while (next !== undefined && samePitch(next.pitch, tone.pitch)) next = nextTone(texture, next);
-  return next;
+  return nextTone(texture, lastOfSame(texture, tone));
+}
+
+/** The last of the repeated notes that a tone begins, in whatever octaves they are. */
+function lastOfSame(texture: Texture, tone: Tone): Tone {
+  let last = tone;
+  let next = nextTone(texture, last);
+  while (next !== undefined && sameNoteName(next.pitch, tone.pitch)) {
+    last = next;
+    next = nextTone(texture, last);
+  }
+  return last;
 }

@@ -1,8 +1,8 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
+import { isFleeting } from '../harmony/ornamental.ts';
 import { tonesOf, voicings } from '../harmony/voicing.ts';
-import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
-import { beatLength } from '../score/time.ts';
+import { placeAt, printPlace } from '../score/place.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -51,10 +51,7 @@ function rooted(analysis: Analysis, chord: Chord): Occurrence[] {
   const { roman } = chord;
   if (chord.quality !== 'diminished' || roman.seventh !== undefined || roman.inversion !== 0) return [];
   const voicing = voicings(analysis)[chord.index]!;
-  const bar = barAt(analysis.texture.score, chord.at);
-  // Off the beat and shorter than one, it comes about in passing.
-  const inPassing = chord.until - chord.at < beatLength(bar.metre) && metricalStrength(bar, chord.at) < 2;
-  if (!voicing.sure || inPassing) return [];
+  if (!voicing.sure || isFleeting(analysis, chord)) return [];
   return [
     about(
       tonesOf(voicing, 'root').filter((tone) => tone.voice === 'B'),

@@ -1,7 +1,8 @@
-import type { Chord } from '../harmony/analysis.ts';
-import { memberOf } from '../harmony/questions.ts';
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { isFleeting } from '../harmony/ornamental.ts';
+import { type Member, memberOf } from '../harmony/questions.ts';
 import { belongsToKey } from '../harmony/spelling.ts';
-import { tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { type Voicing, voicings } from '../harmony/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { toneIn } from '../score/texture.ts';
@@ -47,15 +48,15 @@ B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap(lacking),
+  check: (analysis) => voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
 });
 
-function lacking(voicing: Voicing): Occurrence[] {
+function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
-  if (!voicing.complete) return [];
+  if (!voicing.complete || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
   const has = inWords(tones.map(inVoice));
-  if (tonesOf(voicing, 'root').length === 0)
+  if (isOnly(voicing, ['third', 'fifth']))
     return [
       about(tones, {
         from: chord.at,
@@ -63,7 +64,7 @@ function lacking(voicing: Voicing): Occurrence[] {
         message: `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}: ${has}.`,
       }),
     ];
-  if (!isBareThird(voicing) || !isDoubtful(chord)) return [];
+  if (!isOnly(voicing, ['root', 'third']) || !isDoubtful(chord)) return [];
   return [
     about(tones, {
       from: chord.at,
@@ -73,13 +74,13 @@ function lacking(voicing: Voicing): Occurrence[] {
   ];
 }
 
-/** Two note names a third apart, and nothing else from beginning to end. */
-function isBareThird({ chord, slices }: Voicing): boolean {
+/** These members of the chord sound, and nothing else, from beginning to end. */
+function isOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean {
   return slices.every((slice) =>
     VOICES.every((voice) => {
       const tone = toneIn(slice, voice);
       const member = tone && memberOf(chord, tone.pitch);
-      return tone === undefined || member === 'root' || member === 'third';
+      return tone === undefined || (member !== undefined && members.includes(member));
     }),
   );
 }

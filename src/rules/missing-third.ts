@@ -1,12 +1,10 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { isStep } from '../harmony/ornamental.ts';
+import { isFleeting, isStep } from '../harmony/ornamental.ts';
 import { memberOf } from '../harmony/questions.ts';
 import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { nextTone } from '../score/motion.ts';
 import { printNoteName, sameNoteName } from '../score/pitch.ts';
-import { barAt } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
-import { beatLength } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -55,14 +53,13 @@ B: G3 D3 E3 D3 | G2*4! |`,
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   if (!voicing.complete || tonesOf(voicing, 'third').length > 0) return [];
-  if (thirdComes(analysis, voicing)) return [];
+  if (thirdComes(analysis, voicing) || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
   const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);
-  const short = chord.until - chord.at < beatLength(barAt(analysis.texture.score, chord.at).metre);
   return [
     about(tones, {
-      // With a seventh or a foreign note among the four, or for less than a beat, the chord is less bare.
-      severity: bare && !short && chord.members.seventh === undefined ? 'fault' : 'query',
+      // With a seventh or a foreign note among the four the chord is less bare.
+      severity: bare && chord.members.seventh === undefined ? 'fault' : 'query',
       from: chord.at,
       until: chord.until,
       message: `The chord on ${printNoteName(chord.root)} has no third: ${inWords(tones.map(inVoice))}.`,

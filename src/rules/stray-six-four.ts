@@ -1,9 +1,12 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
-import { voicings } from '../harmony/voicing.ts';
-import { placeAt, printPlace } from '../score/place.ts';
+import { isStepwise } from '../harmony/ornamental.ts';
+import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { sameNoteName } from '../score/pitch.ts';
+import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
+import { toneIn } from '../score/texture.ts';
 import { about, openingTones } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const straySixFour = defineRule({
   id: 'stray-six-four',
@@ -59,12 +62,28 @@ B: C3 D3 E3 G3 | C3*4! |`,
 function stray(analysis: Analysis, chord: Chord): Occurrence[] {
   const voicing = voicings(analysis)[chord.index]!;
   if (chord.sixFour !== 'free' || !voicing.sure) return [];
+  // Over its diminished fifth a chord has no fourth from the bass; over the dominant bass it leans on the dominant.
+  if (chord.quality === 'diminished' || leansOnDominant(analysis, chord)) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
     about(openingTones(voicing), {
+      severity: gravity(analysis, voicing),
       from: chord.at,
       until: chord.until,
       message: `The chord at ${where}, ${numeral(chord.roman, chord.key)}, is a six-four that is neither cadential nor passing, nor over a pedal, nor part of a broken chord.`,
     }),
   ];
+}
+
+/** A fault on the beat with the bass leaping in or out; where it steps, or off the beat, worth a second look. */
+function gravity(analysis: Analysis, { chord, slices }: Voicing): Severity {
+  const bar = barAt(analysis.texture.score, chord.at);
+  const bass = slices[0] && toneIn(slices[0], 'B');
+  if (bass === undefined || metricalStrength(bar, chord.at) < 2) return 'query';
+  return isStepwise(analysis.texture, bass) ? 'query' : 'fault';
+}
+
+function leansOnDominant(analysis: Analysis, chord: Chord): boolean {
+  const next = nextChord(analysis, chord.index);
+  return next !== undefined && next.roman.inversion === 0 && sameNoteName(next.root, chord.bass);
 }

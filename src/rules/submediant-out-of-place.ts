@@ -57,7 +57,9 @@ function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
   if (!arrives && !leaves) return [];
   const known = voicings(analysis);
   const inverted = from.roman.inversion + to.roman.inversion > 0;
-  const severity: Severity = from.key.mode === 'minor' || inverted ? 'remark' : 'query';
+  // From the subdominant it is milder: the two chords share two notes.
+  const mild = plainDegree(from) === 4 || from.key.mode === 'minor' || inverted;
+  const severity: Severity = mild ? 'remark' : 'query';
   const words = `${numeral(from.roman, from.key)} to ${numeral(to.roman, to.key)}`;
   return [
     about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {

@@ -1,12 +1,15 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { isDominant } from '../harmony/questions.ts';
+import { isDominant, phraseAt } from '../harmony/questions.ts';
 import { type ChordTone, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
 import { previousTone } from '../score/motion.ts';
-import { samePitch } from '../score/pitch.ts';
-import { VOICE_WORDS } from '../score/score.ts';
+import { sameNoteName } from '../score/pitch.ts';
+import { barAt, metricalStrength } from '../score/place.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { about } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, sentence } from './wording.ts';
 
 export const unpreparedSeventh = defineRule({
@@ -61,14 +64,21 @@ function unprepared(analysis: Analysis, voicing: Voicing): Occurrence[] {
 }
 
 function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Occurrence[] {
+  // Held over from before, it is prepared.
+  if (tone.at < voicing.chord.at) return [];
   const before = previousTone(analysis.texture, tone);
-  if (before === undefined || samePitch(before.pitch, tone.pitch)) return [];
+  if (before === undefined || sameNoteName(before.pitch, tone.pitch)) return [];
   // Reached in the course of its chord, it only changes places with another member.
   if (before.at >= voicing.chord.at) return [];
   const interval = intervalBetween(before.pitch, tone.pitch);
   if (Math.abs(interval.steps) <= 1) return [];
+  const slice = sliceAt(analysis.texture, tone.at - 1);
+  const lent = slice && VOICES.some((voice) => isNamed(toneIn(slice, voice), tone));
+  const phrase = phraseAt(analysis, tone.at);
   return [
     about([before, tone], {
+      // Where another voice had the note just before, the ear was prepared; and a new phrase may open with it.
+      severity: lent || phrase?.from === tone.at ? 'remark' : gravity(analysis, tone),
       from: before.at,
       until: tone.until,
       message: sentence(
@@ -76,6 +86,17 @@ function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Oc
       ),
     }),
   ];
+}
+
+/** Off the beat and short, it comes and goes with the other quavers. */
+function gravity(analysis: Analysis, tone: Tone): Severity {
+  const bar = barAt(analysis.texture.score, tone.at);
+  const long = tone.until - tone.at >= beatLength(bar.metre);
+  return long && metricalStrength(bar, tone.at) >= 2 ? 'fault' : 'query';
+}
+
+function isNamed(other: Tone | undefined, tone: Tone): boolean {
+  return other !== undefined && sameNoteName(other.pitch, tone.pitch);
 }
 
 function article(words: string): string {
