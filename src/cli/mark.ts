@@ -77,8 +77,9 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   if (options.serve || options.open) {
     const page = await (await import('../../server/main.ts')).serve({
       port: options.port,
-      host: '127.0.0.1',
+      host: options.host,
       desk,
+      ...(await passphraseOption(options.passphraseFile)),
     });
     const address = `${page.address}desk/`;
     say(`The desk is at ${address}\nStop with Ctrl-C.`);
