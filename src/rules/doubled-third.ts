@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
-import { isStepwise } from '../harmony/ornamental.ts';
-import { isDominant } from '../harmony/questions.ts';
+import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
+import { isDominant, phraseAt } from '../harmony/questions.ts';
 import { previousChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
@@ -71,10 +71,14 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
 
 /** How much a doubled major third matters; undefined where the lines give good cause for it. */
 function gravity(analysis: Analysis, voicing: Voicing, tones: readonly Tone[]): Severity | undefined {
-  const before = previousChord(analysis, voicing.chord.index);
+  const { chord } = voicing;
+  const before = previousChord(analysis, chord.index);
   // V–VI: the leading note rises and the other upper voices fall, so the third comes to be doubled.
-  if (before !== undefined && isDominant(before) && voicing.chord.roman.degree === 6) return undefined;
-  const stepwise = tones.filter((tone) => isStepwise(analysis.texture, tone)).length;
-  if (stepwise >= 2) return undefined;
-  return stepwise === 1 || voicing.chord.roman.inversion === 1 ? 'remark' : 'query';
+  if (before !== undefined && isDominant(before) && chord.roman.degree === 6) return undefined;
+  const leaping = tones.filter((tone) => !isStepwise(analysis.texture, tone)).length;
+  // In first inversion the third is the bass, and a line above it may well meet it.
+  if (leaping === 0 || (chord.roman.inversion > 0 && leaping < tones.length)) return undefined;
+  const opens = phraseAt(analysis, chord.at)?.from === chord.at;
+  if (leaping < tones.length || chord.roman.inversion > 0 || opens) return 'remark';
+  return isFleeting(analysis, chord) ? 'remark' : 'query';
 }

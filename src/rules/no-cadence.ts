@@ -53,6 +53,8 @@ function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const last = lastChordOf(analysis, phrase);
   const before = last && previousChord(analysis, last.index);
   if (last === undefined || before === undefined || before.until <= phrase.from) return [];
+  // An applied dominant and its goal close in the key of that goal.
+  if (before.roman.applied !== undefined && before.roman.applied.degree === last.roman.degree) return [];
   const known = voicings(analysis);
   return [
     about(

@@ -109,15 +109,18 @@ function gravity(
   // To the tonic itself, or to the submediant in an interrupted cadence: there the ear waits for the tonic note.
   const resolves = member === 'root' || (member === 'third' && next.roman.inversion === 0);
   if (!resolves) return Math.abs(steps) <= 1 || isInner(tone.voice) ? undefined : 'query';
+  // Held over, it has become the suspension of a new chord, and falls as suspensions do.
+  if (goesTo.at > next.at && steps === -1) return undefined;
   const toFifth = fallsToFifth(texture, tone, goesTo, next);
   if (isInner(tone.voice)) {
     if (toFifth) return undefined;
     // Up a fourth to the third of the tonic: the tenor's other way out when the cadence would lack its third.
     return steps === 3 && memberOf(next, goesTo.pitch) === 'third' ? 'remark' : 'query';
   }
-  // A bass that goes on down the scale (V6–vi), and a given melody that falls to the fifth of the chord.
+  // A bass that goes on down the scale (V6–vi).
   if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
-  return tone.voice === 'S' && toFifth ? 'query' : 'fault';
+  // A soprano that falls to the fifth of the chord is often given so.
+  return tone.voice === 'S' && toFifth ? 'remark' : 'fault';
 }
 
 /** Down a third to the fifth of the next chord, with or without a short passing note between. */
