@@ -1,9 +1,7 @@
 /** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
 import type { Database } from 'better-sqlite3';
 import { readBrief } from '../../src/brief/brief.ts';
-import { readCandidatePattern } from '../../src/desk/candidate.ts';
-import { EXAMPLE_SCHEME } from '../../src/desk/example-scheme.ts';
-import { readScheme } from '../../src/desk/scheme.ts';
+import { EXAMPLE_SCHEME, readCandidatePattern, readScheme } from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';

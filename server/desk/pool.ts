@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Piscina } from 'piscina';
-import { factsSchema } from '../../src/desk/facts.ts';
+import { factsSchema } from '../../src/desk/index.ts';
 import type { ScriptResult, ScriptTask } from './review-script.ts';
 
 export interface ReviewPool {

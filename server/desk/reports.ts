@@ -1,24 +1,39 @@
 /** What comes off the desk: how a script stands, sheets, the class, moderation, exports. Reads only. */
 
 import {
+  applyDecisions,
+  BYTE_ORDER_MARK,
   type ClassPicture,
   type ClassTally,
   classPicture,
-  NO_SCRIPTS,
-  withScript,
-} from '../../src/desk/class-picture.ts';
-import { csv } from '../../src/desk/csv.ts';
-import {
-  applyDecisions,
+  compareDrafts,
+  csvLine,
   type Decision,
+  type DraftComparison,
+  type ExportedScript,
+  exportPieces,
+  type Feedback,
+  feedbackFor,
   type JudgedFinding,
+  type Likenesses,
+  type LikePair,
+  likenessPrint,
+  likePairs,
+  likeReference,
+  type Mark,
+  type Moderation,
+  markBookHead,
+  markBookRow,
+  moderationOrder,
+  NO_SCRIPTS,
+  type StackScript,
+  type Suggestion,
+  suggestLevel,
   type TeacherRemark,
-} from '../../src/desk/decisions.ts';
-import { compareDrafts, type DraftComparison } from '../../src/desk/drafts.ts';
-import { type ExportedScript, exportPieces, markBookHead, markBookRow } from '../../src/desk/export.ts';
-import { type Feedback, feedbackFor } from '../../src/desk/feedback.ts';
-import { type Mark, type Moderation, moderationOrder, type Total, total } from '../../src/desk/marks.ts';
-import { type Suggestion, suggestLevel } from '../../src/desk/suggest.ts';
+  type Total,
+  total,
+  withScript,
+} from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
 import type { Desk, Script, ScriptEntry, Stack } from './store.ts';
@@ -228,13 +243,41 @@ function withoutBulk(facts: NonNullable<Script['facts']>): NonNullable<ExportedS
 
 /** The mark book as CSV, in pieces. */
 export function* markBook(desk: Desk, stack: Stack): Generator<string> {
-  yield csv([markBookHead(stack.scheme)]);
-  // The byte-order mark belongs before the first row alone.
-  for (const script of exportedScripts(desk, stack))
-    yield csv([markBookRow(script, stack.scheme)]).replace(/^\uFEFF/, '');
+  yield BYTE_ORDER_MARK + csvLine(markBookHead(stack.scheme));
+  for (const script of exportedScripts(desk, stack)) yield csvLine(markBookRow(script, stack.scheme));
 }
 
 /** Everything as JSON, in pieces. */
 export function everything(desk: Desk, stack: Stack): Generator<string> {
   return exportPieces({ at: desk.now().toISOString(), scheme: stack.scheme }, exportedScripts(desk, stack));
+}
+
+/** Whose script a likeness speaks of. */
+export interface LikeScript {
+  readonly script: number;
+  readonly candidate?: string;
+  readonly file: string;
+}
+
+export interface LikenessReport extends Omit<Likenesses<LikeScript>, 'pairs'> {
+  readonly pairs: readonly LikePair<LikeScript>[];
+  /** Scripts that are like the reference the teacher supplied. */
+  readonly reference?: readonly LikePair<LikeScript | 'reference'>[];
+}
+
+/** Scripts that share more of their added voices than the tune explains; candidates' latest drafts. */
+export function likenessReport(desk: Desk, stack: Stack): LikenessReport {
+  const scripts = [...latestDrafts(desk, stack.id)].map(
+    ({ id, candidate, file, facts }): StackScript<LikeScript> => ({
+      id: { script: id, ...(candidate === undefined ? {} : { candidate }), file },
+      ...(candidate === undefined ? {} : { candidate }),
+      print: facts.print,
+    }),
+  );
+  const found = likePairs(scripts);
+  const reference =
+    stack.reference === undefined ? undefined : openScore(new TextEncoder().encode(stack.reference));
+  return reference?.ok
+    ? { ...found, reference: likeReference(scripts, likenessPrint(reference.score)) }
+    : found;
 }

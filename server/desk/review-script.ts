@@ -3,9 +3,13 @@
  * kind could as well (see DEVELOPERS.md).
  */
 import { readBrief } from '../../src/brief/brief.ts';
-import { type CandidatePattern, candidateOf } from '../../src/desk/candidate.ts';
-import { factsOf, type ScriptFacts } from '../../src/desk/facts.ts';
-import { compareWithGiven } from '../../src/desk/given.ts';
+import {
+  type CandidatePattern,
+  candidateOf,
+  compareWithGiven,
+  factsOf,
+  type ScriptFacts,
+} from '../../src/desk/index.ts';
 import { openScore, type Unreadable } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { strengthsOf } from '../../src/report/strengths.ts';

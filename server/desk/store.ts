@@ -2,12 +2,20 @@
 import { randomUUID } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import { type CandidatePattern, candidatePatternSchema } from '../../src/desk/candidate.ts';
-import { type Decision, decisionSchema } from '../../src/desk/decisions.ts';
-import type { ScriptFacts } from '../../src/desk/facts.ts';
-import { type Mark, markSchema } from '../../src/desk/marks.ts';
-import { type BankedRemark, bankedRemarkSchema, rememberRemark } from '../../src/desk/remarks.ts';
-import { type Scheme, schemeSchema } from '../../src/desk/scheme.ts';
+import type { ScriptFacts } from '../../src/desk/index.ts';
+import {
+  type BankedRemark,
+  bankedRemarkSchema,
+  type CandidatePattern,
+  candidatePatternSchema,
+  type Decision,
+  decisionSchema,
+  type Mark,
+  markSchema,
+  rememberRemark,
+  type Scheme,
+  schemeSchema,
+} from '../../src/desk/index.ts';
 import type { Unreadable } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { GivenCheck } from './review-script.ts';

@@ -4,7 +4,14 @@ import { type Response, Router } from 'express';
 import { z } from 'zod';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
-import { classPictureOf, everything, markBook, moderationOf, sheetOf } from '../../desk/reports.ts';
+import {
+  classPictureOf,
+  everything,
+  likenessReport,
+  markBook,
+  moderationOf,
+  sheetOf,
+} from '../../desk/reports.ts';
 import { parseQuery } from '../query.ts';
 import { withId } from './answers.ts';
 
@@ -20,6 +27,10 @@ export function reportRoutes(marking: MarkingDesk): Router {
   router.get('/stacks/:id/moderation', (request, response) => {
     const { criterion } = parseQuery(z.object({ criterion: z.string().max(40).optional() }), request.query);
     response.json(moderationOf(desk, stackOf(request.params), criterion));
+  });
+
+  router.get('/stacks/:id/likeness', (request, response) => {
+    response.json(likenessReport(desk, stackOf(request.params)));
   });
 
   router.get('/scripts/:id/sheet', (request, response) => {

@@ -1,9 +1,7 @@
 /** One script: looked at, decided about, marked. */
 import { Router } from 'express';
 import { z } from 'zod';
-import { decisionSchema } from '../../../src/desk/decisions.ts';
-import { giveMark } from '../../../src/desk/marks.ts';
-import { rankRemarks } from '../../../src/desk/remarks.ts';
+import { decisionSchema, giveMark, rankRemarks } from '../../../src/desk/index.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { scoreOf, sinceDraftBefore, standingOf, suggestionsFor } from '../../desk/reports.ts';
 import type { Desk, Proposed } from '../../desk/store.ts';

@@ -1,7 +1,7 @@
 /** Stacks: made, set up, listed, and files put onto them. */
 import express, { Router } from 'express';
 import { z } from 'zod';
-import { applyDecisions } from '../../../src/desk/decisions.ts';
+import { applyDecisions } from '../../../src/desk/index.ts';
 import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
