@@ -56,10 +56,16 @@ class Sheet implements Engraving {
     this.settle ??= this.promise();
     if (this.fontReady) this.refresh();
     else {
-      void loadMusicFont().then(() => {
-        this.fontReady = true;
-        this.refresh();
-      });
+      loadMusicFont().then(
+        () => {
+          this.fontReady = true;
+          this.refresh();
+        },
+        () =>
+          this.root.replaceChildren(
+            'The music font could not be loaded, so nothing can be drawn. Reload the page.',
+          ),
+      );
     }
   }
 
@@ -110,10 +116,12 @@ class Sheet implements Engraving {
   /** Draws the stale systems in view now, and the others one by one when the page is idle. */
   private drawVisible(): void {
     cancelIdle(this.waiting);
-    for (const [i, slot] of this.slots.entries()) {
+    // All places are read before anything is drawn, so that the browser lays the page out once.
+    const seen = this.slots.filter((slot, i) => {
       const { top, bottom } = slot.element.getBoundingClientRect();
-      if (i === 0 || (bottom > 0 && top < window.innerHeight)) this.drawSlot(slot);
-    }
+      return i === 0 || (bottom > 0 && top < window.innerHeight);
+    });
+    for (const slot of seen) this.drawSlot(slot);
     this.drawRest();
   }
 

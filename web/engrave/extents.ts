@@ -36,11 +36,21 @@ export function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: nu
     : { top: y - 6, bottom: Math.max(y + stem, y + tie) };
 }
 
+/** From one line of syllables to the next, and from the notes to the first one's baseline. */
+export const VERSE = 14;
+
+/** The lowest that anything hangs from the treble staff in these bars, from its top line: lyrics stand under it. */
+export function trebleBottom(bars: readonly PlannedBar[]): number {
+  const bottoms = bars.flatMap((bar) => spans(bar, 'treble').map(({ bottom }) => bottom));
+  return Math.max(STAFF_HEIGHT, ...bottoms);
+}
+
 /**
  * From the treble staff's top line to the bass staff's top line in one system: wide enough that what hangs from the
- * upper staff and what rises from the lower keep clear wherever they meet in time.
+ * upper staff and what rises from the lower keep clear wherever they meet in time, and that `verses` lines of syllables
+ * find room between all of it.
  */
-export function staffDistance(bars: readonly PlannedBar[], room: number): number {
+export function staffDistance(bars: readonly PlannedBar[], verses: number): number {
   let distance = STAFF_HEIGHT + LEAST_GAP;
   for (const bar of bars) {
     const below = spans(bar, 'treble');
@@ -53,7 +63,11 @@ export function staffDistance(bars: readonly PlannedBar[], room: number): number
       }
     }
   }
-  return Math.ceil(distance + room);
+  if (verses > 0) {
+    const rise = Math.min(0, ...bars.flatMap((bar) => spans(bar, 'bass').map(({ top }) => top)));
+    distance = Math.max(distance, trebleBottom(bars) + VERSE * verses + CLEAR - rise);
+  }
+  return Math.ceil(distance);
 }
 
 function spans(

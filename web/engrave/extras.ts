@@ -1,7 +1,7 @@
 /** What stands among the notes and is drawn by ourselves: ties, fermatas, gaps, endings, lyrics. */
 import { VOICES } from '../../src/score/score.ts';
 import type { Gathered } from './draw.ts';
-import { placeY, STAFF_HEIGHT, stemUp } from './extents.ts';
+import { placeY, STAFF_HEIGHT, stemUp, trebleBottom, VERSE } from './extents.ts';
 import { type HeadBox, overlap, type SystemGeometry, xAt } from './geometry.ts';
 import { type PlannedBar, STAFF_OF, STAFF_VOICES, type StaffName } from './plan.ts';
 import { addPath, addText, addTo } from './svg.ts';
@@ -130,17 +130,14 @@ function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: G
   const verses = plan.lyrics ?? 0;
   if (verses === 0) return;
   measure ??= canvasMeasure();
-  const bottom = boxes.solid
-    .filter((box) => box.y < lines.top.bass - 50)
-    .concat(boxes.thin.filter((box) => box.y < lines.top.bass - 50))
-    .reduce((low, box) => Math.max(low, box.y + box.height), STAFF_HEIGHT);
+  const bottom = trebleBottom(plan.bars);
   for (const bar of plan.bars) {
     const voice = VOICES.find((each) => bar.signs[each].some((sign) => sign.lyrics));
     if (!voice) continue;
     for (const sign of bar.signs[voice]) {
       for (const [verse, syllable] of (sign.lyrics ?? []).slice(0, verses).entries()) {
         const x = xAt(lines as SystemGeometry, sign.at) + 6;
-        const y = bottom + 14 + verse * 14;
+        const y = bottom + VERSE * (verse + 1);
         addText(svg, syllable, x, y, 'pw-lyric', 'middle');
         const width = (measure ?? guessWidth)(syllable, LYRIC_SIZE);
         boxes.solid.push({ x: x - width / 2, y: y - 10, width, height: 13 });

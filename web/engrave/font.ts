@@ -10,8 +10,13 @@ let loading: Promise<void> | undefined;
  * would be measured in another font; `createEngraving` waits for it by itself. Rejects where the files are missing.
  */
 export function loadMusicFont(): Promise<void> {
-  loading ??= Promise.all([Font.load('Bravura', bravura), Font.load('Academico', academico)]).then(() => {
-    VexFlow.setFonts('Bravura', 'Academico');
-  });
+  loading ??= Promise.all([Font.load('Bravura', bravura), Font.load('Academico', academico)]).then(
+    () => VexFlow.setFonts('Bravura', 'Academico'),
+    (error: unknown) => {
+      // The next attempt may find the network again.
+      loading = undefined;
+      throw error;
+    },
+  );
   return loading;
 }

@@ -6,7 +6,6 @@ import type { PlacedMarks } from './placing.ts';
 import type { Segment } from './strokes.ts';
 import { addPath, addText, addTo } from './svg.ts';
 import type { PlacedTag } from './tags.ts';
-import type { SetLabel } from './words.ts';
 
 /** Draws the marks over the notes; answers the group, to be taken away when they change. */
 export function inkMarks(svg: SVGSVGElement, marks: PlacedMarks): SVGGElement {
@@ -18,7 +17,7 @@ export function inkMarks(svg: SVGSVGElement, marks: PlacedMarks): SVGGElement {
       class: `pw-finding pw-${tag.severity}${tag.waived ? ' pw-waived' : ''}`,
     });
     one.dataset.finding = tag.finding;
-    addPath(one, tag.strokes.map(strokePath).join(''), 'pw-stroke');
+    addPath(one, tag.strokes.map(strokePath).join(''), `pw-stroke pw-stroke-${tag.severity}`);
     return { tag, one };
   });
   for (const { tag, one } of tagged) inkTag(one, tag);
@@ -35,8 +34,8 @@ function round(value: number): number {
 
 function inkWords(group: SVGGElement, words: PlacedWords): void {
   const carried = words.carried ? ' pw-carried' : '';
-  const one = addTo(group, 'g', { class: `pw-words pw-words-${words.kind}${carried}` });
-  inkLabel(one, words.label, words.x, words.y);
+  const one = addTo(group, 'g', { class: `pw-words${carried}` });
+  inkLabel(one, words);
   if (words.line && words.line.to > words.line.from) {
     const y = words.y - 4;
     const { from, to, goesOn } = words.line;
@@ -44,9 +43,15 @@ function inkWords(group: SVGGElement, words: PlacedWords): void {
   }
 }
 
-function inkLabel(parent: SVGGElement, label: SetLabel, x: number, y: number): void {
+function inkLabel(parent: SVGGElement, { kind, label, x, y }: PlacedWords): void {
   for (const run of label.runs) {
-    const text = addText(parent, run.text, x + run.x, y + run.y, run.signs ? 'pw-sign' : 'pw-word');
+    const text = addText(
+      parent,
+      run.text,
+      x + run.x,
+      y + run.y,
+      `${run.signs ? 'pw-sign' : 'pw-word'} pw-${kind}`,
+    );
     text.setAttribute('font-size', String(run.size));
   }
 }

@@ -103,7 +103,7 @@ export class Slot {
     const chosen = this.tags.filter((tag) => tag.finding === finding);
     for (const tag of chosen) for (const head of tag.heads) this.wash(behind, head, 'pw-wash');
     for (const head of drawn.geometry.heads) {
-      if (head.tone !== undefined && tones.has(head.tone)) this.wash(behind, head, 'pw-wash pw-wash-chosen');
+      if (head.tone !== undefined && tones.has(head.tone)) this.wash(behind, head, 'pw-ring');
     }
     const concerned = new Set(chosen.flatMap((tag) => tag.heads.map((head) => head.tone)));
     for (const sign of drawn.svg.querySelectorAll<SVGGElement>('.vf-sign')) {
@@ -130,7 +130,9 @@ export class Slot {
   private drawStretch(parent: SVGGElement, stretch: Stretch): void {
     const geometry = this.drawn!.geometry;
     const x = stretch.from <= this.from ? geometry.left : xAt(geometry, stretch.from) - 5;
-    const end = stretch.until >= this.until ? geometry.right : xAt(geometry, stretch.until) - 6;
+    const bar = geometry.bars.find((each) => each.until === stretch.until);
+    const inside = bar ? bar.x + bar.width : xAt(geometry, stretch.until) - 6;
+    const end = stretch.until >= this.until ? geometry.right : inside;
     const height = geometry.top.bass + STAFF_HEIGHT + 16;
     addTo(parent, 'rect', { x, y: -8, width: Math.max(4, end - x), height, rx: 4, class: 'pw-stretch' });
   }

@@ -55,7 +55,7 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
       bars: own,
       width,
       ragged: index === starts.length - 1,
-      distance: staffDistance(own, lyrics * 16),
+      distance: staffDistance(own, lyrics),
       ...(lyrics > 0 ? { lyrics } : {}),
       ...(next?.keyBefore !== undefined
         ? { nextKey: { fifths: next.key.fifths, before: next.keyBefore } }

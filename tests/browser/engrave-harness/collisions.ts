@@ -67,13 +67,15 @@ export function findCollisions(): CollisionReport {
     const signInk = [
       ...all<SVGTextElement>(svg, '.vf-sign text').map((text) => inkOf(text, `sign ${text.textContent}`)),
       ...all<SVGTextElement>(svg, '.pw-glyph').map((text) => inkOf(text, 'fermata')),
-      ...all<SVGTextElement>(svg, '.pw-lyric').map((text) => inkOf(text, 'syllable')),
       ...all<SVGTextElement>(svg, '.vf-stave text').map((text) => inkOf(text, 'clef or signature')),
     ];
     const tagInk = all<SVGPathElement>(svg, '.pw-tag').map((path) =>
       boxOf(path, `tag ${path.parentElement?.textContent}`),
     );
-    const wordInk = all<SVGGElement>(svg, '.pw-words').map((group) => ({ ...wordsInk(group) }));
+    const wordInk = [
+      ...all<SVGGElement>(svg, '.pw-words').map(wordsInk),
+      ...all<SVGTextElement>(svg, '.pw-lyric').map((text) => inkOf(text, `syllable ${text.textContent}`)),
+    ];
     heads += headInk.length;
     tags += tagInk.length;
     words += wordInk.length;

@@ -105,4 +105,31 @@ A: C4 C4 C4 C4*3 | C4*3 C4*3 | A4*5 G4 | A3*6! |
 T: A3 Bb3 C4 F3*2 C4 | A3*3 G3*3 | r*6 | C4*6! |
 B: F3 E3 F3 F3*2 E3 | F3*3 C3*3 | F3*3 C3*3 | F2*6! |
 `,
+  endings: `title: First and second time
+key: D minor
+metre: 4/4
+S: |: D5 C5 Bb4 A4 | A4 B4 C#5 D5 |
+A: |: F4 E4 D4 E4 | F4 F4 E4 F4 |
+T: |: A3 A3 G3 C4 | C4 D4 A3 A3 |
+B: |: D3 A2 Bb2 C3 | F3 D3 A2 D3 |
+ending: 1
+S: E5*2 C#5*2! :|
+A: E4*2 E4*2 :|
+T: A3*2 A3*2 :|
+B: C#3*2 A2*2 :|
+ending: 2
+S: E5*2 D5*2! |
+A: (F4 E4) E4 F4*2 |
+T: A3*2 A3*2 |
+B: A2*2 D3*2 |
+`,
+  shortBars: `title: Upbeat, split bar, half beats
+key: Ab major
+metre: 4/4
+upbeat: 1
+S: Eb5 | Ab4 Bb4 C5 Db5 | C5*5/2 Bb4/2 Bb4! Eb5 | Ab4*3/2 G4/4 F4/4 Eb4 Db5 | C5 Bb4 Ab4! |
+A: C4 | (Eb4 F4) Eb4/2 Db4 Eb4/2 F4 | Eb4*2 Eb4/2 D4/2 Eb4 G4 | F4 Eb4 Eb4 F4 | Eb4 Db4 C4 |
+T: Ab3 | C4 Bb3 Ab3 Ab3 | Ab3*2 G3/2 Ab3/2 G3 Bb3 | C4 Bb3 Ab3 Ab3 | Ab3 G3/2 F3/2 Eb3 |
+B: Ab2 | Ab3 G3 Ab3 F3 | Ab3*2 Eb3 Eb3 Eb3 | F3 G3 Ab3 Bbb2 | Eb3 Eb3 Ab2 |
+`,
 };
