@@ -1,6 +1,7 @@
 /** Every planter, by family. A family's planters are one file; adding one is one line here. */
 import { CHORDS } from './chords.ts';
 import { CONSECUTIVES } from './consecutives.ts';
+import { DISSONANCE } from './dissonance.ts';
 import { MELODY } from './melody.ts';
 import type { Planter } from './planter.ts';
 import { PROGRESSIONS } from './progressions.ts';
@@ -12,4 +13,5 @@ export const PLANTERS: readonly Planter[] = [
   ...SPACING,
   ...CHORDS,
   ...PROGRESSIONS,
+  ...DISSONANCE,
 ];
