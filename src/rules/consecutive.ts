@@ -93,7 +93,9 @@ function weighContrary(consecutive: Consecutive, values: ContraryValues): Severi
   if (consecutive.changeOfPosition) return 'remark';
   if (consecutive.acrossFermata) return lighter(chosen(values.acrossPhrases));
   if (consecutive.way !== 'direct' || consecutive.ornaments.length > 0) return chosen(values.decorated);
-  return isOuterPair(consecutive.pair) ? 'fault' : chosen(values.withInnerVoice);
+  if (isOuterPair(consecutive.pair)) return 'fault';
+  // Without the bass the ear takes them for a change of position.
+  return consecutive.pair[1] === 'B' ? chosen(values.withInnerVoice) : lighter(chosen(values.withInnerVoice));
 }
 
 function chosen(value: string): Severity | 'ignore' {

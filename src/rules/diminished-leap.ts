@@ -1,6 +1,8 @@
+import type { Analysis } from '../harmony/analysis.ts';
+import { chordAt, sameHarmony } from '../harmony/questions.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
-import { printPitch } from '../score/pitch.ts';
+import { printPitch, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
@@ -45,11 +47,11 @@ B: F3 B2 C3 |`,
       },
     ],
   },
-  check: ({ texture }) => {
-    const breaks = phraseBreaks(texture);
+  check: (analysis) => {
+    const { texture } = analysis;
     return VOICES.flatMap((voice) => melodyOf(texture, voice))
       .flatMap(({ from, to, interval, acrossFermata }) =>
-        acrossFermata || !isDiminished(interval) ? [] : resolution(texture, breaks, from, to, interval),
+        acrossFermata || !isDiminished(interval) ? [] : resolution(analysis, from, to, interval),
       )
       .sort((a, b) => a.from - b.from);
   },
@@ -60,14 +62,9 @@ function isDiminished(interval: Interval): boolean {
   return steps > 1 && steps < 7 && /diminished/.test(intervalQuality(interval) ?? '');
 }
 
-function resolution(
-  texture: Texture,
-  breaks: ReadonlySet<Ticks>,
-  from: Tone,
-  to: Tone,
-  interval: Interval,
-): Occurrence[] {
-  const next = nextMoved(texture, to, breaks);
+function resolution(analysis: Analysis, from: Tone, to: Tone, interval: Interval): Occurrence[] {
+  const { texture } = analysis;
+  const next = nextMoved(texture, to, phraseBreaks(texture));
   const back = next && intervalBetween(to.pitch, next.pitch).steps;
   const inward = back !== undefined && back !== 0 && back > 0 !== interval.steps > 0;
   if (inward && Math.abs(back) === 1) return [];
@@ -75,8 +72,10 @@ function resolution(
   const leap = `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)},`;
   return [
     {
-      // To turn back by leap, or to end the phrase, leaves the pull in the air; to go on outwards denies it.
-      ...(inside || next === undefined ? { severity: 'remark' as const } : {}),
+      // To turn back by leap, to end the phrase or to break up one chord leaves the pull in the air; to go on denies it.
+      ...(inside || next === undefined || isBrokenChord(analysis, to, next)
+        ? { severity: 'remark' as const }
+        : {}),
       voices: [from.voice],
       from: from.at,
       until: next?.until ?? to.until,
@@ -84,18 +83,24 @@ function resolution(
       message:
         next === undefined
           ? `${leap} and stops there.`
-          : `${leap} and ${inside ? 'turns back by leap' : 'does not step back inside it but goes on'} to ${printPitch(next.pitch)}.`,
+          : `${leap} and ${inside ? 'turns back by leap' : 'does not step back inside it but moves'} to ${printPitch(next.pitch)}.`,
     },
   ];
 }
 
-/** The next tone at another pitch, in the same phrase and without a break. */
+/** The next tone of another name, in the same phrase and without a break. */
 function nextMoved(texture: Texture, tone: Tone, breaks: ReadonlySet<Ticks>): Tone | undefined {
   let next = nextTone(texture, tone);
   while (next !== undefined && !breaks.has(next.at)) {
-    const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
-    if (steps !== 0 || semitones !== 0) return next;
+    if (!sameNoteName(tone.pitch, next.pitch)) return next;
     next = nextTone(texture, next);
   }
   return undefined;
+}
+
+/** The two notes belong to one harmony, which the line only breaks up. */
+function isBrokenChord(analysis: Analysis, to: Tone, next: Tone): boolean {
+  const first = chordAt(analysis, to.at);
+  const second = chordAt(analysis, next.at);
+  return first !== undefined && second !== undefined && sameHarmony(first, second);
 }

@@ -72,7 +72,7 @@ function relationsTo(
     if (clashing.length === 0) continue;
     // Some voice makes the semitone itself: the ear has a line to follow.
     if (clashing.some((other) => other.voice === voice || inflects(texture, other, tone))) return [];
-    return [occurrenceOf(texture, clashing[0]!, tone)];
+    return weigh(texture, clashing[0]!, tone);
   }
   return [];
 }
@@ -86,17 +86,20 @@ function inflects(texture: Texture, other: Tone, tone: Tone): boolean {
   return next !== undefined && next.at <= tone.at && sameNoteName(next.pitch, tone.pitch);
 }
 
-function occurrenceOf(texture: Texture, other: Tone, tone: Tone): Occurrence {
+function weigh(texture: Texture, other: Tone, tone: Tone): Occurrence[] {
   const outer = !isInner(tone.voice) && !isInner(other.voice);
   const adjacent = other.until >= tone.at;
   const smooth = leavesByStep(texture, other) && leavesByStep(texture, tone);
-  return about([tone, other], {
-    // With a note between, or where both voices go on by step, the ear is led past it.
-    ...(adjacent && (outer || !smooth) ? {} : { severity: 'remark' as const }),
-    from: other.at,
-    until: tone.until,
-    message: `${inVoice(other)} is followed by ${inVoice(tone)}.`,
-  });
+  // With a note between and both voices going on by step, the ear is led past it.
+  if (!adjacent && smooth && !outer) return [];
+  return [
+    about([tone, other], {
+      ...(adjacent && (outer || !smooth) ? {} : { severity: 'remark' as const }),
+      from: other.at,
+      until: tone.until,
+      message: `${inVoice(other)} is followed by ${inVoice(tone)}.`,
+    }),
+  ];
 }
 
 function leavesByStep(texture: Texture, tone: Tone): boolean {

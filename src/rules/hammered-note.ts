@@ -19,7 +19,7 @@ export const hammeredNote = defineRule({
   severity: 'query',
   parameters: {
     most: {
-      value: 5,
+      value: 6,
       statement:
         'How many times a note may be struck in a row; the last of these is a remark, and more is a query.',
       range: [2, 32],

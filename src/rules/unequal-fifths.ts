@@ -86,7 +86,8 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
   const after = chordAt(analysis, transition.to.at);
   const still = before !== undefined && after !== undefined && sameHarmony(before, after);
   const bass = pair[1] === 'B';
-  const severity = bass ? withBass : still || risesInTenths(transition, pair) ? 'remark' : 'query';
+  const light = still || risesInTenths(transition, pair) || passesUpwards(transition, pair);
+  const severity = bass ? withBass : light ? 'remark' : 'query';
   const tones = (which: 'from' | 'to') =>
     `${printPitch(upper[which].pitch)}–${printPitch(lower[which].pitch)}`;
   return [
@@ -112,4 +113,9 @@ function risesInTenths(transition: Transition, pair: Pair): boolean {
   const third = (which: 'from' | 'to') =>
     ((intervalBetween(bass[which].pitch, upper[which].pitch).steps % 7) + 7) % 7 === 2;
   return upper.interval.steps === 1 && third('from') && third('to');
+}
+
+/** Off the beat, the leading note rises to the tonic and the voice above it climbs along by step: heard in passing. */
+function passesUpwards({ from, moves }: Transition, pair: Pair): boolean {
+  return from.strength < 2 && pair.every((voice) => moves[voice]?.interval.steps === 1);
 }

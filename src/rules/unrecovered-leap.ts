@@ -1,5 +1,5 @@
 import { intervalName } from '../score/interval.ts';
-import { type MelodicMove, melodyOf } from '../score/motion.ts';
+import { isInner, type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule, type Severity } from './rule.ts';
@@ -75,12 +75,13 @@ B: G3 G3 D3 |`,
     }).sort((a, b) => a.from - b.from),
 });
 
-/** To go on the same way is a query, in the bass a remark; to turn back by leap a remark; a repeated note is none. */
+/** To go on the same way is a query in an inner voice, else a remark; to turn back by leap a remark; a repeated note is none. */
 function weigh(leap: MelodicMove, next: MelodicMove): Severity | undefined {
   const turns = next.interval.steps > 0 !== leap.interval.steps > 0;
   if (next.interval.steps === 0 || (turns && Math.abs(next.interval.steps) === 1)) return undefined;
   if (turns) return leap.from.voice === 'B' ? undefined : 'remark';
-  return leap.from.voice === 'B' ? 'remark' : 'query';
+  // A soprano is mostly given, and a bass is a bass.
+  return isInner(leap.from.voice) ? 'query' : 'remark';
 }
 
 function goesOn(leap: MelodicMove, next: MelodicMove): string {

@@ -1,4 +1,4 @@
-import { isInner, NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
+import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
@@ -21,8 +21,13 @@ export const voiceCrossing = defineRule({
     'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment',
   severity: 'query',
   parameters: {
+    bass: {
+      value: 1,
+      statement: 'How many beats tenor and bass may be crossed and be worth no more than a remark.',
+      range: [0, 16],
+    },
     innerVoices: {
-      value: 2,
+      value: 3,
       statement: 'How many beats alto and tenor may be crossed and be worth no more than a remark.',
       range: [0, 16],
     },
@@ -51,13 +56,14 @@ B: C3 G3 |`,
       },
     ],
   },
-  check: ({ texture }, { innerVoices }) =>
+  check: ({ texture }, { innerVoices, bass }) =>
     NEIGHBOURS.flatMap((pair) => stretchesWhere(texture, pair, (distance) => distance < 0))
       .map((stretch) => {
         const [upper, lower] = stretch.pair;
         const length = stretch.until - stretch.from;
         const beat = beatLength(barAt(texture.score, stretch.from).metre);
-        const passing = length < beat || (isInner(upper) && isInner(lower) && length <= innerVoices * beat);
+        // A crossed soprano hides the tune at once; the lower voices may change places for a moment.
+        const passing = upper === 'S' ? length < beat : length <= (lower === 'B' ? bass : innerVoices) * beat;
         return {
           ...(passing ? { severity: 'remark' as const } : {}),
           voices: stretch.pair,

@@ -38,7 +38,7 @@ export const voiceRange = defineRule({
       form: RANGES_FORM,
     },
     stretch: {
-      value: 2,
+      value: 4,
       statement: 'How many semitones outside the comfortable range are only worth a remark.',
       range: [0, 12],
     },

@@ -29,8 +29,13 @@ export const voiceSpacing = defineRule({
     slight: {
       value: 4,
       statement:
-        'A gap of one beat that is wider by no more than this many semitones is only a remark, as is any gap shorter than a beat.',
+        'A gap of one beat between soprano and alto that is wider by no more than this many semitones is only a remark, as is any shorter gap.',
       range: [0, 12],
+    },
+    innerVoices: {
+      value: 1,
+      statement: 'How many beats a gap between alto and tenor may last and be worth no more than a remark.',
+      range: [0, 16],
     },
   },
   examples: {
@@ -57,7 +62,7 @@ B: C3 G2 |`,
       },
     ],
   },
-  check: ({ texture }, { widest, slight }) => {
+  check: ({ texture }, { widest, slight, innerVoices }) => {
     const pairs = [
       ['S', 'A'],
       ['A', 'T'],
@@ -67,7 +72,7 @@ B: C3 G2 |`,
       .map((stretch) => {
         const beat = beatLength(barAt(texture.score, stretch.from).metre);
         return {
-          ...(isSlight(stretch, widest + slight, beat) ? { severity: 'remark' as const } : {}),
+          ...(isSlight(stretch, widest + slight, beat, innerVoices) ? { severity: 'remark' as const } : {}),
           voices: stretch.pair,
           from: stretch.from,
           until: stretch.until,
@@ -79,8 +84,10 @@ B: C3 G2 |`,
   },
 });
 
-function isSlight(stretch: Stretch, widest: number, beat: Ticks): boolean {
+function isSlight(stretch: Stretch, widest: number, beat: Ticks, innerVoices: number): boolean {
   const length = stretch.until - stretch.from;
+  // Under the tune a hole is heard at once; between the inner voices only when it stays.
+  if (stretch.pair[0] !== 'S') return length <= innerVoices * beat;
   return length < beat || (length === beat && stretch.widest <= widest);
 }
 

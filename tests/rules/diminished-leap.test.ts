@@ -18,7 +18,7 @@ B: F3 B2 A2 |`,
           voices: 'B',
           notes: 'B:F3 B2 A2',
           severity: 'query',
-          says: 'The bass leaps down a diminished fifth, F3 to B2, and does not step back inside it but goes on to A2.',
+          says: 'The bass leaps down a diminished fifth, F3 to B2, and does not step back inside it but moves to A2.',
         },
       ],
     },
@@ -57,6 +57,25 @@ B: F3 B2 |`,
           notes: 'B:F3 B2',
           severity: 'remark',
           says: 'The bass leaps down a diminished fifth, F3 to B2, and stops there.',
+        },
+      ],
+    },
+    {
+      name: 'inside one broken chord, a remark',
+      text: `key: C major
+metre: 4/4
+S: A4 D5 D5 C5 |
+A: F4 G4 G4 G4 |
+T: C4 D4 B3 C4 |
+B: F3 B2 G2 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'B',
+          notes: 'B:F3 B2 G2',
+          severity: 'remark',
+          says: 'The bass leaps down a diminished fifth, F3 to B2, and does not step back inside it but moves to G2.',
         },
       ],
     },

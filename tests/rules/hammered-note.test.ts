@@ -26,25 +26,25 @@ B: C3 G3 C3 G2 | C3 G3 C3 F3 |`,
       name: 'as often as is allowed: a remark',
       text: `key: C major
 metre: 4/4
-S: E5 D5 E5 D5 | C5 C5 D5 C5 |
-A: G4 G4 G4 G4 | G4 A4 G4 G4 |
-T: C4 B3 C4 B3 | E4 F4 B3 E4 |
-B: C3 G3 C3 G2 | C3 F3 G3 C3 |`,
+S: E5 D5 E5 D5 | C5 D5 C5 C5 |
+A: G4 G4 G4 G4 | G4 G4 A4 G4 |
+T: C4 B3 C4 B3 | E4 B3 F4 E4 |
+B: C3 G3 C3 G2 | C3 G3 F3 C3 |`,
       expect: [
         {
           bar: '1',
           beat: '1',
           voices: 'A',
-          notes: 'A:G4 G4 G4 G4 G4',
+          notes: 'A:G4 G4 G4 G4 G4 G4',
           severity: 'remark',
-          says: 'The alto strikes G4 5 times in a row.',
+          says: 'The alto strikes G4 6 times in a row.',
         },
       ],
     },
   ],
   passing: [
     {
-      name: 'four times',
+      name: 'four times, well within what is allowed',
       text: `key: C major
 metre: 4/4
 S: E5 D5 E5 D5 |

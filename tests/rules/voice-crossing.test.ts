@@ -42,7 +42,7 @@ B: C3 G3 |`,
       ],
     },
     {
-      name: 'bass above tenor',
+      name: 'bass above tenor, a remark for one beat',
       text: `key: C major
 metre: 2/4
 S: E4 D4 |
@@ -55,27 +55,46 @@ B: E3 G2 |`,
           beat: '1',
           voices: 'TB',
           notes: 'T:C3 B:E3',
-          severity: 'query',
+          severity: 'remark',
           says: 'The bass goes above the tenor: E3 over C3.',
         },
       ],
     },
     {
-      name: 'tenor above alto for three beats',
+      name: 'tenor above alto for four beats, a query',
       text: `key: C major
-metre: 3/4
-S: C5 C5 B4 |
-A: E4 F4 D4 |
-T: G4 A4 G4 |
-B: C3 F3 G3 |`,
+metre: 4/4
+S: C5 C5 B4 C5 |
+A: E4 F4 D4 E4 |
+T: G4 A4 G4 G4 |
+B: C3 F3 G3 C3 |`,
       expect: [
         {
           bar: '1',
           beat: '1',
           voices: 'AT',
-          notes: 'A:E4 F4 D4 T:G4 A4 G4',
+          notes: 'A:E4 F4 D4 E4 T:G4 A4 G4 G4',
           severity: 'query',
-          says: 'The tenor goes above the alto: G4–A4–G4 over E4–F4–D4.',
+          says: 'The tenor goes above the alto: G4–A4–G4–G4 over E4–F4–D4–E4.',
+        },
+      ],
+    },
+    {
+      name: 'bass above tenor for two beats, a query',
+      text: `key: C major
+metre: 3/4
+S: E4 D4 E4 |
+A: C4 B3 G3 |
+T: C3 B2 G3 |
+B: E3 D3 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'TB',
+          notes: 'T:C3 B2 B:E3 D3',
+          severity: 'query',
+          says: 'The bass goes above the tenor: E3–D3 over C3–B2.',
         },
       ],
     },

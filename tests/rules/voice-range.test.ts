@@ -42,13 +42,33 @@ B: F3 F3 |`,
       ],
     },
     {
-      name: 'a fourth below the comfortable range, but not out of reach: a query',
+      name: 'a third below the comfortable range, but not out of reach: a remark',
       text: `key: C major
 metre: 2/4
 S: E4 E4 |
 A: G3 C4 |
 T: E3 G3 |
 B: E3 C2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:C2',
+          severity: 'remark',
+          says: 'C2 is low for the bass, which sings with ease from E2 to D4.',
+        },
+      ],
+    },
+    {
+      name: 'the same with a narrower stretch: a query',
+      text: `key: C major
+metre: 2/4
+S: E4 E4 |
+A: G3 C4 |
+T: E3 G3 |
+B: E3 C2 |`,
+      parameters: { stretch: 2 },
       expect: [
         {
           bar: '1',

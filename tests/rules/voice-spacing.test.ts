@@ -23,7 +23,7 @@ B: C3 D3 C3 |`,
       ],
     },
     {
-      name: 'a twelfth between alto and tenor for one beat',
+      name: 'a twelfth between alto and tenor for one beat, a remark',
       text: `key: C major
 metre: 2/4
 S: C5 B4 |
@@ -36,7 +36,7 @@ B: C3 G3 |`,
           beat: '1',
           voices: 'AT',
           notes: 'A:G4 T:C3',
-          severity: 'query',
+          severity: 'remark',
           says: 'Alto and tenor are a perfect twelfth apart.',
         },
       ],
@@ -57,6 +57,25 @@ B: C3 G2 |`,
           notes: 'S:E5 A:C4',
           severity: 'remark',
           says: 'Soprano and alto are a major tenth apart.',
+        },
+      ],
+    },
+    {
+      name: 'a tenth between alto and tenor for two beats, a query',
+      text: `key: C major
+metre: 2/4
+S: C5 B4 |
+A: G4 F4 |
+T: E3 D3 |
+B: C3 G2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:G4 F4 T:E3 D3',
+          severity: 'query',
+          says: 'Alto and tenor are a minor tenth apart.',
         },
       ],
     },
