@@ -13,7 +13,7 @@ import { rulesView } from './panels/rules.ts';
 import { shelfView } from './panels/shelf.ts';
 import { createStave } from './panels/stave.ts';
 import { createActions } from './state/actions.ts';
-import { openKeeping, type Version } from './state/keeping.ts';
+import { openKeeping } from './state/keeping.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState, VIEWS, type View } from './state/page.ts';
 import { createShelf } from './state/shelf.ts';
 import { createStore } from './state/store.ts';
@@ -25,6 +25,7 @@ const store = createStore<PageState>({
   rule: undefined,
   side: 'marks',
   shelf: [],
+  versions: [],
   exercise: { id: '', locked: [], notes: {}, brief: '', otherSeconds: 0 },
   history: beginHistory(workFromText('')),
   reviewed: undefined,
@@ -53,10 +54,9 @@ async function start(): Promise<void> {
   const actions = createActions(store);
   const { deeds, attachStave, attachReviewing } = createDeeds(store, actions, shelf);
   const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView, check: checkView };
-  let versions: readonly Version[] = [];
 
   const draw = (): void => {
-    const panel: Panel = { state: store.get(), actions, shelf, deeds, versions };
+    const panel: Panel = { state: store.get(), actions, shelf, deeds };
     render(pageView(panel, others), page);
   };
   draw();
@@ -81,14 +81,6 @@ async function start(): Promise<void> {
   let asked = false;
   store.subscribe((state, before) => {
     if (state.settings.theme !== before.settings.theme) showTheme(state.settings.theme);
-    if (
-      state.view === 'shelf' &&
-      (before.view !== 'shelf' || state.exercise.id !== before.exercise.id || state.kept !== before.kept)
-    )
-      void shelf.versions().then((found) => {
-        versions = found;
-        draw();
-      });
     if (asked) return;
     asked = true;
     requestAnimationFrame(() => {

@@ -1,6 +1,5 @@
 /** What the browser tests of the page do again and again. */
 import type { Browser, Page } from 'playwright-core';
-import { expect } from 'vitest';
 
 export interface DeskOptions {
   readonly width?: number;
@@ -32,7 +31,9 @@ export async function openDesk(browser: Browser, address: string, options: DeskO
 /** Waits until the exercise shown is drawn and reviewed. */
 export async function ready(page: Page): Promise<void> {
   await page.locator('.stave svg').first().waitFor();
-  await expect.poll(() => page.locator('.side').textContent()).not.toMatch(/Reading the harmony/);
+  await page.waitForFunction(
+    () => !document.querySelector('.side')?.textContent?.includes('Reading the harmony'),
+  );
 }
 
 /** Pastes text as a person does with nothing but the page in focus. */

@@ -14,6 +14,7 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
     rule: undefined,
     side: 'marks',
     shelf: [],
+    versions: [],
     exercise: { id: 'x', locked, notes: {}, brief: '', otherSeconds: 0 },
     history: beginHistory(workFromText(text)),
     reviewed: undefined,

@@ -1,7 +1,6 @@
 /** What every panel is given: the state to show, and what a person may do. Panels keep nothing of their own. */
 import type { VoiceAssignment } from '../../src/musicxml/index.ts';
 import type { Actions } from '../state/actions.ts';
-import type { Version } from '../state/keeping.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
 
@@ -36,5 +35,4 @@ export interface Panel {
   readonly actions: Actions;
   readonly shelf: Shelf;
   readonly deeds: Deeds;
-  readonly versions: readonly Version[];
 }

@@ -35,7 +35,6 @@ export function deskView(panel: Panel): TemplateResult {
           aria-label="Stave: letters write notes, arrows move the caret"
           aria-describedby="caret-words"
         ></div>
-        <p id="caret-words" class="caret-words"></p>
       </div>
       <aside class="margin" aria-label="Beside the stave">
         <div class="sides" role="tablist" aria-label="Beside the stave" @keydown=${(e: KeyboardEvent) => turnSide(e, panel)}>

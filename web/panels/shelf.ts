@@ -109,7 +109,8 @@ function newForm({ deeds }: Panel): TemplateResult {
 }
 
 function versionsView(panel: Panel): TemplateResult {
-  const { versions, shelf, actions } = panel;
+  const { shelf, actions } = panel;
+  const { versions } = panel.state;
   return html`<section aria-labelledby="earlier">
     <h2 id="earlier">Earlier versions of the one open now</h2>
     <form
@@ -121,7 +122,6 @@ function versionsView(panel: Panel): TemplateResult {
         await shelf.keepVersion(label === '' ? 'kept by hand' : label);
         form.reset();
         actions.say('This version is kept.');
-        actions.show('shelf');
       }}
     >
       <label>Keep it as it is now, under the name <input name="label" maxlength="60" autocomplete="off" /></label>

@@ -39,10 +39,12 @@ export function toolsView(panel: Panel): TemplateResult {
           }}
       /></label>
       ${saveMenu(panel)} ${exerciseMenu(panel)} ${shownMenu(panel)}
+    </div>
+    <div class="strip">
+    <div class="group" role="group" aria-label="Back and forth">
       ${tool('Undo', UNDO, 'Ctrl Z', actions.undo, state.history.past.length === 0)}
       ${tool('Redo', REDO, 'Ctrl Y', actions.redo, state.history.future.length === 0)}
     </div>
-    <div class="strip">
     <div class="group voices" role="group" aria-label="Voice to write">
       ${VOICES.map(
         (voice) => html`<button

@@ -9,6 +9,7 @@ export function transportView(panel: Panel): TemplateResult {
   const { state, deeds } = panel;
   const { mixer, playing, stretch } = state;
   return html`<section class="transport" aria-label="Hear">
+    <p id="caret-words" class="caret-words"></p>
     <button
       type="button"
       class="main-deed play"

@@ -143,9 +143,11 @@ export function createPlayer(onEnd: () => void): Player {
 }
 
 function build(tone: Tone): Organ {
-  const room = new tone.Freeverb({ roomSize: 0.72, dampening: 2600, wet: 0.18 });
   const soft = new tone.Filter({ type: 'lowpass', frequency: 3200, Q: 0.3 });
-  soft.chain(room, new tone.Limiter(-2), tone.getDestination());
+  const limit = new tone.Limiter(-2).toDestination();
+  const room = new tone.Convolver(roomEcho(tone)).connect(limit);
+  soft.connect(limit);
+  soft.chain(new tone.Gain(0.25), room);
   const levels = perVoice((voice) => {
     const seat = new tone.Panner(SEATS[voice]).connect(soft);
     return new tone.Gain(0.2).connect(seat);
@@ -162,6 +164,32 @@ function build(tone: Tone): Organ {
     volume: -14,
   }).toDestination();
   return { tone, stops, levels, click };
+}
+
+/**
+ * The echo of a small church: noise that dies away, the same each time. The library's own reverberations load an audio
+ * worklet from a blob, which the content security policy forbids.
+ */
+function roomEcho(tone: Tone): InstanceType<Tone['ToneAudioBuffer']> {
+  const { sampleRate } = tone.getContext();
+  const seconds = 1.6;
+  let seed = 1;
+  const noise = (): number => {
+    seed = (seed * 48_271) % 2_147_483_647;
+    return (2 * seed) / 2_147_483_647 - 1;
+  };
+  const channel = (): Float32Array => {
+    const samples = new Float32Array(Math.round(sampleRate * seconds));
+    let smooth = 0;
+    for (let i = 0; i < samples.length; i++) {
+      // High notes die sooner in a room: the noise is smoothed more and more.
+      const t = i / sampleRate;
+      smooth += (noise() - smooth) * (0.55 * Math.exp(-2 * t) + 0.08);
+      samples[i] = smooth * Math.exp(-4.2 * t);
+    }
+    return samples;
+  };
+  return tone.ToneAudioBuffer.fromArray([channel(), channel()]);
 }
 
 function perVoice<T>(make: (voice: VoiceName) => T): Readonly<Record<VoiceName, T>> {

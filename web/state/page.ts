@@ -7,6 +7,7 @@ import type { Family } from '../../src/rules/rule.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlainWaysOut } from '../worker/orders.ts';
+import type { Version } from './keeping.ts';
 import type { History } from './work.ts';
 
 export type View = 'write' | 'rules' | 'check' | 'shelf' | 'help';
@@ -119,6 +120,8 @@ export interface PageState {
   readonly rule: string | undefined;
   readonly side: Side;
   readonly shelf: readonly ShelfEntry[];
+  /** Earlier versions of the exercise shown, newest first. */
+  readonly versions: readonly Version[];
   readonly exercise: Particulars;
   readonly history: History;
   readonly reviewed: Reviewed | undefined;

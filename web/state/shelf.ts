@@ -17,7 +17,6 @@ export interface Shelf {
   /** Puts a new exercise on the shelf and opens it. */
   add(work: Work, particulars?: Partial<Particulars>): Promise<void>;
   remove(id: string): Promise<void>;
-  versions(): Promise<Version[]>;
   /** Keeps the exercise as it now is, to go back to. */
   keepVersion(label: string): Promise<void>;
   /** Makes an earlier version the present one; what is there now is kept as a version first. */
@@ -113,8 +112,16 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       hints: {},
       caret: { voice: 'S', at: 0 },
       stretch: undefined,
+      versions: [],
       kept: keeping.lasting ? 'kept' : 'not kept',
     }));
+    void showVersions();
+  };
+
+  const showVersions = async (): Promise<void> => {
+    const { id } = store.get().exercise;
+    const versions = await keeping.versions(id);
+    store.update((state) => (state.exercise.id === id ? { ...state, versions } : state));
   };
 
   const keepVersion = async (label: string): Promise<void> => {
@@ -123,6 +130,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     if (text === lastVersion.text && label === 'while working') return;
     lastVersion = { when: Date.now(), text };
     await keeping.putVersion({ key: freshId(), exercise: exercise.id, when: Date.now(), label, text, score });
+    await showVersions();
   };
 
   const add = async (work: Work, particulars: Partial<Particulars> = {}): Promise<void> => {
@@ -186,7 +194,6 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       if (next) await open(next.id);
       else await add(workFromText(DEMO), { locked: ['S'] });
     },
-    versions: () => keeping.versions(store.get().exercise.id),
     keepVersion,
     async goBackTo(version) {
       await keepVersion('before going back');

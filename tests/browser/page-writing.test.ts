@@ -1,0 +1,168 @@
+/** Writing by keyboard alone, undoing, keeping, going back, opening and saving, in a real browser. */
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { readNotation } from '../../src/notation/index.ts';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { dropFiles, openDesk, pasteText, ready } from './desk.ts';
+
+const text = (page: Page): Promise<string> => page.locator('#notation').inputValue();
+
+/** The music alone, however it is written down. */
+const voicesOf = (notation: string) => readNotation(notation).score.voices;
+
+describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  /** Presses Tab until an element has the focus, as somebody without a mouse does. */
+  async function tabTo(selector: string): Promise<void> {
+    for (let i = 0; i < 80; i++) {
+      if (await page.evaluate((s) => document.activeElement?.matches(s) ?? false, selector)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error(`Tab never reaches ${selector}.`);
+  }
+
+  async function beginEmpty(bars: number, key = 'C'): Promise<void> {
+    await tabTo('nav a[href="#shelf"]');
+    await page.keyboard.press('Enter');
+    await page.locator('.new-exercise').waitFor();
+    await tabTo('.new-exercise input[name="title"]');
+    await page.keyboard.type('By keyboard');
+    await tabTo('.new-exercise select[name="key"]');
+    await page.keyboard.type(key);
+    await tabTo('.new-exercise input[name="bars"]');
+    await page.keyboard.press('Control+a');
+    await page.keyboard.type(String(bars));
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
+    await ready(page);
+    await tabTo('#stave');
+  }
+
+  it('goes from an empty stave to a clean review by keyboard alone', async () => {
+    page = await openDesk(browser, served.address);
+    await beginEmpty(4, 'Bb');
+    const keys = async (line: string): Promise<void> => {
+      for (const key of line.split(' ')) await page.keyboard.press(key);
+    };
+    // The exercise fixtures/exercises/kite-hill.txt, voice by voice, each from the beginning.
+    await keys('b c d b e d 2 c p 1 d c b c d c 2 b p');
+    await keys('Home PageDown 1 f f f g b b 2 a p 1 b a b g b a 2 f p');
+    await keys('Home PageDown 1 d c b d e f 2 f p 1 f e f g f e 2 d p');
+    await keys('Home PageDown 1 b a b g g Shift+ArrowUp b 2 f p 1 b Shift+ArrowDown c d e f f 2 b p');
+    await expect.poll(() => page.locator('.verdict').textContent()).toMatch(/^(Nothing|no|0)/);
+    expect(await page.locator('.mark.fault, .mark.query').count()).toBe(0);
+    expect(await page.locator('.verdict').textContent()).not.toMatch(/still to be written/);
+    await page.locator('#tab-text').click();
+    const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');
+    expect(voicesOf(await text(page))).toEqual(voicesOf(fixture));
+  });
+
+  it('keeps what was typed when the page is loaded again, even at once', async () => {
+    page = await openDesk(browser, served.address);
+    await beginEmpty(2);
+    await page.keyboard.press('g');
+    await page.keyboard.press('a');
+    await page.keyboard.press('b');
+    await page.reload();
+    await ready(page);
+    await page.locator('#tab-text').click();
+    expect(await text(page)).toMatch(/S: G4 A B \?/);
+    expect(await page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
+  });
+
+  it('has several exercises, and earlier versions of each to go back to', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, 'title: First\nkey: C major\nS: C5 D5 E5 F5 |\n');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('First');
+    await page.locator('nav a[href="#shelf"]').click();
+    await page.locator('.keep-version input').fill('before the change');
+    await page.locator('.keep-version button').click();
+    await page.locator('.shelf-list', { hasText: 'before the change' }).waitFor();
+    await page.locator('nav a[href="#write"]').click();
+    await page.locator('#tab-text').click();
+    await page.locator('#notation').fill('title: First\nkey: C major\nS: G5 G5 G5 G5 |\n');
+    await pasteText(page, 'title: Second\nkey: C major\nS: E5 E5 E5 E5 |\n');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Second');
+    await page.locator('nav a[href="#shelf"]').click();
+    expect(await page.locator('.shelf-list .entry-title').allTextContents()).toEqual(
+      expect.arrayContaining(['First', 'Second', 'A tune for practice']),
+    );
+    await page.locator('button.entry', { hasText: 'First' }).click();
+    await page.locator('#tab-text').click();
+    await expect.poll(() => text(page)).toContain('G5 G5');
+    await page.locator('nav a[href="#shelf"]').click();
+    await page
+      .locator('li', { hasText: 'before the change' })
+      .locator('button', { hasText: 'Go back' })
+      .click();
+    await expect.poll(() => text(page)).toContain('C5 D5 E5 F5');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => text(page)).toContain('G5 G5');
+  });
+
+  it('opens dropped files and gives back a marked one that opens again with the same review', async () => {
+    page = await openDesk(browser, served.address);
+    const exercise = readFileSync(
+      new URL('../../fixtures/exercises/fault-consecutives.txt', import.meta.url),
+    );
+    await dropFiles(page, [{ name: 'fault-consecutives.txt', bytes: exercise }]);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).not.toBe('A tune for practice');
+    await ready(page);
+    await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
+    const marks = await page.locator('.mark-title').allTextContents();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.evaluate(() => {
+        const item = [...document.querySelectorAll('button')].find(
+          (b) => b.textContent === 'As MusicXML with the marks',
+        );
+        item?.click();
+      }),
+    ]);
+    const bytes = readFileSync((await download.path())!);
+    expect(bytes.toString()).toContain('<score-partwise');
+    await dropFiles(page, [{ name: 'marked.musicxml', bytes }]);
+    await expect.poll(() => page.locator('.reader-remarks, .voices-form').count()).toBeGreaterThan(0);
+    await ready(page);
+    await expect.poll(() => page.locator('.mark-title').allTextContents()).toEqual(marks);
+  });
+
+  it('refuses what is no exercise in a sentence, and stays where it was', async () => {
+    page = await openDesk(browser, served.address);
+    await dropFiles(page, [{ name: 'shopping.txt', bytes: new TextEncoder().encode('milk, eggs') }]);
+    const notice = page.locator('.notice [role="alert"]');
+    await expect.poll(() => notice.textContent()).toMatch(/shopping\.txt \(line 1, column 1\)/);
+    expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
+    await page.locator('.notice button').click();
+    await expect.poll(() => notice.isVisible()).toBe(false);
+  });
+
+  it('writes where an open beat is clicked', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(
+      page,
+      'title: Click\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
+    );
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Click');
+    await page.locator('#tab-text').click();
+    await page.locator('.tools button[aria-label="bass"]').click();
+    const staff = await page.locator('.stave svg').first().boundingBox();
+    // Low in the bass staff, under the soprano's third note.
+    await page.mouse.click(staff!.x + staff!.width * 0.26, staff!.y + staff!.height * 0.62);
+    await expect.poll(() => text(page)).toMatch(/B: \?(\*2)? ?.*[A-G]/);
+  });
+});
