@@ -92,25 +92,37 @@ export function notedBars(score: Score): NotedBar[] {
   });
 }
 
-/** How long two lines of one bar sound the same pitch at the same time, the second transposed back by `by`. */
-export function commonTime(a: readonly Sounding[], b: readonly Sounding[], by: PitchCode = 0): Ticks {
-  let common = 0;
+/** How long two lines of one bar sound together, and how long the same pitch, the second transposed back by `by`. */
+export function timeInCommon(
+  a: readonly Sounding[],
+  b: readonly Sounding[],
+  by: PitchCode = 0,
+): { readonly together: Ticks; readonly same: Ticks } {
+  let together = 0;
+  let same = 0;
   let i = 0;
   let j = 0;
   while (i < a.length && j < b.length) {
     const x = a[i]!;
     const y = b[j]!;
-    const overlap = Math.min(x.onset + x.duration, y.onset + y.duration) - Math.max(x.onset, y.onset);
-    if (overlap > 0 && x.code === y.code - by) common += overlap;
-    if (x.onset + x.duration <= y.onset + y.duration) i++;
+    const xEnd = x.onset + x.duration;
+    const yEnd = y.onset + y.duration;
+    const overlap = Math.min(xEnd, yEnd) - Math.max(x.onset, y.onset);
+    if (overlap > 0) {
+      together += overlap;
+      if (x.code === y.code - by) same += overlap;
+    }
+    if (xEnd <= yEnd) i++;
     else j++;
   }
-  return common;
+  return { together, same };
 }
 
 /** How long a line sounds. */
 export function soundingTime(notes: readonly Sounding[]): Ticks {
-  return notes.reduce((sum, note) => sum + note.duration, 0);
+  let time = 0;
+  for (const note of notes) time += note.duration;
+  return time;
 }
 
 /** How much of two bars is the same in some voices, 0 to 1; undefined where neither has a note there. */
@@ -123,7 +135,7 @@ export function likeBars(
   let common = 0;
   let most = 0;
   for (const voice of voices) {
-    common += commonTime(a.notes[voice], b.notes[voice], by);
+    common += timeInCommon(a.notes[voice], b.notes[voice], by).same;
     most += Math.max(soundingTime(a.notes[voice]), soundingTime(b.notes[voice]));
   }
   return most === 0 ? undefined : common / most;

@@ -11,9 +11,19 @@ export const LIKENESS_NOTICE =
 export interface Rarity {
   /** Of a hundred pairs of independent harmonisations of one tune, so many agree as much or more. */
   readonly inAHundred: number;
+  /** So many pairs of this stack would come as near by chance; absent for a small stack or none. */
+  readonly byChance?: number;
   /** True where the pair is worth a question: see {@link rarityOf}. */
   readonly unusual: boolean;
   readonly sentence: string;
+}
+
+/** How near the pairs of a stack are to each other, by their shares. */
+export interface StackNearness {
+  readonly pairs: number;
+  readonly middle: number;
+  readonly mean: number;
+  readonly deviation: number;
 }
 
 /** Fewer bars than this say nothing. */
@@ -21,29 +31,60 @@ const LEAST_BARS = 4;
 /** A pair is worth a question where no more than so many in a hundred independent pairs agree as much … */
 const UNUSUAL = 2;
 /** … and where it agrees clearly more than the middle pair of its own stack: one class has learnt one manner. */
-const ABOVE_STACK = 0.15;
+const ABOVE_MIDDLE = 0.15;
+/** From so many pairs on the stack tells what may come by chance. */
+const ENOUGH_PAIRS = 45;
 
 /**
  * How common it is to agree so much. The yardstick is one composer's settings of one tune, made apart: he takes up an
- * earlier setting of his own now and then, so it errs on the side of calling a likeness common. Pupils of one class are
- * nearer to each other than that; therefore a pair must also stand out from its own stack.
- *
- * @param stackMiddle the share in which the middle pair of the stack agrees, where it is known
+ * earlier setting of his own now and then, so it errs on the side of calling a likeness common. Pupils of one class may
+ * be nearer to each other than that; therefore a pair must also stand out from its own stack, and it is said how many
+ * pairs of the stack would come as near by chance.
  */
-export function rarityOf(likeness: Likeness, stackMiddle?: number): Rarity {
+export function rarityOf(likeness: Likeness, stack?: StackNearness): Rarity {
   const whole = likeness.compared === 0 ? 0 : likeness.wholeBars / likeness.compared;
-  const byShare = inAHundred(INDEPENDENT.shares, likeness.share);
-  const byBars = inAHundred(INDEPENDENT.wholeBars, whole);
-  const rarest = Math.min(byShare, byBars);
-  const standsOut = stackMiddle === undefined || likeness.share >= stackMiddle + ABOVE_STACK;
-  const common = rarest === 0 ? 'none' : rarest === 1 ? '1 in 100' : `${rarest} in 100`;
-  const stack =
-    stackMiddle === undefined ? '' : ` The middle pair of this stack agrees in ${percent(stackMiddle)}.`;
+  const rarest = Math.min(
+    inAHundred(INDEPENDENT.shares, likeness.share),
+    inAHundred(INDEPENDENT.wholeBars, whole),
+  );
+  const standsOut = stack === undefined || likeness.share >= stack.middle + ABOVE_MIDDLE;
+  const byChance = stack === undefined ? undefined : expected(likeness.share, stack);
   return {
     inAHundred: rarest,
+    ...(byChance === undefined ? {} : { byChance }),
     unusual: likeness.compared >= LEAST_BARS && rarest <= UNUSUAL && standsOut,
-    sentence: `The added voices are the same for ${percent(likeness.share)} of the time, and all three throughout ${likeness.wholeBars} of ${likeness.compared} bars. Of ${INDEPENDENT.pairs} pairs of independent settings of one tune ${common} ${rarest === 1 ? 'agrees' : 'agree'} as much.${stack}`,
+    sentence: [
+      `The added voices are the same for ${percent(likeness.share)} of the time, and all three throughout ${likeness.wholeBars} of ${likeness.compared} bars.`,
+      `Of ${INDEPENDENT.pairs} pairs of independent settings of one tune ${rarest === 0 ? 'none agrees' : rarest === 1 ? '1 in 100 agrees' : `${rarest} in 100 agree`} as much.`,
+      ...(stack === undefined ? [] : [`The middle pair of this stack agrees in ${percent(stack.middle)}.`]),
+      ...(byChance === undefined ? [] : [chanceSentence(byChance, stack!.pairs)]),
+    ].join(' '),
   };
+}
+
+/** How many pairs of the stack would reach a share by chance, its shares taken as spread normally. */
+function expected(share: number, { pairs, mean, deviation }: StackNearness): number | undefined {
+  if (pairs < ENOUGH_PAIRS || deviation === 0) return undefined;
+  return pairs * normalTail((share - mean) / deviation);
+}
+
+/** The part of a normal distribution beyond z; Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.17 (from memory). */
+function normalTail(z: number): number {
+  if (z < 0) return 1 - normalTail(-z);
+  const t = 1 / (1 + 0.2316419 * z);
+  const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  const factors = [0.31938153, -0.356563782, 1.781477937, -1.821255978, 1.330274429];
+  return density * factors.reduceRight((sum, factor) => t * (factor + sum), 0);
+}
+
+function chanceSentence(byChance: number, pairs: number): string {
+  const many =
+    byChance < 0.5
+      ? 'hardly one comes'
+      : byChance < 1.5
+        ? 'about one comes'
+        : `about ${Math.round(byChance)} come`;
+  return `Of its ${pairs} pairs ${many} as near by chance.`;
 }
 
 /** Of a hundred pairs, those that reach a share; see `independent.ts` for the table. */
@@ -70,8 +111,8 @@ export interface Likenesses<Id> {
   readonly pairs: readonly LikePair<Id>[];
   /** Pairs that were compared in full. */
   readonly compared: number;
-  /** The share in which the middle pair agrees, 0 to 1; absent where there are fewer than three scripts. */
-  readonly stackMiddle?: number;
+  /** How near the stack's pairs are in all; absent where there are fewer than three. */
+  readonly stack?: StackNearness;
   readonly notice: string;
 }
 
@@ -98,25 +139,35 @@ export function likePairs<Id>(scripts: readonly StackScript<Id>[]): Likenesses<I
     ([i, j]) => !own(i, j),
   );
   const found = candidates.map(([i, j]) => ({ i, j, likeness: likenessOf(ready[i]!, ready[j]!) }));
-  const shares = scripts.length <= ALL_PAIRS ? found.map(({ likeness }) => likeness) : sampled(ready, own);
-  const stackMiddle = middle(
-    shares.filter(({ compared }) => compared >= LEAST_BARS).map(({ share }) => share),
-  );
+  const drawn = scripts.length <= ALL_PAIRS ? found.map(({ likeness }) => likeness) : sampled(ready, own);
+  const stack = nearnessOf(drawn, (scripts.length * (scripts.length - 1)) / 2);
   const pairs = found
     .map(({ i, j, likeness }) => ({
       first: scripts[i]!.id,
       second: scripts[j]!.id,
       likeness,
-      rarity: rarityOf(likeness, scripts.length < 3 ? undefined : stackMiddle),
+      rarity: rarityOf(likeness, stack),
     }))
     .filter(({ rarity }) => rarity.unusual)
     .sort((a, b) => b.likeness.share - a.likeness.share);
   return {
     pairs,
     compared: found.length,
-    ...(stackMiddle === undefined || scripts.length < 3 ? {} : { stackMiddle }),
+    ...(stack === undefined ? {} : { stack }),
     notice: LIKENESS_NOTICE,
   };
+}
+
+/** Undefined where fewer than three pairs were drawn: two scripts are no stack to stand out from. */
+function nearnessOf(drawn: readonly Likeness[], pairs: number): StackNearness | undefined {
+  const shares = drawn
+    .filter(({ compared }) => compared >= LEAST_BARS)
+    .map(({ share }) => share)
+    .sort((a, b) => a - b);
+  if (shares.length < 3) return undefined;
+  const mean = shares.reduce((sum, share) => sum + share, 0) / shares.length;
+  const spread = shares.reduce((sum, share) => sum + (share - mean) ** 2, 0) / shares.length;
+  return { pairs, middle: shares[shares.length >> 1]!, mean, deviation: Math.sqrt(spread) };
 }
 
 /** Lays each script beside a setting that the teacher supplies; those worth a question, the likest first. */
@@ -132,10 +183,6 @@ export function likeReference<Id>(
     if (rarity.unusual) pairs.push({ first: id, second: 'reference', likeness, rarity });
   }
   return pairs.sort((a, b) => b.likeness.share - a.likeness.share);
-}
-
-function middle(values: readonly number[]): number | undefined {
-  return [...values].sort((a, b) => a - b)[values.length >> 1];
 }
 
 type Indices = readonly [number, number];

@@ -3,23 +3,31 @@
  * accuses nobody: friends work together, teachers show a bar on the board, and a plain tune has plain answers.
  */
 import { alignBars, transpositionBetween } from './align.ts';
-import { commonTime, type PitchCode, type Sounding, type SoundingBar } from './bar-notes.ts';
+import {
+  likeBars,
+  type PitchCode,
+  type Sounding,
+  type SoundingBar,
+  soundingTime,
+  timeInCommon,
+} from './bar-notes.ts';
 import { ADDED, type AddedVoice, type LikenessPrint, printedBars } from './print.ts';
 
 /** A print made ready to be compared with many others. */
 export interface Comparable {
   readonly print: LikenessPrint;
   readonly bars: readonly SoundingBar[];
-  /** The tune from its first note on, whatever its key: two scripts of one brief have the same. */
-  readonly tune: string;
-  readonly firstCode: PitchCode;
+  /** For each bar its tune, counted from its own first note, and that note: equal for a transposed tune. */
+  readonly tune: readonly { readonly shape: string; readonly from: PitchCode }[];
 }
 
 export function comparable(print: LikenessPrint): Comparable {
   const bars = printedBars(print);
-  const firstCode = bars.flatMap((bar) => bar.notes.S)[0]?.code ?? 0;
-  const tune = bars.map((bar) => lineKey(bar.notes.S, firstCode)).join('|');
-  return { print, bars, tune, firstCode };
+  const tune = bars.map(({ notes }) => {
+    const from = notes.S[0]?.code ?? 0;
+    return { shape: lineKey(notes.S, from), from };
+  });
+  return { print, bars, tune };
 }
 
 /** A line as text, its pitches counted from some pitch: equal for lines that are the same but for transposition. */
@@ -55,13 +63,7 @@ const SAME_TUNE = 0.75;
 
 /** Compares two scripts, bar for bar of the tune; a transposed script is compared as transposed back. */
 export function likenessOf(a: Comparable, b: Comparable): Likeness {
-  const sameTune = a.tune === b.tune;
-  const by = sameTune ? b.firstCode - a.firstCode : transpositionBetween(a.bars, b.bars, ['S']);
-  const pairs = sameTune
-    ? a.bars.map((_, i) => [i, i] as const)
-    : alignBars(a.bars, b.bars, ['S'], by).bars.flatMap(({ a: i, b: j, likeness }) =>
-        i === undefined || j === undefined || likeness < SAME_TUNE ? [] : [[i, j] as const],
-      );
+  const { by, pairs } = answeringBars(a, b);
   const common = { A: 0, T: 0, B: 0 };
   const all = { A: 0, T: 0, B: 0 };
   const bars: AgreeingBar[] = [];
@@ -74,10 +76,12 @@ export function likenessOf(a: Comparable, b: Comparable): Likeness {
     const voices: AddedVoice[] = [];
     let asked = 0;
     for (const voice of ADDED) {
-      const time = timeOfBoth(x.notes[voice], y.notes[voice]);
-      if (time === 0) continue;
+      const [own, other] = [x.notes[voice], y.notes[voice]];
+      // What one of them left unwritten is not compared.
+      if (own.length === 0 || other.length === 0) continue;
       asked++;
-      const same = commonTime(x.notes[voice], y.notes[voice], by);
+      const { same, together } = timeInCommon(own, other, by);
+      const time = soundingTime(own) + soundingTime(other) - together;
       common[voice] += same;
       all[voice] += time;
       if (same === time) voices.push(voice);
@@ -104,17 +108,35 @@ export function likenessOf(a: Comparable, b: Comparable): Likeness {
   };
 }
 
-/** The time in which either sounds, where both sound at all: what one left unwritten is not compared. */
-function timeOfBoth(a: readonly Sounding[], b: readonly Sounding[]): number {
-  if (a.length === 0 || b.length === 0) return 0;
-  let time = 0;
-  let until = 0;
-  const notes = [...a, ...b].sort((x, y) => x.onset - y.onset);
-  for (const { onset, duration } of notes) {
-    const end = onset + duration;
-    if (end <= until) continue;
-    time += end - Math.max(onset, until);
-    until = end;
-  }
-  return time;
+interface Answering {
+  readonly by: PitchCode;
+  /** Indices of the bars that have the same tune. */
+  readonly pairs: readonly (readonly [number, number])[];
+}
+
+/** Where so many bars of two tunes agree at their own places, no bar was put in or left out. */
+const MOSTLY = 0.6;
+
+/** Which bars answer to each other, by the tune. Two scripts of one brief mostly stand bar against bar. */
+function answeringBars(a: Comparable, b: Comparable): Answering {
+  const steps = new Map<PitchCode, number>();
+  if (a.bars.length === b.bars.length)
+    for (const [i, x] of a.tune.entries()) {
+      const y = b.tune[i]!;
+      if (x.shape === y.shape && x.shape !== '')
+        steps.set(y.from - x.from, (steps.get(y.from - x.from) ?? 0) + 1);
+    }
+  for (const [by, bars] of steps)
+    if (bars >= MOSTLY * a.bars.length)
+      return {
+        by,
+        pairs: a.bars.flatMap((bar, i) =>
+          (likeBars(bar, b.bars[i]!, ['S'], by) ?? 0) >= SAME_TUNE ? [[i, i] as const] : [],
+        ),
+      };
+  const by = transpositionBetween(a.bars, b.bars, ['S']);
+  const pairs = alignBars(a.bars, b.bars, ['S'], by).bars.flatMap(({ a: i, b: j, likeness }) =>
+    i === undefined || j === undefined || likeness < SAME_TUNE ? [] : [[i, j] as const],
+  );
+  return { by, pairs };
 }
