@@ -3,6 +3,7 @@ import {
   BarlineType,
   type Beam,
   Clef,
+  GraceNoteGroup,
   KeySignature,
   Stave,
   StaveConnector,
@@ -272,9 +273,28 @@ function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered):
   });
   boxes.solid.push(head);
   for (const modifier of note.getModifiers()) {
-    const box = modifier.getBoundingBox();
-    boxes.solid.push({ x: box.x, y: box.y, width: box.w, height: box.h });
+    if (modifier instanceof GraceNoteGroup) boxes.solid.push(...graceBoxes(modifier));
+    else {
+      const box = modifier.getBoundingBox();
+      boxes.solid.push({ x: box.x, y: box.y, width: box.w, height: box.h });
+    }
   }
+}
+
+/** Grace notes with their stems, flags and accidentals. */
+function graceBoxes(group: GraceNoteGroup): Box[] {
+  return group.getGraceNotes().flatMap((note) => {
+    if (!(note instanceof StaveNote)) return [];
+    const { x, y, w, h } = note.noteHeads[0]!.getBoundingBox();
+    const { topY } = note.getStemExtents();
+    const top = Math.min(y, topY) - 2;
+    const stem = { x: x - 1, y: top, width: w + 9, height: Math.max(y + h, topY) + 2 - top };
+    const accidentals = note.getModifiers().map((modifier) => {
+      const box = modifier.getBoundingBox();
+      return { x: box.x, y: box.y, width: box.w, height: box.h };
+    });
+    return [stem, ...accidentals];
+  });
 }
 
 function beamBoxes(beam: Beam): Box[] {

@@ -6,6 +6,8 @@ import type { PlacedWords } from './lanes.ts';
 import { type Measure, ORNAMENT_LETTERS } from './words.ts';
 
 const LETTER_SIZE = 11.5;
+/** From the accent of É to the tail of p. */
+const LETTER_HEIGHT = 13;
 /** Sloping letters reach a little beyond their measured width. */
 const SLOPE = 1.5;
 const NUMBER_SIZE = 10;
@@ -69,10 +71,10 @@ function headAt(geometry: SystemGeometry, ornament: Ornament): HeadBox | undefin
 function candidates(head: HeadBox, width: number): Box[] {
   const up = stemUp(head.voice);
   const middle = head.x + head.width / 2 - width / 2;
-  const past = up ? head.tip - 13 : head.tip + 2;
-  const other = up ? head.y + head.height + 2 : head.y - 13;
-  const level = head.y + head.height / 2 - 5.5;
-  const size = { width, height: 11 };
+  const past = up ? head.tip - LETTER_HEIGHT - 2 : head.tip + 2;
+  const other = up ? head.y + head.height + 2 : head.y - LETTER_HEIGHT - 2;
+  const level = head.y + head.height / 2 - LETTER_HEIGHT / 2;
+  const size = { width, height: LETTER_HEIGHT };
   const spots = [
     { x: middle, y: past },
     { x: middle, y: other },
@@ -89,15 +91,15 @@ function candidates(head: HeadBox, width: number): Box[] {
 function outwards(head: HeadBox, width: number, geometry: SystemGeometry, blocked: readonly Box[]): Box {
   const up = head.voice === 'S' || head.voice === 'A';
   const edge = up
-    ? Math.min(-14, head.tip - 14)
+    ? Math.min(-16, head.tip - 16)
     : Math.max(geometry.top.bass + STAFF_HEIGHT + 4, head.tip + 4);
   const wanted = head.x + head.width / 2 - width / 2;
   const x = Math.max(1, Math.min(wanted, geometry.width - width - 1));
   for (let step = 0; step < 60; step++) {
-    const box = { x, y: edge + (up ? -3 : 3) * step, width, height: 11 };
+    const box = { x, y: edge + (up ? -3 : 3) * step, width, height: LETTER_HEIGHT };
     if (isFree(box, geometry, blocked)) return box;
   }
-  return { x, y: edge + (up ? -180 : 180), width, height: 11 };
+  return { x, y: edge + (up ? -180 : 180), width, height: LETTER_HEIGHT };
 }
 
 /** True where a box covers no sign, stem or beam and none of the boxes taken. */

@@ -151,7 +151,7 @@ function graceNotes(sign: Sign, voice: VoiceName): GraceNoteGroup {
       keys: [keyString(pitch)],
       duration: '8',
       clef: STAFF_OF[voice],
-      slash: true,
+      slash: sign.grace?.length === 1,
     });
     grace.setStemDirection(stemUp(voice) ? Stem.UP : Stem.DOWN);
     if (pitch.alteration !== 0) grace.addModifier(new Accidental(accidentalSign(pitch.alteration)), 0);

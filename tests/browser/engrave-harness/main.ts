@@ -48,6 +48,7 @@ const harness = {
   selected,
   drawings,
   input,
+  show,
   read: (text: string) => readNotation(text).score,
   showText: (text: string, options?: Partial<EngravingInput>) => show(readNotation(text).score, options),
   /** A MusicXML or MXL file, as bytes in base 64. */
