@@ -14,6 +14,13 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     chunkSizeWarningLimit: 700,
+    // Two pages: the pupil's, and the marking desk.
+    rolldownOptions: {
+      input: {
+        page: fileURLToPath(new URL('index.html', import.meta.url)),
+        desk: fileURLToPath(new URL('desk/index.html', import.meta.url)),
+      },
+    },
   },
   worker: { format: 'es' },
   plugins: [
@@ -23,14 +30,20 @@ export default defineConfig({
       manifest: {
         name: 'Partwise',
         short_name: 'Partwise',
-        description: 'Checks four-part chorale harmonisations: what is wrong, where, why, and which way to look.',
+        description:
+          'Checks four-part chorale harmonisations: what is wrong, where, why, and which way to look.',
         start_url: './',
         display: 'standalone',
         background_color: '#faf6ec',
         theme_color: '#faf6ec',
         icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
       },
-      workbox: { globPatterns: ['**/*.{js,css,html,svg,woff2}'], maximumFileSizeToCacheInBytes: 4_000_000 },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        maximumFileSizeToCacheInBytes: 4_000_000,
+        // What the service answers is never the page.
+        navigateFallbackDenylist: [/^\/api\//, /^\/desk\//],
+      },
     }),
   ],
 });

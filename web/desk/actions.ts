@@ -1,0 +1,391 @@
+/** What can be done at the desk. Each thing is stored by the service before the page shows it as done. */
+import type { Severity } from '../../src/rules/rule.ts';
+import type { Store } from '../state/store.ts';
+import {
+  classAnswer,
+  decisionAnswer,
+  type Judged,
+  likenessAnswer,
+  madeAnswer,
+  moderationAnswer,
+  nothingInParticular,
+  remarksAnswer,
+  type ScriptView,
+  scriptAnswer,
+  sessionAnswer,
+  sheetAnswer,
+  stackAnswer,
+  stacksAnswer,
+} from './answers.ts';
+import { ask, Refused, useToken } from './service.ts';
+import { type DeskState, hashOf, type Made, type Place, placeOf, type Writing } from './state.ts';
+import { takeFiles } from './taking.ts';
+
+export type Actions = ReturnType<typeof createActions>;
+
+/** The settings of a new stack, as texts. */
+export interface NewStack {
+  readonly name: string;
+  readonly profile?: string;
+  readonly brief?: string;
+  readonly scheme?: string;
+  readonly pattern?: string;
+  readonly reference?: string;
+}
+
+export function createActions(store: Store<DeskState>, say: (text: string) => void) {
+  const set = (change: Partial<DeskState>): void => store.update((state) => ({ ...state, ...change }));
+
+  /** Runs something that may be refused, and shows the sentence where it is. */
+  async function attempt(run: () => Promise<void>): Promise<void> {
+    try {
+      await run();
+    } catch (error) {
+      if (!(error instanceof Refused)) throw error;
+      set({ notice: { text: error.message, wrong: true } });
+      if (error.status === 401) set({ signedIn: false });
+      // Somebody decided in another window: show what stands now, so that the person can decide again.
+      const { place } = store.get();
+      if (error.status === 409 && place.view === 'script') await loadScript(place.script);
+    }
+  }
+
+  const told = (text: string): void => {
+    set({ notice: { text, wrong: false } });
+    say(text);
+  };
+
+  function go(place: Place): void {
+    location.hash = hashOf(place);
+  }
+
+  async function start(): Promise<void> {
+    await attempt(async () => {
+      const { passphraseNeeded, signedIn, token } = await ask(sessionAnswer, '/session');
+      useToken(token);
+      set({ signedIn: signedIn || !passphraseNeeded });
+      if (signedIn) await load();
+    });
+  }
+
+  async function signIn(passphrase: string): Promise<void> {
+    await attempt(async () => {
+      const answer = await ask(sessionAnswer.partial(), '/session', { method: 'POST', body: { passphrase } });
+      useToken(answer.token);
+      set({ signedIn: true, notice: undefined });
+      await load();
+    });
+  }
+
+  /** Fetches what the address asks for. */
+  async function load(): Promise<void> {
+    const place = placeOf(location.hash);
+    set({ place, notice: undefined, writing: undefined });
+    await attempt(async () => {
+      if (place.view === 'stacks') set({ stacks: (await ask(stacksAnswer, '/stacks')).stacks });
+      else if (place.view === 'script') await loadScript(place.script);
+      else await loadStack(place.stack);
+      if (place.view === 'class') set({ classView: await ask(classAnswer, `/stacks/${place.stack}/class`) });
+      if (place.view === 'likeness') {
+        set({ likeness: await ask(likenessAnswer, `/stacks/${place.stack}/likeness`) });
+      }
+      if (place.view === 'moderation') await loadModeration(place.stack, place.criterion);
+      if (place.view === 'sheets') await loadSheets(place.stack);
+    });
+  }
+
+  async function loadStack(id: number): Promise<void> {
+    const { stack, scripts } = await ask(stackAnswer, `/stacks/${id}?most=500`);
+    set({ stack, queue: scripts });
+  }
+
+  async function loadScript(id: number): Promise<void> {
+    const script = await ask(scriptAnswer, `/scripts/${id}`);
+    const { stack, place, chosen } = store.get();
+    if (stack?.id !== script.script.stack || !store.get().queue.some((entry) => entry.id === id)) {
+      await loadStack(script.script.stack);
+    }
+    const kept = place.view === 'script' && script.findings.some((finding) => finding.id === chosen);
+    set({ script, chosen: kept ? chosen : firstOpen(script)?.id });
+  }
+
+  async function loadModeration(stack: number, criterion: string): Promise<void> {
+    const moderation = await ask(
+      moderationAnswer,
+      `/stacks/${stack}/moderation${criterion === '' ? '' : `?criterion=${encodeURIComponent(criterion)}`}`,
+    );
+    set({ moderation });
+    const beside: Record<number, ScriptView> = {};
+    for (const { script } of moderation.ranked)
+      beside[script.id] = await ask(scriptAnswer, `/scripts/${script.id}`);
+    set({ beside });
+  }
+
+  async function loadSheets(stack: number): Promise<void> {
+    set({ sheets: [] });
+    const latest = new Map<string, number>();
+    for (const { id, candidate, error } of store.get().queue) {
+      if (error === undefined) latest.set(candidate ?? `script ${id}`, id);
+    }
+    const sheets = [];
+    for (const id of latest.values()) sheets.push(await ask(sheetAnswer, `/scripts/${id}/sheet`));
+    if (store.get().stack?.id === stack) set({ sheets });
+  }
+
+  async function makeStack(settings: NewStack): Promise<void> {
+    await attempt(async () => {
+      const { stack } = await ask(madeAnswer, '/stacks', { method: 'POST', body: settings });
+      go({ view: 'queue', stack: stack.id });
+    });
+  }
+
+  async function take(files: readonly File[]): Promise<void> {
+    const { stack } = store.get();
+    if (stack === undefined) return;
+    await attempt(async () => {
+      const { taken, messages } = await takeFiles(stack.id, files, (done, of) =>
+        set({ taking: { done, of, messages: [] } }),
+      );
+      set({ taking: messages.length > 0 ? { done: taken, of: taken, messages } : undefined });
+      await loadStack(stack.id);
+      told(`${taken} ${taken === 1 ? 'file' : 'files'} taken in.`);
+    });
+    if (store.get().notice?.wrong) set({ taking: undefined });
+  }
+
+  function choose(finding: string | undefined): void {
+    set({ chosen: finding, writing: undefined });
+  }
+
+  /** Chooses the finding so many places further on. */
+  function step(by: number): void {
+    const { script, chosen } = store.get();
+    if (script === undefined || script.findings.length === 0) return;
+    const at = script.findings.findIndex(({ id }) => id === chosen);
+    const next = at < 0 ? 0 : Math.min(script.findings.length - 1, Math.max(0, at + by));
+    choose(script.findings[next]!.id);
+  }
+
+  function chosenFinding(): Judged | undefined {
+    const { script, chosen } = store.get();
+    return script?.findings.find(({ id }) => id === chosen);
+  }
+
+  /** Stores a decision about this script, then shows how it stands. */
+  async function decide(decision: object, what: string, beside?: string): Promise<void> {
+    const { script } = store.get();
+    if (script === undefined) return;
+    const { id, revision } = script.script;
+    await attempt(async () => {
+      const answer = await ask(decisionAnswer, `/scripts/${id}/decisions`, {
+        method: 'POST',
+        body: { revision, decision, ...(beside === undefined ? {} : { beside }) },
+      });
+      await remember({ id: answer.decision.id, what, forAll: false });
+      await loadScript(id);
+      told(what);
+    });
+  }
+
+  function remember(made: Made): Promise<void> {
+    store.update((state) => ({ ...state, made: [...state.made, made].slice(-200) }));
+    return Promise.resolve();
+  }
+
+  async function agree(): Promise<void> {
+    const finding = chosenFinding();
+    if (finding === undefined) return;
+    await decide({ kind: 'agree', finding: finding.id }, `Agreed: ${finding.name}, bar ${finding.bar}.`);
+    nextOpen(finding);
+  }
+
+  async function overrule(reason: string | undefined): Promise<void> {
+    const finding = chosenFinding();
+    if (finding === undefined) return;
+    await decide(
+      { kind: 'overrule', finding: finding.id, ...(reason ? { reason } : {}) },
+      `Overruled: ${finding.name}, bar ${finding.bar}.`,
+    );
+    nextOpen(finding);
+  }
+
+  /** For the whole class: this kind of place, or the rule wherever it speaks. */
+  async function overruleForAll(reach: 'place' | 'rule', reason: string | undefined): Promise<void> {
+    const finding = chosenFinding();
+    const { script } = store.get();
+    if (finding === undefined || script === undefined) return;
+    const what = `Overruled for the whole class: ${finding.name}${reach === 'place' ? ', at places like this' : ''}.`;
+    await attempt(async () => {
+      const answer = await ask(decisionAnswer, `/stacks/${script.script.stack}/decisions`, {
+        method: 'POST',
+        body: {
+          revision: script.stackRevision,
+          decision: {
+            kind: 'overrule for all',
+            rule: finding.rule,
+            ...(reach === 'place' ? { context: finding.context } : {}),
+            ...(reason ? { reason } : {}),
+          },
+        },
+      });
+      await remember({ id: answer.decision.id, what, forAll: true });
+      await loadScript(script.script.id);
+      told(what);
+    });
+    nextOpen(finding);
+  }
+
+  async function setSeverity(severity: Severity): Promise<void> {
+    const finding = chosenFinding();
+    if (finding === undefined) return;
+    await decide(
+      { kind: 'severity', finding: finding.id, severity },
+      `${finding.name} counts as a ${severity}.`,
+    );
+  }
+
+  /** Takes back what was decided last in this window. */
+  async function undo(): Promise<void> {
+    const { made } = store.get();
+    const last = made.at(-1);
+    if (last === undefined) return told('Nothing to take back.');
+    await takeBack(last.id, last.forAll, `Taken back: ${last.what}`);
+  }
+
+  /** Takes back any decision, also one of another day. */
+  async function takeBack(decision: string, forAll: boolean, what: string): Promise<void> {
+    const { script } = store.get();
+    if (script === undefined) return;
+    await attempt(async () => {
+      await ask(decisionAnswer, `/decisions/${decision}/undo`, {
+        method: 'POST',
+        body: { revision: forAll ? script.stackRevision : script.script.revision },
+      });
+      set({ made: store.get().made.filter(({ id }) => id !== decision) });
+      await loadScript(script.script.id);
+      told(what);
+    });
+  }
+
+  /** After a decision: the next finding that nobody has decided about. */
+  function nextOpen(after: Judged): void {
+    const { script, notice } = store.get();
+    if (script === undefined || notice?.wrong) return;
+    const at = script.findings.findIndex(({ id }) => id === after.id);
+    const next = script.findings.slice(at + 1).find(isOpen) ?? script.findings.find(isOpen);
+    if (next !== undefined) choose(next.id);
+  }
+
+  async function beginRemark(from: number, beside: string | undefined, until?: number): Promise<void> {
+    const writing: Writing = {
+      from,
+      ...(until === undefined ? {} : { until }),
+      ...(beside === undefined ? {} : { beside }),
+      text: '',
+      offered: [],
+    };
+    set({ writing });
+    await typeRemark('');
+  }
+
+  async function typeRemark(text: string): Promise<void> {
+    const { writing } = store.get();
+    if (writing === undefined) return;
+    set({ writing: { ...writing, text } });
+    await attempt(async () => {
+      const query = new URLSearchParams({
+        typed: text,
+        ...(writing.beside === undefined ? {} : { rule: writing.beside }),
+      });
+      const { remarks } = await ask(remarksAnswer, `/remarks?${query}`);
+      const now = store.get().writing;
+      if (now !== undefined && now.text === text) set({ writing: { ...now, offered: remarks } });
+    });
+  }
+
+  async function saveRemark(text: string, until: number | undefined): Promise<void> {
+    const { writing } = store.get();
+    if (writing === undefined || text.trim() === '') return;
+    await decide(
+      { kind: 'remark', from: writing.from, ...(until === undefined ? {} : { until }), text },
+      'Remark kept.',
+      writing.beside,
+    );
+    set({ writing: undefined });
+  }
+
+  async function giveMark(criterion: string, marks: number | null): Promise<void> {
+    const { script } = store.get();
+    if (script === undefined) return;
+    const { id, revision } = script.script;
+    await attempt(async () => {
+      await ask(nothingInParticular, `/scripts/${id}/marks/${criterion}`, {
+        method: 'PUT',
+        body: { revision, marks },
+      });
+      await loadScript(id);
+      told(marks === null ? 'Mark taken back.' : `${marks} marks.`);
+    });
+  }
+
+  async function change(details: { candidate?: string; draft?: number; done?: boolean }): Promise<void> {
+    const { script } = store.get();
+    if (script === undefined) return;
+    const { id, revision } = script.script;
+    await attempt(async () => {
+      await ask(nothingInParticular, `/scripts/${id}`, { method: 'PATCH', body: { revision, ...details } });
+      await loadStack(script.script.stack);
+      await loadScript(id);
+    });
+  }
+
+  /** Finished with this script: on to the next. */
+  async function finish(): Promise<void> {
+    await change({ done: true });
+    if (!store.get().notice?.wrong) goTo(1);
+  }
+
+  /** The script so many places further on in the queue. */
+  function goTo(by: number): void {
+    const { script, queue, stack } = store.get();
+    const at = queue.findIndex(({ id }) => id === script?.script.id);
+    const next = queue[at + by];
+    if (next !== undefined) go({ view: 'script', script: next.id });
+    else if (stack !== undefined) go({ view: 'queue', stack: stack.id });
+  }
+
+  return {
+    agree,
+    beginRemark,
+    change,
+    choose,
+    chosenFinding,
+    closeRemark: () => set({ writing: undefined }),
+    dismiss: () => set({ notice: undefined, taking: undefined }),
+    finish,
+    giveMark,
+    go,
+    goTo,
+    load,
+    makeStack,
+    overrule,
+    overruleForAll,
+    saveRemark,
+    setSeverity,
+    signIn,
+    start,
+    step,
+    take,
+    takeBack,
+    typeRemark,
+    undo,
+  };
+}
+
+function isOpen({ standing, severity }: Judged): boolean {
+  return standing === 'open' && severity !== 'remark';
+}
+
+function firstOpen(script: ScriptView): Judged | undefined {
+  return script.findings.find(isOpen) ?? script.findings[0];
+}

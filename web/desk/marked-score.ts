@@ -1,0 +1,152 @@
+/** A script's score with its findings and the teacher's remarks as numbered tags. */
+import { html, type TemplateResult } from 'lit';
+import { AsyncDirective } from 'lit/async-directive.js';
+import { directive, type ElementPart } from 'lit/directive.js';
+import { analyse } from '../../src/harmony/analyse.ts';
+import type { Analysis } from '../../src/harmony/analysis.ts';
+import type { Score } from '../../src/score/score.ts';
+import { type Texture, type Tone, textureOf } from '../../src/score/texture.ts';
+import { CROTCHET, type Ticks } from '../../src/score/time.ts';
+import {
+  ALL_LAYERS,
+  createEngraving,
+  type Engraving,
+  type Hit,
+  type MarkedFinding,
+  type Marks,
+} from '../engrave/index.ts';
+import type { Judged, Remark } from './answers.ts';
+
+export interface MarkedScore {
+  readonly score: Score;
+  readonly findings: readonly Judged[];
+  readonly remarks: readonly Remark[];
+}
+
+/** Analyses are kept as long as their scores: choosing a finding must not read the harmony again. */
+const analyses = new WeakMap<Score, Analysis>();
+
+function analysisOf(score: Score): Analysis {
+  const known = analyses.get(score);
+  if (known !== undefined) return known;
+  const analysis = analyse(textureOf(score));
+  analyses.set(score, analysis);
+  return analysis;
+}
+
+/** Crotchets, as the service says them, in ticks. */
+export function ticks(crotchets: number): Ticks {
+  return Math.round(crotchets * CROTCHET);
+}
+
+/** The marks as the engraver takes them: findings numbered as listed, remarks lettered. */
+export function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
+  const { texture, chords, keys, ornaments, cadences } = analysisOf(score);
+  const marked: MarkedFinding[] = findings.map((finding, i) => ({
+    id: finding.id,
+    label: String(i + 1),
+    severity: finding.severity,
+    family: finding.family,
+    voices: finding.voices,
+    from: ticks(finding.from),
+    until: ticks(finding.until),
+    tones: finding.notes.flatMap(({ voice, at }) => toneAt(texture, voice, ticks(at))),
+    ...(finding.standing === 'overruled' ? { waived: true } : {}),
+  }));
+  const own: MarkedFinding[] = remarks.map((remark, i) => ({
+    id: remark.id,
+    label: letterOf(i),
+    severity: 'remark',
+    family: 'melody',
+    voices: remark.voice === undefined ? [] : [remark.voice],
+    from: ticks(remark.from),
+    until: ticks(remark.until ?? remark.from + 1),
+    tones: [],
+  }));
+  return { findings: [...marked, ...own], chords, keys, ornaments, cadences };
+}
+
+/** `a`, `b`, … `z`, `aa`. */
+export function letterOf(index: number): string {
+  const letter = String.fromCharCode(97 + (index % 26));
+  return index < 26 ? letter : `${letterOf(Math.floor(index / 26) - 1)}${letter}`;
+}
+
+function toneAt(texture: Texture, voice: Tone['voice'], at: Ticks): Tone[] {
+  return texture.tones[voice].filter((tone) => tone.at <= at && at < tone.until);
+}
+
+export interface ScoreEvents {
+  readonly onSelect?: (id: string | undefined) => void;
+  readonly onPoint?: (hit: Hit) => void;
+}
+
+class MarkedScoreDirective extends AsyncDirective {
+  private engraving: Engraving | undefined;
+  private observer: ResizeObserver | undefined;
+  private element: HTMLElement | undefined;
+  private shown: MarkedScore | undefined;
+  private marks: Marks | undefined;
+  private chosen: string | undefined;
+  private events: ScoreEvents = {};
+
+  render(_shown: MarkedScore, _chosen: string | undefined, _events: ScoreEvents): undefined {
+    return undefined;
+  }
+
+  override update(
+    part: ElementPart,
+    [shown, chosen, events]: [MarkedScore, string | undefined, ScoreEvents],
+  ): undefined {
+    this.events = events;
+    if (this.element !== part.element) {
+      this.element = part.element as HTMLElement;
+      this.engraving = createEngraving(this.element, {
+        onSelectFinding: (id) => this.events.onSelect?.(id),
+        onPoint: (hit) => this.events.onPoint?.(hit),
+      });
+      this.observer = new ResizeObserver(() => this.draw());
+      this.observer.observe(this.element);
+    }
+    const same =
+      this.shown?.score === shown.score &&
+      this.shown.findings === shown.findings &&
+      this.shown.remarks === shown.remarks;
+    if (!same) {
+      this.shown = shown;
+      this.marks = deskMarks(shown);
+      this.draw();
+    }
+    if (!same || this.chosen !== chosen) {
+      this.chosen = chosen;
+      this.engraving?.select(chosen);
+      if (chosen !== undefined) this.engraving?.scrollTo({ finding: chosen }, true);
+    }
+    return undefined;
+  }
+
+  private draw(): void {
+    const width = this.element?.clientWidth ?? 0;
+    if (width === 0 || this.shown === undefined || this.marks === undefined) return;
+    this.engraving?.update({ score: this.shown.score, marks: this.marks, width, layers: ALL_LAYERS });
+    this.engraving?.select(this.chosen);
+  }
+
+  protected override disconnected(): void {
+    this.observer?.disconnect();
+    this.engraving?.destroy();
+    this.element = undefined;
+  }
+}
+
+const marked = directive(MarkedScoreDirective);
+
+/** `words` stand for the drawing to those who don't see it. */
+export function markedScore(
+  shown: MarkedScore,
+  chosen: string | undefined,
+  words: string,
+  events: ScoreEvents = {},
+): TemplateResult {
+  return html`<div class="score" role="img" aria-label=${words} ${marked(shown, chosen, events)}></div>`;
+}

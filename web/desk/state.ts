@@ -1,0 +1,108 @@
+/** What the desk's page shows, as one value. */
+import type {
+  ClassView,
+  Entry,
+  LikenessView,
+  ModerationView,
+  ScriptView,
+  SheetView,
+  Stack,
+  StackLine,
+} from './answers.ts';
+
+/** Where the page is, kept in the address after `#`. */
+export type Place =
+  | { readonly view: 'stacks' }
+  | { readonly view: 'queue' | 'class' | 'likeness' | 'sheets'; readonly stack: number }
+  | { readonly view: 'moderation'; readonly stack: number; readonly criterion: string }
+  | { readonly view: 'script'; readonly script: number };
+
+export interface Writing {
+  /** Where the remark will stand, in crotchets. */
+  readonly from: number;
+  readonly until?: number;
+  /** The rule whose finding it is written beside. */
+  readonly beside?: string;
+  readonly text: string;
+  readonly offered: readonly { readonly text: string; readonly uses: number }[];
+}
+
+/** A decision that can be taken back, the latest last. */
+export interface Made {
+  readonly id: string;
+  readonly what: string;
+  readonly forAll: boolean;
+}
+
+export interface DeskState {
+  readonly place: Place;
+  readonly signedIn: boolean | undefined;
+  readonly stacks: readonly StackLine[];
+  readonly stack: Stack | undefined;
+  readonly queue: readonly Entry[];
+  /** Files being taken in. */
+  readonly taking:
+    | { readonly done: number; readonly of: number; readonly messages: readonly string[] }
+    | undefined;
+  readonly script: ScriptView | undefined;
+  /** Id of the finding under hand. */
+  readonly chosen: string | undefined;
+  readonly writing: Writing | undefined;
+  readonly made: readonly Made[];
+  readonly classView: ClassView | undefined;
+  readonly moderation: ModerationView | undefined;
+  /** Scores of the scripts laid side by side, by script. */
+  readonly beside: Readonly<Record<number, ScriptView>>;
+  readonly likeness: LikenessView | undefined;
+  readonly sheets: readonly SheetView[];
+  /** What went wrong or was done last, in a sentence. */
+  readonly notice: { readonly text: string; readonly wrong: boolean } | undefined;
+}
+
+export const EMPTY_DESK: DeskState = {
+  place: { view: 'stacks' },
+  signedIn: undefined,
+  stacks: [],
+  stack: undefined,
+  queue: [],
+  taking: undefined,
+  script: undefined,
+  chosen: undefined,
+  writing: undefined,
+  made: [],
+  classView: undefined,
+  moderation: undefined,
+  beside: {},
+  likeness: undefined,
+  sheets: [],
+  notice: undefined,
+};
+
+/** Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/moderation/chords`; the list of stacks for anything else. */
+export function placeOf(hash: string): Place {
+  const [what, number, view, criterion] = hash.replace(/^#\/?/, '').split('/');
+  const id = Number(number);
+  if (!Number.isInteger(id) || id <= 0) return { view: 'stacks' };
+  if (what === 'script') return { view: 'script', script: id };
+  if (what !== 'stack') return { view: 'stacks' };
+  if (view === 'moderation') return { view, stack: id, criterion: criterion ?? '' };
+  return view === 'class' || view === 'likeness' || view === 'sheets'
+    ? { view, stack: id }
+    : { view: 'queue', stack: id };
+}
+
+/** The inverse of {@link placeOf}. */
+export function hashOf(place: Place): string {
+  switch (place.view) {
+    case 'stacks':
+      return '#/';
+    case 'script':
+      return `#/script/${place.script}`;
+    case 'queue':
+      return `#/stack/${place.stack}`;
+    case 'moderation':
+      return `#/stack/${place.stack}/moderation${place.criterion === '' ? '' : `/${place.criterion}`}`;
+    default:
+      return `#/stack/${place.stack}/${place.view}`;
+  }
+}

@@ -1,0 +1,88 @@
+/** The whole page: a heading, where one is, and the view. */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Actions } from '../actions.ts';
+import { type DeskState, hashOf, type Place } from '../state.ts';
+import { classPage } from './class.ts';
+import { likenessPage } from './likeness.ts';
+import { moderationPage } from './moderation.ts';
+import { queuePage } from './queue.ts';
+import { scriptPage } from './script.ts';
+import { sheetsPage } from './sheets.ts';
+import { stacksPage } from './stacks.ts';
+
+export function deskView(state: DeskState, actions: Actions): TemplateResult {
+  if (state.signedIn === undefined) return html`<p class="empty">Opening the desk…</p>`;
+  if (!state.signedIn) return signInPage(state, actions);
+  return html`
+    <a class="skip" href="#main" @click=${skip}>To the work</a>
+    <header class="top">
+      <a class="home" href="#/">Marking desk</a>
+      ${state.stack === undefined || state.place.view === 'stacks' ? nothing : stackLinks(state.stack, state.place)}
+    </header>
+    ${noticeOf(state, actions)}
+    <main id="main" tabindex="-1" class=${`view-${state.place.view}`}>${viewOf(state, actions)}</main>
+  `;
+}
+
+function skip(event: Event): void {
+  event.preventDefault();
+  document.querySelector<HTMLElement>('#main')?.focus();
+}
+
+function viewOf(state: DeskState, actions: Actions): TemplateResult {
+  switch (state.place.view) {
+    case 'stacks':
+      return stacksPage(state, actions);
+    case 'queue':
+      return queuePage(state, actions);
+    case 'script':
+      return scriptPage(state, actions);
+    case 'class':
+      return classPage(state);
+    case 'moderation':
+      return moderationPage(state, state.place, actions);
+    case 'likeness':
+      return likenessPage(state);
+    case 'sheets':
+      return sheetsPage(state);
+  }
+}
+
+function stackLinks(stack: NonNullable<DeskState['stack']>, here: Place): TemplateResult {
+  const link = (place: Place, name: string): TemplateResult => {
+    const current = here.view === place.view || (here.view === 'script' && place.view === 'queue');
+    return html`<a href=${hashOf(place)} aria-current=${current ? 'page' : nothing}>${name}</a>`;
+  };
+  return html`<nav aria-label=${stack.name}>
+    <span class="stack-name">${stack.name}</span>
+    ${link({ view: 'queue', stack: stack.id }, 'Queue')}
+    ${link({ view: 'moderation', stack: stack.id, criterion: '' }, 'Side by side')}
+    ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id }, 'Likeness')}
+    ${link({ view: 'sheets', stack: stack.id }, 'Sheets')}
+  </nav>`;
+}
+
+function noticeOf({ notice }: DeskState, actions: Actions): TemplateResult | typeof nothing {
+  if (notice === undefined) return nothing;
+  return html`<p class=${notice.wrong ? 'notice wrong' : 'notice'} role=${notice.wrong ? 'alert' : nothing}>
+    ${notice.text}
+    <button type="button" class="quiet" aria-label="Close this message" @click=${actions.dismiss}>×</button>
+  </p>`;
+}
+
+function signInPage(state: DeskState, actions: Actions): TemplateResult {
+  return html`<main class="sign-in">
+    <h1>Marking desk</h1>
+    ${noticeOf(state, actions)}
+    <form
+      @submit=${(event: SubmitEvent) => {
+        event.preventDefault();
+        const field = (event.target as HTMLFormElement).elements.namedItem('passphrase') as HTMLInputElement;
+        void actions.signIn(field.value);
+      }}
+    >
+      <label>Passphrase of this desk <input name="passphrase" type="password" autocomplete="current-password" required /></label>
+      <button>Sign in</button>
+    </form>
+  </main>`;
+}

@@ -1,0 +1,98 @@
+/** The queue: files dropped in, scripts to be marked. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Actions } from '../actions.ts';
+import type { Entry } from '../answers.ts';
+import { type DeskState, hashOf } from '../state.ts';
+
+export function queuePage(state: DeskState, actions: Actions): TemplateResult {
+  const { queue, stack, taking } = state;
+  if (stack === undefined) return html`<p class="empty">Fetching the stack…</p>`;
+  const next = queue.find(({ done, error }) => !done && error === undefined);
+  return html`
+    <section
+      class="drop"
+      @dragover=${(event: DragEvent) => event.preventDefault()}
+      @drop=${(event: DragEvent) => {
+        event.preventDefault();
+        void actions.take([...(event.dataTransfer?.files ?? [])]);
+      }}
+    >
+      <h1>${stack.name}</h1>
+      <p>
+        Drop files here, or a zip of them: MusicXML, MXL or text, mixed.
+        <label class="button">
+          Choose files<input
+            type="file"
+            multiple
+            class="visually-hidden"
+            @change=${(event: Event) => {
+              const input = event.target as HTMLInputElement;
+              void actions.take([...(input.files ?? [])]).then(() => {
+                input.value = '';
+              });
+            }}
+          />
+        </label>
+      </p>
+      ${
+        taking === undefined
+          ? nothing
+          : html`<p role="status">
+              <progress max=${Math.max(1, taking.of)} value=${taking.done}></progress>
+              ${taking.done} of ${taking.of} files
+            </p>
+            ${taking.messages.map((message) => html`<p class="wrong">${message}</p>`)}`
+      }
+    </section>
+    <section>
+      ${
+        queue.length === 0
+          ? nothing
+          : html`<p>
+              ${next === undefined ? 'All done.' : html`<a class="button" href=${hashOf({ view: 'script', script: next.id })}>Mark the next one</a>`}
+              ${queue.filter(({ done }) => done).length} of ${queue.length} done.
+              <a href=${`/api/desk/stacks/${stack.id}/mark-book.csv`} download>Mark book (CSV)</a>
+              <a href=${`/api/desk/stacks/${stack.id}/everything.json`} download>Everything (JSON)</a>
+            </p>
+            <table class="queue">
+              <thead>
+                <tr>
+                  <th>Candidate</th>
+                  <th>Draft</th>
+                  <th>Faults</th>
+                  <th>Queries</th>
+                  <th>To decide</th>
+                  <th>Overruled</th>
+                  <th>File</th>
+                </tr>
+              </thead>
+              <tbody>
+                ${repeat(queue, ({ id }) => id, row)}
+              </tbody>
+            </table>`
+      }
+    </section>
+  `;
+}
+
+function row(entry: Entry): TemplateResult {
+  const name = entry.candidate ?? 'no number';
+  if (entry.error !== undefined) {
+    return html`<tr class="unreadable">
+      <td>${name}</td>
+      <td>${entry.draft}</td>
+      <td colspan="4">Could not be read: ${entry.error.message}</td>
+      <td>${entry.file}</td>
+    </tr>`;
+  }
+  return html`<tr class=${entry.done ? 'done' : ''}>
+    <td><a href=${hashOf({ view: 'script', script: entry.id })}>${name}</a>${entry.done ? ' ✓' : ''}</td>
+    <td>${entry.draft}</td>
+    <td>${entry.faults}</td>
+    <td>${entry.queries}</td>
+    <td>${entry.open}</td>
+    <td>${entry.overruled}</td>
+    <td class="file">${entry.file}</td>
+  </tr>`;
+}

@@ -1,0 +1,87 @@
+/** The feedback sheets, one pupil to a sheet, made to be printed. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { printVoices } from '../../../src/report/sentences.ts';
+import type { SheetView, Stack } from '../answers.ts';
+import { letterOf, markedScore } from '../marked-score.ts';
+import type { DeskState } from '../state.ts';
+
+export function sheetsPage({ sheets, stack, queue }: DeskState): TemplateResult {
+  if (stack === undefined || (sheets.length === 0 && queue.some(({ error }) => error === undefined))) {
+    return html`<p class="empty">Writing the sheets…</p>`;
+  }
+  return html`
+    <header class="bar no-print">
+      <h1>Sheets</h1>
+      <button type="button" class="main" @click=${() => window.print()}>Print</button>
+      <a href=${`/api/desk/stacks/${stack.id}/sheets.pdf`} download>All as PDF</a>
+      <label><input type="checkbox" checked @change=${toggleMarks} /> with marks</label>
+    </header>
+    <div class="sheets" data-count=${sheets.length}>${sheets.map((sheet) => sheetView(sheet, stack))}</div>
+  `;
+}
+
+function toggleMarks(event: Event): void {
+  document.body.classList.toggle('without-marks', !(event.target as HTMLInputElement).checked);
+}
+
+function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
+  const { script, feedback, score, findings, remarks, since, given } = sheet;
+  return html`<article class="sheet">
+    <header>
+      <h1>${script.candidate ?? script.file}</h1>
+      <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name}</p>
+    </header>
+    ${score === undefined ? nothing : markedScore({ score, findings, remarks }, undefined, `Your score with ${findings.length} marks`)}
+    <div class="columns">
+      <section>
+        <h2>What came off well</h2>
+        <ul>
+          ${feedback.strengths.map((sentence) => html`<li>${sentence}</li>`)}
+        </ul>
+      </section>
+      <section>
+        <h2>To work on</h2>
+        <ol>
+          ${feedback.toWorkOn.map(
+            ({ sentence, hint, why, rule }) => html`<li>
+              <strong>${sentence}</strong> ${why} <em>${hint}</em> <small>See: ${rule}</small>
+            </li>`,
+          )}
+        </ol>
+      </section>
+    </div>
+    ${
+      remarks.length === 0
+        ? nothing
+        : html`<section>
+            <h2>From your teacher</h2>
+            <ul class="lettered">
+              ${remarks.map((remark, i) => html`<li><span class="tag own">${letterOf(i)}</span> ${remark.text}</li>`)}
+            </ul>
+          </section>`
+    }
+    ${
+      findings.length === 0
+        ? nothing
+        : html`<section>
+            <h2>The marks on the score</h2>
+            <ol class="marks-list">
+              ${findings.map(
+                ({ message, bar, voices, severity }) => html`<li class=${severity}>
+                  Bar ${bar}${voices.length > 0 ? `, ${printVoices(voices)}` : ''}: ${message}
+                </li>`,
+              )}
+            </ol>
+          </section>`
+    }
+    ${since === undefined ? nothing : html`<p>Since your last draft: ${since.summary}</p>`}
+    ${given === undefined || given.departures.length === 0 ? nothing : html`<p>${given.summary}</p>`}
+    <p class="marks-given">
+      ${sheet.marks.map(({ criterion, marks }) => {
+        const named = stack.scheme.criteria.find(({ id }) => id === criterion);
+        return html`<span>${named?.name ?? criterion}: ${marks}</span> `;
+      })}
+      ${sheet.marks.length === 0 ? nothing : html`<strong>${sheet.total.sentence}</strong>`}
+    </p>
+  </article>`;
+}
