@@ -23,7 +23,7 @@ export const STRICT: Profile = {
     'outlined-seventh': { severity: 'fault' },
     'unrecovered-leap': { severity: 'fault', parameters: { smallest: 5 } },
     'false-relation': { severity: 'fault' },
-    'hammered-note': { parameters: { most: 4 } },
+    'hammered-note': { parameters: { remarkable: 4, most: 4 } },
     'repeated-bass': { severity: 'fault' },
     'voice-range': { parameters: { comfortable: 'S C4–G5, A G3–C5, T C3–G4, B E2–C4', stretch: 0 } },
     'voice-spacing': { severity: 'fault', parameters: { slight: 0 } },

@@ -13,16 +13,17 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
   for (const transition of analysis.texture.transitions) {
     const { S: soprano, B: bass } = transition.moves;
     if (!soprano || !bass || motionOf(soprano, bass) !== 'similar') continue;
-    if (Math.abs(soprano.interval.steps) < 2 || crossesFermata(transition)) continue;
+    if (Math.abs(soprano.interval.steps) < 2) continue;
     const reached = family(perfectInterval(soprano.to, bass.to));
     // From one fifth to another they are parallel fifths, and named so.
     if (reached !== target || family(perfectInterval(soprano.from, bass.from)) === target) continue;
     const before = chordAt(analysis, transition.from.at);
     const after = chordAt(analysis, transition.to.at);
     const broken = before !== undefined && after !== undefined && sameHarmony(before, after);
+    const light = broken || crossesFermata(transition);
     occurrences.push({
-      // Inside one chord the leap only breaks it up, and the ear expects no new interval.
-      ...(broken ? { severity: 'remark' as const } : {}),
+      // Inside one chord the leap only breaks it up, and a new phrase may begin anywhere.
+      ...(light ? { severity: 'remark' as const } : {}),
       voices: ['S', 'B'],
       from: Math.max(soprano.from.at, bass.from.at),
       until: Math.min(soprano.to.until, bass.to.until),

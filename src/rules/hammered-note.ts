@@ -18,10 +18,14 @@ export const hammeredNote = defineRule({
   source: 'common practice, no source',
   severity: 'query',
   parameters: {
+    remarkable: {
+      value: 5,
+      statement: 'How many times a note is struck in a row to be worth a remark.',
+      range: [2, 32],
+    },
     most: {
       value: 6,
-      statement:
-        'How many times a note may be struck in a row; the last of these is a remark, and more is a query.',
+      statement: 'How many times a note may be struck in a row before it is worth a query.',
       range: [2, 32],
     },
   },
@@ -49,7 +53,7 @@ B: C3 G3 C3 G3 | C3 G3 C3 F3 |`,
       },
     ],
   },
-  check: ({ texture }, { most }) => {
+  check: ({ texture }, { remarkable, most }) => {
     const breaks = phraseBreaks(texture);
     return (['A', 'T'] as const)
       .flatMap((voice) => {
@@ -62,10 +66,10 @@ B: C3 G3 C3 G3 | C3 G3 C3 F3 |`,
           if (goesOn && !breaks.has(tone.at)) run!.push(tone);
           else runs.push([tone]);
         }
-        return runs.filter((run) => run.length >= most);
+        return runs.filter((run) => run.length >= Math.min(remarkable, most));
       })
       .map((run) => ({
-        ...(run.length === most ? { severity: 'remark' as const } : {}),
+        ...(run.length <= most ? { severity: 'remark' as const } : {}),
         voices: [run[0]!.voice],
         from: run[0]!.at,
         until: run.at(-1)!.until,

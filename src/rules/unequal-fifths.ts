@@ -65,9 +65,7 @@ B: C3 D3 |`,
   check: (analysis, { withBass }) =>
     analysis.texture.transitions
       .flatMap((transition) =>
-        crossesFermata(transition)
-          ? []
-          : PAIRS.flatMap((pair) => unequal(analysis, transition, pair, severityOf(withBass))),
+        PAIRS.flatMap((pair) => unequal(analysis, transition, pair, severityOf(withBass))),
       )
       .sort((a, b) => a.from - b.from),
 });
@@ -87,7 +85,7 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
   const still = before !== undefined && after !== undefined && sameHarmony(before, after);
   const bass = pair[1] === 'B';
   const light = still || risesInTenths(transition, pair) || passesUpwards(transition, pair);
-  const severity = bass ? withBass : light ? 'remark' : 'query';
+  const severity = crossesFermata(transition) ? 'remark' : bass ? withBass : light ? 'remark' : 'query';
   const tones = (which: 'from' | 'to') =>
     `${printPitch(upper[which].pitch)}–${printPitch(lower[which].pitch)}`;
   return [

@@ -21,7 +21,13 @@ export const unrecoveredLeap = defineRule({
   parameters: {
     smallest: {
       value: 6,
-      statement: 'The smallest leap meant, as an interval number: 6 is a sixth.',
+      statement: 'The smallest leap that is worth a query, as an interval number: 6 is a sixth.',
+      range: [4, 8],
+    },
+    remarkable: {
+      value: 5,
+      statement:
+        'The smallest leap of an upper voice that is worth a remark when the line goes on the same way.',
       range: [4, 8],
     },
   },
@@ -49,16 +55,16 @@ B: G3 G3 D3 |`,
       },
     ],
   },
-  check: ({ texture }, { smallest }) =>
+  check: ({ texture }, { smallest, remarkable }) =>
     VOICES.flatMap((voice) => {
       const moves = melodyOf(texture, voice);
       return moves.flatMap((leap, i) => {
         const size = Math.abs(leap.interval.steps);
         // Leaps wider than an octave have a rule of their own, and a bass leaps octaves as it likes.
-        if (size + 1 < smallest || size > 7 || leap.acrossFermata || (voice === 'B' && size === 7)) return [];
+        if (size > 7 || leap.acrossFermata || (voice === 'B' && size === 7)) return [];
         const next = moves[i + 1];
         if (next === undefined || next.from !== leap.to || next.acrossFermata) return [];
-        const severity = weigh(leap, next);
+        const severity = weigh(leap, next, smallest, remarkable);
         if (severity === undefined) return [];
         const { from, to, interval } = leap;
         return [
@@ -75,13 +81,23 @@ B: G3 G3 D3 |`,
     }).sort((a, b) => a.from - b.from),
 });
 
-/** To go on the same way is a query in an inner voice, else a remark; to turn back by leap a remark; a repeated note is none. */
-function weigh(leap: MelodicMove, next: MelodicMove): Severity | undefined {
+/**
+ * To go on the same way is a query in an inner voice; in the soprano, which is mostly given, and in the bass a remark,
+ * and so is a smaller leap of an upper voice. To turn back, but by leap, is a remark; a repeated note is none.
+ */
+function weigh(
+  leap: MelodicMove,
+  next: MelodicMove,
+  smallest: number,
+  remarkable: number,
+): Severity | undefined {
+  const { voice } = leap.from;
+  const size = Math.abs(leap.interval.steps) + 1;
   const turns = next.interval.steps > 0 !== leap.interval.steps > 0;
   if (next.interval.steps === 0 || (turns && Math.abs(next.interval.steps) === 1)) return undefined;
-  if (turns) return leap.from.voice === 'B' ? undefined : 'remark';
-  // A soprano is mostly given, and a bass is a bass.
-  return isInner(leap.from.voice) ? 'query' : 'remark';
+  if (size < smallest) return !turns && voice !== 'B' && size >= remarkable ? 'remark' : undefined;
+  if (turns) return voice === 'B' ? undefined : 'remark';
+  return isInner(voice) ? 'query' : 'remark';
 }
 
 function goesOn(leap: MelodicMove, next: MelodicMove): string {

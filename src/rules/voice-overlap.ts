@@ -56,8 +56,7 @@ B: F3 Bb2 |`,
   check: (analysis, { slight }) =>
     analysis.texture.transitions
       .flatMap((transition) => {
-        if (crossesFermata(transition)) return [];
-        const light = staysInHarmony(analysis, transition);
+        const light = crossesFermata(transition) || staysInHarmony(analysis, transition);
         return NEIGHBOURS.flatMap((pair) => overlap(transition, pair, light, slight));
       })
       .sort((a, b) => a.from - b.from),
@@ -81,7 +80,7 @@ function overlap(transition: Transition, pair: Pair, light: boolean, slight: num
   if (!rising && highNext >= low) return [];
   const [mover, left] = rising ? [lower, upper] : [upper, lower];
   const excess = rising ? lowNext - high : low - highNext;
-  // Inside one chord the voices only change places in it: a small overlap there is nothing at all.
+  // Inside one chord the voices only change places in it, and a new phrase begins afresh: a small overlap there is nothing.
   if (light && excess <= slight) return [];
   return [
     {
