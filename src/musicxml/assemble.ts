@@ -39,7 +39,8 @@ interface Stretch {
 
 /** @throws {Refusal} for a pitch or a length that the score can't hold, naming bar and voice. */
 export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Score {
-  const stretches = trimUpbeat(stretchesOf(source, lines), source.explicitSilence);
+  const found = stretchesOf(source, lines);
+  const stretches = source.explicitSilence ? found : trimUpbeat(found);
   const judged = judgeSilence(
     stretches.map(
       (stretch): RawBar => ({
@@ -73,7 +74,9 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
       next !== undefined &&
       (next.split || next.implicit) &&
       next.until - next.from + length === full;
-    const meantShort = !opens && (stretch.split || (length < full && (index === 0 || stretch.implicit)));
+    const meantShort =
+      !opens &&
+      (stretch.split || (length < full && (stretch.implicit || (index === 0 && !source.explicitSilence))));
     const sung = VOICES.filter((voice) => judged[index]![voice].some((piece) => piece.kind !== 'gap'));
     // A bar that is too short by itself, in an exercise still in work, waits for its other notes.
     const waits =
@@ -231,7 +234,7 @@ function clipped(pieces: readonly Piece[], from: Ticks, to: Ticks): Piece[] {
  * upbeat (a shorter rest before the first note is a rest, as several of the old chorales have it); a last bar
  * that gives the upbeat back loses the empty time after it.
  */
-function trimUpbeat(stretches: readonly Stretch[], explicit: boolean): readonly Stretch[] {
+function trimUpbeat(stretches: readonly Stretch[]): readonly Stretch[] {
   const [first] = stretches;
   const last = stretches.at(-1);
   if (first === undefined || last === undefined || first === last) return stretches;
@@ -239,7 +242,7 @@ function trimUpbeat(stretches: readonly Stretch[], explicit: boolean): readonly 
   const sung = VOICES.flatMap((voice) => first.pieces[voice].filter((piece) => piece.note?.pitch));
   const begin = Math.min(...sung.map((piece) => piece.at));
   let trimmed = [...stretches];
-  if (!explicit && sung.length > 0 && first.from === 0 && !first.split && begin >= full / 2) {
+  if (sung.length > 0 && first.from === 0 && !first.split && begin >= full / 2) {
     const from = begin;
     trimmed[0] = {
       ...first,

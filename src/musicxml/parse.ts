@@ -199,7 +199,10 @@ function nameOf(scorePart: XmlElement): string {
 function readHeading(element: XmlElement, headings: Headings): void {
   if (element.name === 'work') headings.work = titled(textOf(element, 'work-title') ?? '');
   else if (element.name === 'movement-title') headings.movement = titled(element.text);
-  else if (
+  else if (element.name === 'identification') {
+    const names = childrenOf(element, 'encoding').flatMap((encoding) => childrenOf(encoding, 'software'));
+    headings.software.push(...names.map((software) => software.text.trim()));
+  } else if (
     element.name === 'credit' &&
     headings.credit === '' &&
     textOf(element, 'credit-type') === 'title'
