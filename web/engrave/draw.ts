@@ -17,10 +17,10 @@ import {
 import { VOICES } from '../../src/score/score.ts';
 import { type Metre, printMetre } from '../../src/score/time.ts';
 import { signatureName } from './accidentals.ts';
+import type { PlannedBar, StaffName } from './bars.ts';
 import { STAFF_HEIGHT, stemUp } from './extents.ts';
 import { drawBySelf } from './extras.ts';
-import type { BarPlace, Box, ColumnPlace, HeadBox, SystemGeometry } from './geometry.ts';
-import type { PlannedBar, StaffName } from './plan.ts';
+import type { BarPlace, Box, ColumnPlace, Gathered, SystemGeometry } from './geometry.ts';
 import { type BarSpace, type SpacedBar, spaceSystem } from './spacing.ts';
 import { LEFT_MARGIN, RAGGED_STRETCH, RIGHT_MARGIN, type SystemPlan } from './systems.ts';
 import { type Drawn, type TranslatedBar, translateBar, translateTuplets } from './translate.ts';
@@ -78,9 +78,10 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
     }),
   );
   for (const place of places) {
-    boxes.solid.push(
-      ...(['treble', 'bass'] as const).flatMap((staff) => headBoxes(place, plan, staff, bars)),
-    );
+    for (const staff of ['treble', 'bass'] as const) {
+      boxes.solid.push(...headBoxes(place, plan, staff, bars));
+      boxes.thin.push(...endBoxes(place, top[staff], bars));
+    }
   }
   const right = last.getX() + last.getWidth();
   const lines = { left: LEFT_MARGIN, right, top, columns, bars: places };
@@ -103,13 +104,6 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
 /** Room at a system's beginning for a tie that comes from the system before. */
 function tieRoom(bar: PlannedBar): number {
   return VOICES.some((voice) => bar.signs[voice][0]?.continued) ? 14 : 0;
-}
-
-/** Boxes gathered while drawing. */
-export interface Gathered {
-  readonly heads: HeadBox[];
-  readonly solid: Box[];
-  readonly thin: Box[];
 }
 
 function collect(): Gathered {
@@ -324,4 +318,11 @@ function headBoxes(
   if (width < 12) return [];
   const y = staff === 'treble' ? 0 : plan.distance;
   return [{ x: place.x, y: y - 12, width, height: STAFF_HEIGHT + 24 }];
+}
+
+/** A repeat sign or a final double bar. */
+function endBoxes(place: BarPlace, y: number, bars: readonly TranslatedBar[]): Box[] {
+  const { bar } = bars.find((each) => each.bar.index === place.index)!;
+  const width = bar.repeatEnd ? 15 : bar.final ? 7 : 0;
+  return width === 0 ? [] : [{ x: place.x + place.width - width, y, width, height: STAFF_HEIGHT }];
 }

@@ -1,11 +1,12 @@
 /** Keeps a container's drawing in step with what it is given: draws what changed, what is in view first. */
 import type { Score } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import type { PlannedBar } from './bars.ts';
 import { loadMusicFont } from './font.ts';
 import type { Caret, ClientBox, Engraving, EngravingEvents, EngravingInput, Hit, Stretch } from './input.ts';
 import { labelRooms, plainNumeral } from './lanes.ts';
 import { shownFindings } from './placing.ts';
-import { type PlannedBar, planBars } from './plan.ts';
+import { planBars } from './plan.ts';
 import { hitIn } from './pointing.ts';
 import { type MarkSettings, planKey, Slot } from './slot.ts';
 import { arrangeSystems, type SystemPlan } from './systems.ts';

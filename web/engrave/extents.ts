@@ -3,7 +3,7 @@
  * settled before anything is drawn. Units: a staff space is 10, y grows downwards from the staff's top line.
  */
 import type { VoiceName } from '../../src/score/score.ts';
-import { LOWEST_LINE, type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './plan.ts';
+import { LOWEST_LINE, type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 
 /** From a staff's top line to its lowest. */
 export const STAFF_HEIGHT = 40;

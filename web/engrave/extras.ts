@@ -1,9 +1,8 @@
 /** What stands among the notes and is drawn by ourselves: ties, fermatas, gaps, endings, lyrics. */
 import { VOICES } from '../../src/score/score.ts';
-import type { Gathered } from './draw.ts';
+import { type PlannedBar, STAFF_OF, STAFF_VOICES, type StaffName } from './bars.ts';
 import { placeY, STAFF_HEIGHT, stemUp, trebleBottom, VERSE } from './extents.ts';
-import { type HeadBox, overlap, type SystemGeometry, xAt } from './geometry.ts';
-import { type PlannedBar, STAFF_OF, STAFF_VOICES, type StaffName } from './plan.ts';
+import { type Gathered, type HeadBox, overlap, type SystemGeometry, xAt } from './geometry.ts';
 import { addPath, addText, addTo } from './svg.ts';
 import type { SystemPlan } from './systems.ts';
 import { canvasMeasure, guessWidth, LYRIC_SIZE, type Measure } from './words.ts';

@@ -1,7 +1,7 @@
 /** Plain geometry of a drawn system, in its own units (a staff space is 10). What marks are placed by. */
 import type { VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
-import type { StaffName } from './plan.ts';
+import type { StaffName } from './bars.ts';
 
 export interface Box {
   readonly x: number;
@@ -53,6 +53,13 @@ export interface SystemGeometry {
   /** Topmost and lowest ink. */
   readonly highest: number;
   readonly lowest: number;
+}
+
+/** Boxes gathered while drawing. */
+export interface Gathered {
+  readonly heads: HeadBox[];
+  readonly solid: Box[];
+  readonly thin: Box[];
 }
 
 /** True where two boxes share more than a touch. `margin` is added around the first. */

@@ -1,6 +1,6 @@
 /** How high rests and gaps stand, so that they keep clear of the other voice on their staff. */
 import { type ByVoice, byVoice, type VoiceName } from '../../src/score/score.ts';
-import type { Sign } from './plan.ts';
+import type { Sign } from './bars.ts';
 
 /** Staff place of the lowest line and which voice shares the staff; `up` for the voice that keeps to the upper half. */
 const SEATS: ByVoice<{ readonly lowest: number; readonly other: VoiceName; readonly up: boolean }> = {

@@ -2,9 +2,9 @@
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
 import { numeral, printKey } from '../../src/harmony/labels.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import type { PlannedBar } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
-import type { PlannedBar } from './plan.ts';
 import type { LabelRoom } from './spacing.ts';
 import {
   bassFigures,

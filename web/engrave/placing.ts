@@ -1,10 +1,10 @@
 /** All marks of one system, placed so that none covers a note or another mark. Pure: the same input, the same places. */
 import type { Chord } from '../../src/harmony/analysis.ts';
+import type { PlannedBar } from './bars.ts';
 import type { SystemGeometry } from './geometry.ts';
 import type { Layers, MarkedFinding, Marks } from './input.ts';
 import { layLanes, type PlacedWords } from './lanes.ts';
 import { placeBarNumbers, placeOrnaments } from './near.ts';
-import type { PlannedBar } from './plan.ts';
 import { type PlacedTag, placeTags } from './tags.ts';
 import type { Measure } from './words.ts';
 

@@ -1,9 +1,9 @@
 /** What lies under a point of a system. Pure; coordinates are the drawing's own. */
 import type { VoiceName } from '../../src/score/score.ts';
+import { LOWEST_LINE, STAFF_VOICES, type StaffName } from './bars.ts';
 import { STAFF_HEIGHT } from './extents.ts';
 import type { SystemGeometry } from './geometry.ts';
 import type { Hit } from './input.ts';
-import { LOWEST_LINE, STAFF_VOICES, type StaffName } from './plan.ts';
 import type { PlacedTag } from './tags.ts';
 
 /** How near to a head or tag a pointer counts as on it: a finger is broader than a head. */

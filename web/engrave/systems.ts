@@ -1,8 +1,8 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
 import { VOICES } from '../../src/score/score.ts';
 import { signatureSize } from './accidentals.ts';
+import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
-import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './plan.ts';
 import { barWidths, breakSystems, type Column, type LabelRoom, type SpacedBar } from './spacing.ts';
 
 export interface SystemPlan {

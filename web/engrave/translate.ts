@@ -19,8 +19,8 @@ import { STEPS } from '../../src/score/pitch.ts';
 import { type ByVoice, byVoice, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import { accidentalSign, keyString } from './accidentals.ts';
+import { type PlannedBar, type Sign, STAFF_OF, STAFF_VOICES, type StaffName } from './bars.ts';
 import { stemUp } from './extents.ts';
-import { type PlannedBar, type Sign, STAFF_OF, STAFF_VOICES, type StaffName } from './plan.ts';
 import type { Value } from './values.ts';
 
 /**
