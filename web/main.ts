@@ -169,3 +169,7 @@ function showTheme(theme: PageState['settings']['theme']): void {
 }
 
 void start();
+
+// Once loaded, the page works without a network. A new version takes over when every tab with the old one is closed.
+if (import.meta.env.PROD && 'serviceWorker' in navigator)
+  addEventListener('load', () => void navigator.serviceWorker.register('./sw.js').catch(() => undefined));

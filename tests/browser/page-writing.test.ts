@@ -159,7 +159,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     );
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Click');
     await page.locator('#tab-text').click();
-    await page.locator('.tools button[aria-label="bass"]').click();
+    await page.locator('.tools button[aria-label="B, bass"]').click();
     const staff = await page.locator('.stave svg').first().boundingBox();
     // Low in the bass staff, under the soprano's third note.
     await page.mouse.click(staff!.x + staff!.width * 0.26, staff!.y + staff!.height * 0.62);

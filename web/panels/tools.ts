@@ -13,12 +13,12 @@ const LENGTHS: readonly {
   readonly name: string;
   readonly key: string;
 }[] = [
-  { length: { numerator: 1, denominator: 4 }, sign: '¼', name: 'Quarter of a beat', key: '6' },
-  { length: { numerator: 1, denominator: 2 }, sign: '½', name: 'Half a beat', key: '5' },
-  { length: { numerator: 1, denominator: 1 }, sign: '1', name: 'One beat', key: '1' },
-  { length: { numerator: 2, denominator: 1 }, sign: '2', name: 'Two beats', key: '2' },
-  { length: { numerator: 3, denominator: 1 }, sign: '3', name: 'Three beats', key: '3' },
-  { length: { numerator: 4, denominator: 1 }, sign: '4', name: 'Four beats', key: '4' },
+  { length: { numerator: 1, denominator: 4 }, sign: '¼', name: '¼ beat', key: '6' },
+  { length: { numerator: 1, denominator: 2 }, sign: '½', name: '½ beat', key: '5' },
+  { length: { numerator: 1, denominator: 1 }, sign: '1', name: '1 beat', key: '1' },
+  { length: { numerator: 2, denominator: 1 }, sign: '2', name: '2 beats', key: '2' },
+  { length: { numerator: 3, denominator: 1 }, sign: '3', name: '3 beats', key: '3' },
+  { length: { numerator: 4, denominator: 1 }, sign: '4', name: '4 beats', key: '4' },
 ];
 
 export function toolsView(panel: Panel): TemplateResult {
@@ -51,7 +51,7 @@ export function toolsView(panel: Panel): TemplateResult {
           type="button"
           class="toggle"
           title=${`Write the ${VOICE_WORDS[voice]}`}
-          aria-label=${VOICE_WORDS[voice] + (state.exercise.locked.includes(voice) ? ', locked' : '')}
+          aria-label=${`${voice}, ${VOICE_WORDS[voice]}${state.exercise.locked.includes(voice) ? ', locked' : ''}`}
           aria-pressed=${state.caret.voice === voice}
           @click=${() => keepFocus(deeds.focusStave, () => actions.setCaret(voice, state.caret.at))}
         >
@@ -86,7 +86,7 @@ export function toolsView(panel: Panel): TemplateResult {
       <button
         type="button"
         class="toggle"
-        aria-label="Dotted"
+        aria-label="1· dotted"
         aria-pressed=${state.dotted}
         title="Dotted: half as long again (key .)"
         @click=${() => keepFocus(deeds.focusStave, actions.toggleDotted)}

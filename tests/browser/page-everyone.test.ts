@@ -1,0 +1,150 @@
+/** For everyone: axe on every view, phone width, 400 % zoom, what is said aloud, without a network. */
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { openDesk, pasteText } from './desk.ts';
+
+const AXE = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
+
+interface Violation {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+}
+
+describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  /** What axe finds wrong by WCAG 2.2 AA and its own best practices, in one line each. */
+  async function axe(): Promise<string[]> {
+    // Playwright puts the script in past the page's policy, as a person's own tool would be.
+    await page.addScriptTag({ path: AXE }).catch(() => undefined);
+    const loaded = await page.evaluate(() => 'axe' in window);
+    if (!loaded) await page.evaluate(await import('node:fs').then((fs) => fs.readFileSync(AXE, 'utf8')));
+    const violations = (await page.evaluate(
+      'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] }).then((r) => r.violations)',
+    )) as Violation[];
+    return violations.map(
+      (v) =>
+        `${v.impact ?? ''} ${v.id}: ${v.nodes.map((n) => `${n.html.slice(0, 120)} ${n.failureSummary ?? ''}`).join(' | ')}`,
+    );
+  }
+
+  const VIEWS: readonly {
+    readonly name: string;
+    readonly hash: string;
+    readonly prepare?: (p: Page) => Promise<void>;
+  }[] = [
+    {
+      name: 'write, marks',
+      hash: '#write',
+      prepare: (p) => p.locator('button[data-finding]').first().click(),
+    },
+    { name: 'write, text', hash: '#write', prepare: (p) => p.locator('#tab-text').click() },
+    { name: 'write, chord', hash: '#write', prepare: (p) => p.locator('#tab-chord').click() },
+    { name: 'write, summary', hash: '#write', prepare: (p) => p.locator('#tab-summary').click() },
+    { name: 'write, menu', hash: '#write', prepare: (p) => p.locator('details.shown summary').click() },
+    { name: 'rules', hash: '#rules/parallel-fifths' },
+    { name: 'last check', hash: '#check' },
+    { name: 'exercises', hash: '#shelf' },
+    { name: 'help', hash: '#help' },
+  ];
+
+  for (const colourScheme of ['light', 'dark'] as const)
+    it.each(VIEWS)(`axe finds nothing wrong on $name (${colourScheme})`, async ({ hash, prepare }) => {
+      page = await openDesk(browser, served.address, { colourScheme });
+      await page.evaluate((h) => {
+        location.hash = h;
+      }, hash);
+      await page.waitForTimeout(200);
+      await prepare?.(page);
+      await page.waitForTimeout(200);
+      expect(await axe()).toEqual([]);
+    });
+
+  it.each(VIEWS)('nothing is cut off at 360 px on $name, nor at 400 % zoom', async ({ hash, prepare }) => {
+    // 1280 px at 400 % are 320 CSS px.
+    for (const width of [360, 320]) {
+      page = await openDesk(browser, served.address, { width, height: width === 320 ? 256 : 740 });
+      await page.evaluate((h) => {
+        location.hash = h;
+      }, hash);
+      await page.waitForTimeout(200);
+      await prepare?.(page);
+      await page.waitForTimeout(300);
+      const { scroll, client } = await page.evaluate(() => ({
+        scroll: document.documentElement.scrollWidth,
+        client: document.documentElement.clientWidth,
+      }));
+      expect(scroll).toBeLessThanOrEqual(client);
+      await page.context().close();
+    }
+  });
+
+  it('says where the caret is, what sounds there, and what was found after a change', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(
+      page,
+      'title: Said\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: G4 A4 G4 G4 |\nT: E4 F4 C4 E4 |\nB: C3 D3 E3 C3 |\n',
+    );
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Said');
+    const said = page.locator('body > [role="status"]');
+    await page.locator('#stave').focus();
+    await page.keyboard.press('ArrowRight');
+    await expect.poll(() => said.textContent()).toMatch(/bar 1, beat 2, soprano: D 5/);
+    await page.keyboard.press('w');
+    await expect.poll(() => said.textContent()).toMatch(/soprano D5, alto A4, tenor F4, bass D3/);
+    for (const key of ['PageDown', 'PageDown', 'PageDown', 'f']) await page.keyboard.press(key);
+    await expect
+      .poll(() => said.textContent())
+      .toMatch(/bar 1, beat 2, bass: (no|one|two|three|four|\d+) finding/);
+  });
+
+  it('moves nothing smoothly for those who asked for less motion', async () => {
+    page = await openDesk(browser, served.address, { reducedMotion: true });
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter((e) => getComputedStyle(e).transitionDuration !== '0s')
+          .length,
+    );
+    expect(moving).toBe(0);
+  });
+
+  it('works without a network once it has been loaded', async () => {
+    page = await openDesk(browser, served.address);
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    // What is kept comes in the background: wait until all of it is there.
+    await expect
+      .poll(
+        () =>
+          page.evaluate(async () => {
+            const names = await caches.keys();
+            const counts = await Promise.all(
+              names.map(async (n) => (await (await caches.open(n)).keys()).length),
+            );
+            return counts.reduce((sum, n) => sum + n, 0);
+          }),
+        { timeout: 10_000 },
+      )
+      .toBeGreaterThan(6);
+    await page.waitForTimeout(500);
+    await page.context().setOffline(true);
+    await page.reload();
+    await page.locator('.mark').first().waitFor();
+    await page.locator('.play').click();
+    await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
+  });
+});

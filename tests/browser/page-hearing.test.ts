@@ -1,0 +1,87 @@
+/** Playing, looping and playing two voices alone, in a real browser without a loudspeaker. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { openDesk, pasteText } from './desk.ts';
+
+describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  const button = () => page.locator('.play');
+  /** Where the moving line stands; null where there is none. */
+  const cursor = (): Promise<number | null> =>
+    page.evaluate(() => document.querySelector('.pw-cursor')?.getBoundingClientRect().x ?? null);
+
+  it('plays from the caret with a moving line, and stops', async () => {
+    page = await openDesk(browser, served.address);
+    await page.locator('#stave').focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => button().textContent()).toContain('Stop');
+    await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
+    const first = await cursor();
+    await expect.poll(cursor, { timeout: 5000 }).not.toBe(first);
+    await page.keyboard.press('Space');
+    await expect.poll(() => button().textContent()).toContain('Play');
+    await expect.poll(cursor).toBeNull();
+  });
+
+  it('comes to its end by itself', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, 'title: Short\nkey: C major\ntempo: 240\nS: C5 D5 |\nB: C3 G2 |\n');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Short');
+    await button().click();
+    await expect.poll(() => button().textContent()).toContain('Stop');
+    await expect.poll(() => button().textContent(), { timeout: 8000 }).toContain('Play');
+  });
+
+  it('goes round in a loop over a stretch until it is stopped', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, 'title: Loop\nkey: C major\ntempo: 240\nS: C5 D5 E5 F5 |\nB: C3 G2 C3 F2 |\n');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Loop');
+    await page.locator('#stave').focus();
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    await page.locator('.pace.wide input[type="checkbox"]').first().check();
+    await expect.poll(() => button().textContent()).toContain('Play the stretch');
+    await button().click();
+    // Half a second of music: after two it would long be over.
+    await page.waitForTimeout(2000);
+    expect(await button().textContent()).toContain('Stop');
+    await page.keyboard.press('Control+Enter');
+    await expect.poll(() => button().textContent()).toContain('Play');
+  });
+
+  it('plays just the two voices of a finding', async () => {
+    page = await openDesk(browser, served.address);
+    const two = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
+    await two.locator('button[data-finding]').click();
+    await two.locator('button', { hasText: 'Hear just these two voices' }).click();
+    await expect.poll(() => button().textContent()).toContain('Stop');
+    await button().click();
+  });
+
+  it('fetches nothing from elsewhere, audio library and all', async () => {
+    const context = await browser.newContext();
+    page = await context.newPage();
+    const asked: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
+    await page.goto(served.address);
+    await page.locator('.mark').first().waitFor();
+    await page.locator('.play').click();
+    await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
+    const outside = asked.filter((url) => !url.startsWith(served.address) && !url.startsWith('blob:'));
+    expect(outside).toEqual([]);
+  });
+});
