@@ -118,7 +118,7 @@ B: C3 F3 E3 C3 |`);
       '“exposed-fifths” has an entry “level”; it may have “severity” and “parameters”.',
       'The severity of “hammered-note” must be one of “fault”, “query”, “remark”, “off”; it is “warn”.',
       'The parameter “most” of “hammered-note” must be a number from 2 to 32; it is 99.',
-      '“hammered-note” has no parameter “least”; it has “most”.',
+      '“hammered-note” has no parameter “least”; it has “remarkable”, “most”.',
       'The “parameters” of “circling-line” must be an object in braces; they are a list.',
       'The parameter “comfortable” of “voice-range” must be written like “S C4–G5, A G3–D5, T C3–G4, B E2–D4”; it is “high”.',
       'The parameter “onBeats” of “parallel-octaves” must be one of “fault”, “query”, “remark”, “ignore”; it is “never”.',

@@ -41,6 +41,25 @@ B: E3 F3 |`,
         },
       ],
     },
+    {
+      name: 'across the end of a phrase, a remark',
+      text: `key: C major
+metre: 4/4
+S: C5 B4 C5! E4 |
+A: E4 D4 E4! C4 |
+T: G3 G3 E4! G3 |
+B: E3 G3 A3! E3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:C5 E4 B:A3 E3',
+          severity: 'remark',
+          says: 'Soprano and bass both move down into an octave, and the soprano leaps: C5–A3 to E4–E3 (soprano down a minor sixth).',
+        },
+      ],
+    },
   ],
   passing: [
     {
@@ -60,15 +79,6 @@ S: B4 G4 |
 A: D4 D4 |
 T: F3 D4 |
 B: D3 G3 |`,
-    },
-    {
-      name: 'across the end of a phrase',
-      text: `key: C major
-metre: 4/4
-S: C5 B4 C5! E4 |
-A: E4 D4 E4! C4 |
-T: G3 G3 G3! G3 |
-B: E3 G3 C4! E3 |`,
     },
   ],
 });

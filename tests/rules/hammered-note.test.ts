@@ -23,7 +23,7 @@ B: C3 G3 C3 G2 | C3 G3 C3 F3 |`,
       ],
     },
     {
-      name: 'as often as is allowed: a remark',
+      name: 'six times: a remark',
       text: `key: C major
 metre: 4/4
 S: E5 D5 E5 D5 | C5 D5 C5 C5 |
@@ -44,7 +44,7 @@ B: C3 G3 C3 G2 | C3 G3 F3 C3 |`,
   ],
   passing: [
     {
-      name: 'four times, well within what is allowed',
+      name: 'four times',
       text: `key: C major
 metre: 4/4
 S: E5 D5 E5 D5 |

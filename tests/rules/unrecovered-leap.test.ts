@@ -4,7 +4,7 @@ import { testRule } from '../support/rules.ts';
 testRule(unrecoveredLeap, {
   failing: [
     {
-      name: 'a sixth, and on up',
+      name: 'a sixth in the soprano, and on up: a remark, since the tune is mostly given',
       text: `key: G major
 metre: 3/4
 S: D4 B4 C5 |
@@ -19,6 +19,44 @@ B: G3 G3 C3 |`,
           notes: 'S:D4 B4 C5',
           severity: 'remark',
           says: 'The soprano leaps up a major sixth, D4 to B4, and goes on in the same direction to C5.',
+        },
+      ],
+    },
+    {
+      name: 'a sixth in the tenor, and on up: a query',
+      text: `key: G major
+metre: 3/4
+S: B4 B4 A4 |
+A: D4 G4 F#4 |
+T: G3 E4 F#4 |
+B: G3 E3 D3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'T',
+          notes: 'T:G3 E4 F#4',
+          severity: 'query',
+          says: 'The tenor leaps up a major sixth, G3 to E4, and goes on in the same direction to F#4.',
+        },
+      ],
+    },
+    {
+      name: 'a fifth in an upper voice, and on up: a remark',
+      text: `key: G major
+metre: 3/4
+S: G4 D5 E5 |
+A: D4 G4 G4 |
+T: B3 B3 C4 |
+B: G3 G3 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'S',
+          notes: 'S:G4 D5 E5',
+          severity: 'remark',
+          says: 'The soprano leaps up a perfect fifth, G4 to D5, and goes on in the same direction to E5.',
         },
       ],
     },
@@ -62,13 +100,13 @@ T: B3 G3 G3 |
 B: G3 G3 E3 |`,
     },
     {
-      name: 'a fifth is not so large',
+      name: 'a fourth is not so large',
       text: `key: G major
 metre: 3/4
-S: G4 D5 E5 |
-A: D4 G4 G4 |
-T: B3 B3 C4 |
-B: G3 G3 C3 |`,
+S: G4 C5 D5 |
+A: D4 E4 G4 |
+T: B3 G3 B3 |
+B: G3 C3 G2 |`,
     },
     {
       name: 'the bass leaps octaves as it likes',
