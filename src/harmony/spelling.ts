@@ -4,13 +4,19 @@ import type { Key } from './analysis.ts';
 import { CHORD_TYPES } from './chordTypes.ts';
 import { keyFacts } from './tonal.ts';
 
-/** Chords by the distances of their members from the root on the line of fifths, sorted, so that sets can be compared. */
-const STACKS = new Set(CHORD_TYPES.map((type) => [...type.offsets].sort((a, b) => a - b).join(' ')));
-
-/** True where the notes, as spelt, are exactly the members of a triad, a seventh chord or an augmented sixth. */
+/**
+ * True where three notes or more, as spelt, make a triad, a seventh chord or an augmented sixth, of which only the
+ * fifth may be missing.
+ */
 export function isChordAsSpelt(notes: readonly NoteName[]): boolean {
-  const places = [...new Set(notes.map(fifthsPlace))].sort((a, b) => a - b);
-  return places.some((root) => STACKS.has(places.map((place) => place - root).join(' ')));
+  const places = [...new Set(notes.map(fifthsPlace))];
+  if (places.length < 3) return false;
+  return places.some((root) =>
+    CHORD_TYPES.some(
+      ({ offsets }) =>
+        places.includes(root + offsets[1]!) && places.every((place) => offsets.includes(place - root)),
+    ),
+  );
 }
 
 /** The same sound under the other usual name: Ab for G#, C for B#. Undefined beyond single accidentals. */

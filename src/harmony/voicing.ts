@@ -1,5 +1,5 @@
 /** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
-import { sameNoteName } from '../score/pitch.ts';
+import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
@@ -125,4 +125,32 @@ export function nextChord(analysis: Analysis, index: number): Chord | undefined 
 /** Same root, whatever the quality and the seventh: V and V7, or I and a I with its seventh passing. */
 export function sameRoot(a: Chord, b: Chord): boolean {
   return sameNoteName(a.root, b.root);
+}
+
+/** A diminished triad as it sounds, with the member in the bass when it begins. */
+export interface DiminishedTriad {
+  readonly root: NoteName;
+  readonly third: NoteName;
+  readonly bass: 'root' | 'third' | 'fifth' | undefined;
+}
+
+/**
+ * The diminished triad that a chord sounds as, if it does: viio or iio, and a dominant seventh of which nobody sings
+ * the root, which is viio by another name.
+ */
+export function diminishedTriadOf(voicing: Voicing): DiminishedTriad | undefined {
+  const { chord } = voicing;
+  const { root, third, fifth, seventh } = chord.members;
+  const rootless =
+    chord.quality === 'major' && chord.roman.seventh === 'minor' && tonesOf(voicing, 'root').length === 0;
+  const plain = chord.quality === 'diminished' && seventh === undefined;
+  if (!plain && !rootless) return undefined;
+  const [low, middle, high] = plain ? [root, third, fifth] : [third, fifth, seventh!];
+  const bass = voicing.slices[0] && toneIn(voicing.slices[0], 'B')?.pitch;
+  const at = bass && [low, middle, high].findIndex((name) => sameNoteName(name, bass));
+  return {
+    root: low,
+    third: middle,
+    bass: at === undefined ? undefined : (['root', 'third', 'fifth'] as const)[at],
+  };
 }

@@ -1,8 +1,9 @@
-import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { numeral } from '../harmony/labels.ts';
+import type { Analysis } from '../harmony/analysis.ts';
 import { isFleeting } from '../harmony/ornamental.ts';
-import { tonesOf, voicings } from '../harmony/voicing.ts';
+import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { printNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
+import { toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -44,22 +45,20 @@ B: A2 D3 E3 A2 | D3 E3 A2*2! |`,
       },
     ],
   },
-  check: (analysis) => analysis.chords.flatMap((chord) => rooted(analysis, chord)),
+  check: (analysis) => voicings(analysis).flatMap((voicing) => rooted(analysis, voicing)),
 });
 
-function rooted(analysis: Analysis, chord: Chord): Occurrence[] {
-  const { roman } = chord;
-  if (chord.quality !== 'diminished' || roman.seventh !== undefined || roman.inversion !== 0) return [];
-  const voicing = voicings(analysis)[chord.index]!;
-  if (!voicing.sure || isFleeting(analysis, chord)) return [];
+function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
+  const { chord, slices } = voicing;
+  const triad = diminishedTriadOf(voicing);
+  if (triad?.bass !== 'root' || !voicing.sure || isFleeting(analysis, chord)) return [];
+  const bass = slices[0] && toneIn(slices[0], 'B');
+  const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
-    about(
-      tonesOf(voicing, 'root').filter((tone) => tone.voice === 'B'),
-      {
-        from: chord.at,
-        until: chord.until,
-        message: `The diminished triad at ${printPlace(placeAt(analysis.texture.score, chord.at))}, ${numeral(roman, chord.key)}, has its root in the bass.`,
-      },
-    ),
+    about(bass === undefined ? [] : [bass], {
+      from: chord.at,
+      until: chord.until,
+      message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,
+    }),
   ];
 }

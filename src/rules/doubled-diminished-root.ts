@@ -1,6 +1,6 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
-import { type Voicing, voicings } from '../harmony/voicing.ts';
+import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -48,13 +48,13 @@ B: A2 D3 E3*2 | A2*4! |`,
 });
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
-  const { chord } = voicing;
-  if (chord.quality !== 'diminished' || chord.members.seventh !== undefined) return [];
-  return doublingsOf(analysis, voicing, chord.root).map(({ from, until, tones }) =>
+  const triad = diminishedTriadOf(voicing);
+  if (triad === undefined) return [];
+  return doublingsOf(analysis, voicing, triad.root).map(({ from, until, tones }) =>
     about(tones, {
       from,
       until,
-      message: `${printNoteName(chord.root)}, the root of a diminished triad, is doubled: ${inWords(tones.map(inVoice))}.`,
+      message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${inWords(tones.map(inVoice))}.`,
     }),
   );
 }

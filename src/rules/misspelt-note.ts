@@ -81,10 +81,10 @@ function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], to
   if (other === undefined || key === undefined || chord === undefined) return false;
   if (belongsToKey(tone.pitch, key) || leadsByLetter(analysis, tone)) return false;
   const names = tones.map((t): NoteName => t.pitch);
-  if (isChordAsSpelt(names)) return false;
-  const respelt = names.map((name) => (sameNoteName(name, tone.pitch) ? other : name));
-  if (new Set(names.map((name) => name.step)).size >= 3 && isChordAsSpelt(respelt)) return true;
-  return memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key);
+  const respelt = isChordAsSpelt(names.map((name) => (sameNoteName(name, tone.pitch) ? other : name)));
+  // Built in thirds under both names (an augmented triad, a diminished seventh): the key decides.
+  if (isChordAsSpelt(names)) return respelt && belongsToKey(other, key);
+  return respelt || (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key));
 }
 
 /** A raised note that rises to the next letter, or a lowered one that falls to it: spelt as it moves. */

@@ -1,6 +1,7 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { isStepwise } from '../harmony/ornamental.ts';
+import { endsPhrase } from '../harmony/questions.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
@@ -61,16 +62,21 @@ B: C3 D3 E3 G3 | C3*4! |`,
 
 function stray(analysis: Analysis, chord: Chord): Occurrence[] {
   const voicing = voicings(analysis)[chord.index]!;
-  if (chord.sixFour !== 'free' || !voicing.sure) return [];
+  if (chord.sixFour === undefined || !voicing.sure) return [];
+  // Whatever comes after, a phrase that stops on a six-four has nowhere for it to go.
+  const stops = endsPhrase(analysis, chord);
+  if (!stops && chord.sixFour !== 'free') return [];
   // Over its diminished fifth a chord has no fourth from the bass; over the dominant bass it leans on the dominant.
-  if (chord.quality === 'diminished' || leansOnDominant(analysis, chord)) return [];
+  if (chord.quality === 'diminished' || (!stops && leansOnDominant(analysis, chord))) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
     about(openingTones(voicing), {
-      severity: gravity(analysis, voicing),
+      severity: stops ? 'fault' : gravity(analysis, voicing),
       from: chord.at,
       until: chord.until,
-      message: `The chord at ${where}, ${numeral(chord.roman, chord.key)}, is a six-four that is neither cadential nor passing, nor over a pedal, nor part of a broken chord.`,
+      message: stops
+        ? `The phrase stops at ${where} on a six-four, ${numeral(chord.roman, chord.key)}.`
+        : `The chord at ${where}, ${numeral(chord.roman, chord.key)}, is a six-four that is neither cadential nor passing, nor over a pedal, nor part of a broken chord.`,
     }),
   ];
 }

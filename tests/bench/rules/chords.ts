@@ -20,7 +20,7 @@ import {
   overLabels,
   renamed,
 } from './harmonic.ts';
-import { ALL, following, type Plain, type PlainNote, phraseEndsBetween } from './plain.ts';
+import { ALL, following, type Plain, type PlainNote, phraseEndsBetween, sounding } from './plain.ts';
 import type { Label, Piece, Place, Planter } from './planter.ts';
 import type { Random } from './random.ts';
 
@@ -60,6 +60,18 @@ function oneNoteTo(which: (label: Label) => string | undefined): Planter['tries'
     });
 }
 
+/** Root and third sound at this moment and the chord lasts a beat, so that it is what it is. */
+function isPlain(plain: Plain, label: Label, at: number): boolean {
+  const notes = notesOf(label);
+  const names = ALL.map((voice) => sounding(plain, voice, at)?.name);
+  return (
+    notes !== undefined &&
+    label.until - label.at >= beatAt(plain, label.at) &&
+    names.includes(notes.root) &&
+    names.includes(notes.third)
+  );
+}
+
 function doubled(
   which: (label: Label) => string | undefined,
   unless: (plain: Plain, notes: readonly PlainNote[]) => boolean = () => false,
@@ -69,7 +81,9 @@ function doubled(
       const name = which(label);
       return name === undefined
         ? []
-        : doublings(plain, label, name).filter(({ notes }) => !unless(plain, notes));
+        : doublings(plain, label, name)
+            .filter(({ at }) => isPlain(plain, label, at))
+            .filter(({ notes }) => !unless(plain, notes));
     });
 }
 
@@ -103,7 +117,8 @@ export const CHORDS: readonly Planter[] = [
   {
     rule: 'missing-root',
     family: 'chords',
-    definition: 'a triad of a beat or more in which only third and fifth are sung',
+    // With its third in the bass it could pass for a triad on that third without its fifth, which is allowed.
+    definition: 'a triad of a beat or more in which only third and fifth are sung, the fifth in the bass',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -112,7 +127,13 @@ export const CHORDS: readonly Planter[] = [
         (label) => {
           const { root, third, fifth } = notesOf(label)!;
           return renamed(piece, label, (note) =>
-            note.name === root ? (random.below(2) === 0 ? third : fifth) : undefined,
+            note.voice === 'B'
+              ? fifth
+              : note.name === root
+                ? random.below(2) === 0
+                  ? third
+                  : fifth
+                : undefined,
           );
         },
       ),
@@ -121,7 +142,13 @@ export const CHORDS: readonly Planter[] = [
         .filter((label) => {
           const notes = notesOf(label);
           const names = namesIn(plain, label);
-          return notes !== undefined && names.size === 2 && names.has(notes.third) && names.has(notes.fifth);
+          return (
+            notes !== undefined &&
+            names.size === 2 &&
+            names.has(notes.third) &&
+            names.has(notes.fifth) &&
+            sounding(plain, 'B', label.at)?.name === notes.fifth
+          );
         })
         .map(everyVoice),
   },
@@ -174,10 +201,12 @@ export const CHORDS: readonly Planter[] = [
     definition:
       'two voices with the third of a major triad in root position (no dominant), one of them at least by leap',
     tries: oneNoteTo(majorThirdOf),
+    // A chord may be the tonic to one reader and the dominant to another.
+    alsoNamed: ['doubled-leading-note'],
     find: doubled(
       majorThirdOf,
       (plain, notes) =>
-        notes.some((note) => passesBy(plain, note)) ||
+        notes.some((note) => passesBy(plain, note) || note.voice === 'B') ||
         notes.every((note) => !leaps(previous(plain, note), note) && !leaps(note, following(plain, note))),
     ),
   },
@@ -214,7 +243,8 @@ export const CHORDS: readonly Planter[] = [
   {
     rule: 'unprepared-seventh',
     family: 'chords',
-    definition: 'the seventh of a chord that is no dominant, reached by leap from the chord before',
+    definition:
+      'the seventh of a chord that is no dominant, a beat or more long and over its root, reached by leap from the chord before',
     tries: (piece, random) =>
       oneNoteChanges(piece, random, {
         only: (note) => {
@@ -233,6 +263,9 @@ export const CHORDS: readonly Planter[] = [
               (note) => note.name === seventh && note.at === label.at && leaps(previous(plain, note), note),
             )
             .filter((note) => !phraseEndsBetween(plain, note.at - 1, note.at))
+            .filter(
+              (note) => note.until - note.at >= beatAt(plain, note.at) && isPlain(plain, label, note.at),
+            )
             .map((note) => ({ at: note.at, until: note.until, voices: [note.voice] })),
         );
       }),
@@ -240,7 +273,9 @@ export const CHORDS: readonly Planter[] = [
   {
     rule: 'misspelt-note',
     family: 'chords',
-    definition: 'a chord note written under the other name of its key on the keyboard',
+    definition: 'a chord note of a beat or more written under the other name of its key on the keyboard',
+    // Misspelling can make an augmented sixth that then does not resolve.
+    alsoNamed: ['unresolved-augmented-sixth'],
     tries: (piece, random) => respellings(piece, random),
     find: (plain, piece) => harmonies(piece).flatMap((label) => misspelt(plain, label)),
   },
@@ -268,6 +303,7 @@ function misspelt(plain: Plain, label: Label): Place[] {
   return ALL.flatMap((voice) =>
     plain.voices[voice]
       .filter((note) => note.at >= label.at && note.until <= label.until)
+      .filter((note) => note.until - note.at >= beatAt(plain, note.at))
       .filter((note) => names.some((name) => otherName(name) === note.name || otherName(note.name) === name))
       .map((note) => ({ at: note.at, until: note.until, voices: [voice] })),
   );

@@ -139,7 +139,8 @@ export const PROGRESSIONS: readonly Planter[] = [
   {
     rule: 'weak-six-four',
     family: 'chords',
-    definition: 'tonic over the fifth of the key, then the dominant over the same bass on a stronger beat',
+    definition:
+      'tonic over the fifth of the key, reached from another bass note, then the dominant over the same bass on a stronger beat',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -155,6 +156,7 @@ export const PROGRESSIONS: readonly Planter[] = [
             isRootDominant(b) &&
             weight(plain, a.at) < weight(plain, b.at) &&
             weight(plain, a.at) > 0 &&
+            sounding(plain, 'B', a.at - 1)?.name !== b.root &&
             plain.voices.B.every((n) => n.at >= a.until || n.until <= a.at || n.name === b.root) &&
             namesIn(plain, a).has(a.root),
         )
