@@ -72,10 +72,8 @@ function summary(mended: number, still: number, fresh: number): string {
   return `${inWords(parts.map((part) => part.replace(/^0 /, 'none ')))}.`.replace(/^n/, 'N');
 }
 
-/** From this likeness on two bars count as the same bar though they stand elsewhere. */
-const MOVED = 0.8;
-/** Below it an aligned bar may in truth have come from elsewhere. */
-const DOUBTFUL = 0.5;
+/** From this likeness on two bars are surely one, wherever they stand; below it a bar may have come from elsewhere. */
+const SURELY = 0.8;
 
 /** For each later bar the earlier one it comes from. */
 function barsOfOrigin(a: readonly NotedBar[], b: readonly NotedBar[], by: PitchCode): (number | undefined)[] {
@@ -85,7 +83,7 @@ function barsOfOrigin(a: readonly NotedBar[], b: readonly NotedBar[], by: PitchC
   for (const step of alignBars(a, b, VOICES, by).bars) {
     if (step.b === undefined) continue;
     origins[step.b] = step.a;
-    if (step.a === undefined || step.likeness < DOUBTFUL) doubtful.push(step.b);
+    if (step.a === undefined || step.likeness < SURELY) doubtful.push(step.b);
     else settled.add(step.a);
   }
   for (const j of doubtful) {
@@ -93,7 +91,7 @@ function barsOfOrigin(a: readonly NotedBar[], b: readonly NotedBar[], by: PitchC
       .filter((bar) => !settled.has(bar.index))
       .map((bar) => ({ index: bar.index, like: likeBars(bar, b[j]!, VOICES, by) ?? 0 }))
       .reduce((best, next) => (next.like > best.like ? next : best), { index: -1, like: 0 });
-    if (found.like < MOVED) continue;
+    if (found.like < SURELY) continue;
     origins[j] = found.index;
     settled.add(found.index);
   }
