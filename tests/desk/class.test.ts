@@ -169,9 +169,9 @@ describe('a pupil’s sheet', () => {
     expect(following({ kind: 'severity', script: 'x', finding: fifths.id, severity: 'query' })[0]).toBe(
       'parallel-octaves',
     );
-    expect(following({ kind: 'severity', script: 'x', finding: fifths.id, severity: 'remark' })).not.toContain(
-      'parallel-fifths',
-    );
+    expect(
+      following({ kind: 'severity', script: 'x', finding: fifths.id, severity: 'remark' }),
+    ).not.toContain('parallel-fifths');
   });
 
   test('nothing found, nothing to work on', () => {
