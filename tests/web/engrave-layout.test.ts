@@ -257,6 +257,17 @@ describe('spacing', () => {
     }
   });
 
+  test('a system that begins with an altered note tied over tells its accidental again', () => {
+    const bars = plan('key: C major\nmetre: 1/1\nS: F#4 | = | F4 |\nA: D4 | = | D4 |\n');
+    const one = arrangeSystems(bars, { width: 2000, labels: new Map(), lyrics: 0 });
+    const three = arrangeSystems(bars, { width: 60, labels: new Map(), lyrics: 0 });
+    expect(one).toHaveLength(1);
+    expect(one[0]!.bars[1]!.signs.S[0]!.accidental).toBeUndefined();
+    expect(three).toHaveLength(3);
+    expect(three[1]!.bars[0]!.signs.S[0]!.accidental).toBe('courtesy');
+    expect(three[1]!.bars[0]!.signs.A[0]!.accidental).toBeUndefined();
+  });
+
   test('equal music gives equal plans, so that nothing is drawn twice', () => {
     const arrange = () => arrangeSystems(plan(SCORES.dotted!), { width: 800, labels: new Map(), lyrics: 0 });
     expect(JSON.stringify(arrange())).toBe(JSON.stringify(arrange()));

@@ -1,6 +1,6 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
-import { VOICES } from '../../src/score/score.ts';
-import { signatureSize } from './accidentals.ts';
+import { byVoice, VOICES } from '../../src/score/score.ts';
+import { signatureAlteration, signatureSize } from './accidentals.ts';
 import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
 import { barWidths, breakSystems, type Column, type LabelRoom, type SpacedBar } from './spacing.ts';
@@ -46,6 +46,7 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
   const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head);
   return starts.map((start, index) => {
     const own = bars.slice(start, starts[index + 1] ?? bars.length);
+    if (own[0]) own[0] = restateTied(own[0]);
     const next = bars[starts[index + 1] ?? bars.length];
     const wanted = own.flatMap((bar) =>
       bar.columns.flatMap((at) => (labels.has(at) ? [[at, labels.get(at)!] as const] : [])),
@@ -63,6 +64,23 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
       labels: wanted,
     };
   });
+}
+
+/**
+ * The first bar of a system with the accidentals of notes that are tied over from the system before: the eye has lost
+ * them there, so they are told again in brackets (common practice, no source).
+ */
+function restateTied(bar: PlannedBar): PlannedBar {
+  const signs = byVoice((voice) =>
+    bar.signs[voice].map((sign, i): Sign => {
+      if (i > 0 || !sign.continued || !sign.pitch) return sign;
+      const { step, alteration } = sign.pitch;
+      return alteration === signatureAlteration(bar.key.fifths, step)
+        ? sign
+        : { ...sign, accidental: 'courtesy' };
+    }),
+  );
+  return { ...bar, signs };
 }
 
 /** The clef and a key signature at the beginning of a system. */
