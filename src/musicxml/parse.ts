@@ -1,5 +1,5 @@
 /** From XML text to a {@link SourceScore}, partwise or timewise, in one pass. */
-import { type BarReader, type Notices, type PartState, readBar } from './bar.ts';
+import { BarReader, type Notices, type PartState } from './bar.ts';
 import { LIMITS } from './limits.ts';
 import { quoted, Refusal } from './refusal.ts';
 import { SOFTWARE } from './software.ts';
@@ -86,7 +86,7 @@ export function parseMusicXml(text: string): SourceScore {
     open: (element, inside) => {
       if (element.name === 'part') {
         part = partOf(element, root?.name === 'score-partwise' ? parts.length : position++);
-        if (measure !== undefined) bar = readBar(measure, part.state, notices);
+        if (measure !== undefined) bar = new BarReader(measure, part.state, notices);
       } else if (element.name === 'measure') {
         if (inside?.name === 'score-timewise') {
           measure = element;
@@ -95,7 +95,7 @@ export function parseMusicXml(text: string): SourceScore {
           countBars(measures, element);
         } else if (part !== undefined) {
           countBars(part.bars.length + 1, element);
-          bar = readBar(element, part.state, notices);
+          bar = new BarReader(element, part.state, notices);
         }
       } else if (inside === undefined) {
         root = element;
