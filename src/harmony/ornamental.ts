@@ -12,11 +12,16 @@ import type { Analysis, Chord } from './analysis.ts';
  * neighbour note) and is not heard as a voice's share in the chord, even where it happens to belong to it.
  */
 export function isPassingBy(texture: Texture, tone: Tone): boolean {
-  const bar = barAt(texture.score, tone.at);
-  if (tone.until - tone.at >= beatLength(bar.metre) || metricalStrength(bar, tone.at) >= 2) return false;
+  if (!isQuick(texture, tone)) return false;
   const before = previousTone(texture, tone);
   const after = nextTone(texture, tone);
   return before !== undefined && after !== undefined && isStep(before, tone) && isStep(tone, after);
+}
+
+/** True for a tone shorter than a beat that begins off the beat. */
+export function isQuick(texture: Texture, tone: Tone): boolean {
+  const bar = barAt(texture.score, tone.at);
+  return tone.until - tone.at < beatLength(bar.metre) && metricalStrength(bar, tone.at) < 2;
 }
 
 /** True where one tone lies a second, by spelling, from the other. */

@@ -12,7 +12,7 @@ import {
   newSegment,
   spanFeatures,
 } from '../../src/harmony/model/segment.ts';
-import { NEW_KEY, placedFeatures, standingAfter, stepFeatures } from '../../src/harmony/model/transition.ts';
+import { newStanding, placedFeatures, standingAfter, stepFeatures } from '../../src/harmony/model/transition.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { type HumanLabel, labelInversion, type Piece } from './harmonyCorpus.ts';
 
@@ -72,7 +72,7 @@ export function addFeatures(
   const phrases = phraseNotes(grid);
   const out = new Int32Array(4096);
   const add = (index: number, value: number) => into.set(index, (into.get(index) ?? 0) + factor * value);
-  let standing = NEW_KEY;
+  let standing = newStanding(spans[0]!, spans[0]!);
   for (const [i, span] of spans.entries()) {
     loadSegment(segment, span.from, span.to);
     let n = spanFeatures(segment, out, 0);
@@ -94,6 +94,7 @@ export interface Training {
   /** How much a wrong crotchet counts against the margin: chord, bass, key. */
   readonly margin: readonly [number, number, number];
   readonly seed: number;
+  readonly ada?: boolean;
   readonly report?: (epoch: number, averaged: () => Float64Array) => void;
 }
 
@@ -101,6 +102,7 @@ export interface Training {
 export function learn(pieces: readonly Piece[], training: Training): Float64Array {
   const weights = new Float64Array(FEATURES);
   const moments = new Float64Array(FEATURES);
+  const squares = new Float64Array(FEATURES);
   const random = seeded(training.seed);
   const gold = pieces.map((piece) => {
     const features = new Map<number, number>();
@@ -134,8 +136,10 @@ export function learn(pieces: readonly Piece[], training: Training): Float64Arra
       addFeatures(grid, path, -1, delta);
       for (const [index, value] of delta) {
         if (value === 0) continue;
-        weights[index]! += value;
-        moments[index]! += step * value;
+        squares[index]! += value * value;
+        const moved = training.ada ? value / Math.sqrt(1 + squares[index]!) : value;
+        weights[index]! += moved;
+        moments[index]! += step * moved;
       }
       step++;
     }
@@ -165,4 +169,4 @@ function shuffled<T>(items: readonly T[], random: () => number): T[] {
 }
 
 /** How the committed table is learnt. */
-export const TRAINING: Training = { epochs: 4, margin: [2, 1, 2], seed: 1 };
+export const TRAINING: Training = { epochs: 4, margin: [0.5, 0.25, 0.5], seed: 1, ada: true };

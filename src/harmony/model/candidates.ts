@@ -3,8 +3,8 @@ import { CHORD_TYPES, TYPE } from '../chordTypes.ts';
 import { type ChordScorer, memberAt, type Segment } from './segment.ts';
 
 /** Chords tried with the weights, and chords kept for the search. */
-const TRIED = 14;
-const KEPT = 8;
+const TRIED = 10;
+const KEPT = 5;
 /** Places on the line of fifths are stored from this one up. */
 const LOWEST = 40;
 const PLACES = 80;
@@ -49,6 +49,7 @@ function rank(list: Ranked, room: number, root: number, type: number, score: num
 
 /** A root is a note that sounds, or lacks: it lies so far below one that does. */
 const ROOT_BELOW = [0, 1, 4, -3, -6] as const;
+const OFFSETS = CHORD_TYPES.map(({ offsets }) => offsets);
 /** What a chord's rarity costs before any weight is asked. */
 const RARITY = CHORD_TYPES.map((_, type) =>
   type === TYPE.M || type === TYPE.m ? 0 : type >= TYPE.mmaj7! ? 0.1 : 0.02,
@@ -56,6 +57,8 @@ const RARITY = CHORD_TYPES.map((_, type) =>
 
 /** Makes a function that finds the candidates of the segment in hand. */
 export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Candidates {
+  // Imports are read once: loaders that compile modules as they go make every later read a call.
+  const member = memberAt;
   const lengths = new Float64Array(PLACES);
   const tried = ranked(TRIED);
   const kept = ranked(KEPT);
@@ -96,14 +99,14 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
   };
 
   function tryRoot(root: number, total: number, places: number): void {
-    for (let type = 0; type < CHORD_TYPES.length; type++) {
-      const { offsets } = CHORD_TYPES[type]!;
+    for (let type = 0; type < OFFSETS.length; type++) {
+      const offsets = OFFSETS[type]!;
       let held = 0;
       let lacking = 0;
-      for (let member = 0; member < offsets.length; member++) {
-        const length = lengths[root + offsets[member]! + LOWEST] ?? 0;
+      for (let m = 0; m < offsets.length; m++) {
+        const length = lengths[root + offsets[m]! + LOWEST] ?? 0;
         if (length > 0) held += length;
-        else lacking += member === 3 ? 9 : 1;
+        else lacking += m === 3 ? 9 : 1;
       }
       if (held * 2 < total || lacking > 2 || (lacking === 2 && places > 2)) continue;
       rank(tried, TRIED, root, type, held / total - 0.15 * lacking - RARITY[type]!);
@@ -115,11 +118,11 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
     let first = -1;
     let second = -1;
     for (let i = segment.bassFrom; i < segment.bassTo; i++) {
-      const member = memberAt(type, root, segment.place[i]!);
-      if (member < 0 || member === first) continue;
-      if (first < 0) first = member;
+      const found = member(type, root, segment.place[i]!);
+      if (found < 0 || found === first) continue;
+      if (first < 0) first = found;
       else {
-        second = member;
+        second = found;
         break;
       }
     }

@@ -22,7 +22,7 @@ export interface KeyNumber {
 
 const FARTHEST = 6;
 /** Keys kept for each phrase. */
-const KEYS_KEPT = 8;
+const KEYS_KEPT = 7;
 
 /** Notes of the scale in fifths from the tonic; in minor both forms of 6 and 7. */
 const IN_SCALE: readonly ReadonlySet<number>[] = [

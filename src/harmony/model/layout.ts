@@ -55,6 +55,8 @@ export const PLACES = ['phrase start', 'within', 'goal'] as const;
 export const AGES = ['1', '2', '3', '4', 'more'] as const;
 /** What has confirmed a key. */
 export const CONFIRMED = ['nothing', 'dominant to tonic', 'phrase end'] as const;
+/** What a key has held besides its tonic and dominant. */
+export const BREADTH = ['narrow', 'broad'] as const;
 export const SPANS = ['½', '1', '1½', '2', '3', '4', 'longer'] as const;
 /** Relative places on the line of fifths, as far as notes go in a key. */
 export const LOWEST_NOTE = -7;
@@ -158,6 +160,8 @@ export const CHORD_IN_KEY = family('chord in key', MODES, TURNED);
 export const CHORD_PLACE = family('chord by place', MODES, CHORD, ['weak', 'beat', 'strong']);
 export const PROGRESSION = family('progression', MODES, CHORD, CHORD);
 export const TURNED_PROGRESSION = family('progression with inversions', MODES, TURNED, TURNED);
+export const ROOT_STEP = family('root to root', MODES, notes, notes);
+export const BASS_STEP = family('bass to bass', MODES, notes, notes);
 export const NEW_PHRASE = family('progression into a phrase', MODES, CHORD, CHORD);
 export const CADENCE = family('cadence', MODES, CHORD, CHORD);
 export const RELATION = family('relation', RELATIONS, strengths);
@@ -165,7 +169,7 @@ export const KEY_CHANGE = family('key change', PLACES, MODES, MODES, distances);
 export const KEY_ENTRY = family('key entered with', MODES, CHORD);
 export const KEY_PIVOT = family('key prepared by', MODES, CHORD);
 export const KEY_EXIT = family('key left for', MODES, CHORD);
-export const KEY_LEFT = family('key left', PLACES, AGES, CONFIRMED);
+export const KEY_LEFT = family('key left', PLACES, AGES, CONFIRMED, BREADTH);
 export const SIGNATURE = family('signature', MODES, distances);
 export const STATED_MODE = family('stated mode', MODES, ['none', 'major', 'minor']);
 export const FIRST_CHORD = family('first chord', MODES, CHORD);

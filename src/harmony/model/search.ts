@@ -10,7 +10,7 @@ import { type KeyNumber, keyFeatures, likelyKeys, phraseNotes } from './keys.ts'
 import { CHORD_IN_KEY, CHORD_PLACE, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
 import { chordScorer, LONGEST, loadSegment, newSegment, spanFeatures } from './segment.ts';
 import { stepScorer } from './stepScorer.ts';
-import { type ChordNumber, NEW_KEY, placeClass, type Standing, standingAfter } from './transition.ts';
+import { type ChordNumber, newStanding, placeClass, type Standing, standingAfter } from './transition.ts';
 import { STRANGE, VOCABULARY, vocabularyIndex } from './vocabulary.ts';
 
 /** A segment of the reading: atoms `from` to before `to`. */
@@ -26,7 +26,7 @@ export interface Handicap {
 }
 
 /** Ends kept at each boundary. */
-const KEPT = 28;
+const KEPT = 20;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 const STRANGE_COST = 6;
 
@@ -57,6 +57,9 @@ interface Trial {
 /** The best reading of a grid; empty for an empty grid. */
 export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): Span[] {
   if (grid.atoms === 0) return [];
+  // Imports are read once: loaders that compile modules as they go make every later read a call.
+  const [inKey, byPlace, phraseChord, firstChord, lastChord] = [CHORD_IN_KEY, CHORD_PLACE, PHRASE_CHORD, FIRST_CHORD, LAST_CHORD];
+  const [width, indexOf, place] = [VOCABULARY, vocabularyIndex, placeClass];
   const segment = newSegment(grid);
   const scorer = chordScorer(segment, weights);
   const find = candidateFinder(segment, scorer);
@@ -97,34 +100,33 @@ export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): 
       step.tryChord(chord);
       for (const key of choices) {
         const { mode, tonic } = keys[key]!;
-        const v = vocabularyIndex(mode, chord.root - tonic, chord.type);
-        const row = mode * VOCABULARY + v;
+        const v = indexOf(mode, chord.root - tonic, chord.type);
+        const row = mode * width + v;
         const placed =
-          weights[CHORD_IN_KEY + row * 4 + chord.inversion]! +
-          weights[CHORD_PLACE + row * 3 + placeClass(grid, at)]! +
-          (at === 0 ? weights[FIRST_CHORD + row]! : 0) -
+          weights[inKey + row * 4 + chord.inversion]! +
+          weights[byPlace + row * 3 + place(grid, at)]! +
+          (at === 0 ? weights[firstChord + row]! : 0) -
           (v === STRANGE ? STRANGE_COST : 0);
-        const back = step.best(key, v);
-        const standing =
-          back === undefined
-            ? NEW_KEY
-            : standingAfter(
-                grid,
-                at,
-                back.start.standing,
-                back.start.chord,
-                keys[back.start.key]!,
-                chord,
-                keys[key]!,
-              );
-        const start: Start = { at, chord, key, standing, score: step.score() + placed, back };
-        const sum = sums[key]!;
-        for (let i = 0; i < trial.to.length; i++) {
-          const to = trial.to[i]!;
-          let score = start.score + trial.scores[i]! + sum[to]! - sum[at]!;
-          if (grid.phraseEnd[to - 1]) score += weights[PHRASE_CHORD + row]!;
-          if (to === grid.atoms) score += weights[LAST_CHORD + row]!;
-          keep(ends[to]!, start, to, score);
+        step.best(key, v);
+        const stay = step.stay();
+        const move = step.move();
+        if (at === 0) begin(0, undefined, newStanding(chord, keys[key]!));
+        if (stay !== undefined) begin(step.scores.stay, stay, standing(stay));
+        if (move !== undefined) begin(step.scores.move, move, newStanding(chord, keys[key]!));
+
+        function standing({ start }: End): Standing {
+          return standingAfter(grid, at, start.standing, start.chord, keys[start.key]!, chord, keys[key]!);
+        }
+        function begin(score: number, back: End | undefined, stands: Standing): void {
+          const start: Start = { at, chord, key, standing: stands, score: score + placed, back };
+          const sum = sums[key]!;
+          for (let i = 0; i < trial.to.length; i++) {
+            const to = trial.to[i]!;
+            let total = start.score + trial.scores[i]! + sum[to]! - sum[at]!;
+            if (grid.phraseEnd[to - 1]) total += weights[phraseChord + row]!;
+            if (to === grid.atoms) total += weights[lastChord + row]!;
+            keep(ends[to]!, start, to, total);
+          }
         }
       }
     }
@@ -141,6 +143,7 @@ function keep(ends: End[], start: Start, to: number, score: number): void {
     const other = ends[i]!.start;
     if (
       other.key === start.key &&
+      other.standing.age === start.standing.age &&
       other.chord.root === start.chord.root &&
       other.chord.type === start.chord.type &&
       other.chord.inversion === start.chord.inversion

@@ -33,6 +33,8 @@ const MEMBER = new Int8Array(TYPES * 25).fill(-1);
 for (const [type, { offsets }] of CHORD_TYPES.entries())
   for (const [member, offset] of offsets.entries()) MEMBER[type * 25 + offset + 12] = member;
 
+const HAS_SEVENTH = Uint8Array.from(CHORD_TYPES, ({ offsets }) => (offsets.length > 3 ? 1 : 0));
+
 /** Which member a note is of a chord, by places on the line of fifths; -1 for a foreign note. */
 export function memberAt(type: number, root: number, place: number): number {
   const distance = place - root + 12;
@@ -84,6 +86,7 @@ export function newSegment(grid: Grid): Segment {
 /** Takes the atoms `from` (inclusive) to `to` (exclusive) in hand. */
 export function loadSegment(segment: Segment, from: number, to: number): void {
   const { grid } = segment;
+  const [held, crotchet] = [HELD, CROTCHET];
   const at = grid.at[from]!;
   const until = grid.until[to - 1]!;
   const startStrength = grid.strength[from]!;
@@ -101,7 +104,7 @@ export function loadSegment(segment: Segment, from: number, to: number): void {
       const heldOut = toneUntil > until;
       const duration = (heldOut ? until : toneUntil) - (heldIn ? at : toneAt);
       segment.place[n] = voice.place[t]!;
-      segment.shape[n] = (heldIn ? HELD : voice.approach[t]!) * 6 + (heldOut ? HELD : voice.departure[t]!);
+      segment.shape[n] = (heldIn ? held : voice.approach[t]!) * 6 + (heldOut ? held : voice.departure[t]!);
       segment.accent[n] = heldIn
         ? HELD_IN
         : toneAt === at
@@ -116,7 +119,7 @@ export function loadSegment(segment: Segment, from: number, to: number): void {
               ? 4
               : 5;
       segment.length[n] =
-        duration <= CROTCHET / 4 ? 0 : duration <= CROTCHET / 2 ? 1 : duration <= CROTCHET ? 2 : 3;
+        duration <= crotchet / 4 ? 0 : duration <= crotchet / 2 ? 1 : duration <= crotchet ? 2 : 3;
       segment.duration[n] = duration;
       segment.before[n] = voice.before[t]!;
       segment.after[n] = voice.after[t]!;
@@ -264,6 +267,10 @@ export interface ChordScorer {
 }
 
 export function chordScorer(segment: Segment, weights: Float64Array): ChordScorer {
+  // Imports are read once: loaders that compile modules as they go make every later read a call.
+  const [shapeFrom, placeFrom, kindFrom, bassFrom] = [TONE_SHAPE, TONE_PLACE, TONE_KIND, BASS_PLACE];
+  const [seventhFrom, presentFrom, startFrom] = [SEVENTH_KIND, MEMBERS_PRESENT, MEMBERS_AT_START];
+  const kindOfShape = KIND_OF_SHAPE;
   const worth = new Float64Array(ROOM * ROLE_COUNT);
   const buffer = new Int32Array(4);
   const prepare = () => {
@@ -271,21 +278,21 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
       const shape = segment.shape[i]!;
       const accent = segment.accent[i]!;
       const place = accent * LENGTH_COUNT + segment.length[i]!;
-      const kind = KIND_OF_SHAPE[shape]! * ACCENT_COUNT + accent;
+      const kind = kindOfShape[shape]! * ACCENT_COUNT + accent;
       const inBass = i >= segment.bassFrom && i < segment.bassTo;
       for (let detailed = 0; detailed < ROLE_COUNT; detailed++) {
         const role = detailed > FOREIGN ? FOREIGN : detailed;
         let score =
-          weights[TONE_SHAPE + detailed * SHAPES + shape]! +
-          weights[TONE_PLACE + detailed * ACCENT_COUNT * LENGTH_COUNT + place]! +
-          weights[TONE_KIND + role * KIND_COUNT * ACCENT_COUNT + kind]!;
-        if (inBass) score += weights[BASS_PLACE + role * ACCENT_COUNT * LENGTH_COUNT + place]!;
+          weights[shapeFrom + detailed * SHAPES + shape]! +
+          weights[placeFrom + detailed * ACCENT_COUNT * LENGTH_COUNT + place]! +
+          weights[kindFrom + role * KIND_COUNT * ACCENT_COUNT + kind]!;
+        if (inBass) score += weights[bassFrom + role * ACCENT_COUNT * LENGTH_COUNT + place]!;
         worth[i * ROLE_COUNT + detailed] = score;
       }
     }
   };
   const chord = (root: number, type: number): number => {
-    const seventhMatters = CHORD_TYPES[type]!.offsets.length > 3;
+    const seventhMatters = HAS_SEVENTH[type] === 1;
     let present = 0;
     let atStart = 0;
     let score = 0;
@@ -303,15 +310,15 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
       if (segment.atStart[i]) atStart |= 1 << member;
       score += worth[i * ROLE_COUNT + member]!;
       if (seventhMatters && member === 3) {
-        const kind = KIND_OF_SHAPE[segment.shape[i]!]!;
-        score += weights[SEVENTH_KIND + (type * KIND_COUNT + kind) * ACCENT_COUNT + segment.accent[i]!]!;
+        const kind = kindOfShape[segment.shape[i]!]!;
+        score += weights[seventhFrom + (type * KIND_COUNT + kind) * ACCENT_COUNT + segment.accent[i]!]!;
       }
     }
     const sounding = Math.max(2, segment.grid.sounding[segment.from]!) - 2;
     return (
       score +
-      weights[MEMBERS_PRESENT + (sounding * TYPES + type) * 16 + present]! +
-      weights[MEMBERS_AT_START + type * 16 + atStart]!
+      weights[presentFrom + (sounding * TYPES + type) * 16 + present]! +
+      weights[startFrom + type * 16 + atStart]!
     );
   };
   const bass = (root: number, type: number, inversion: number): number => {

@@ -1,9 +1,10 @@
 /** Features of going from one chord in a key to the next. */
-import { TYPE } from '../chordTypes.ts';
+import { CHORD_TYPES, TYPE } from '../chordTypes.ts';
 import type { Grid } from './grid.ts';
 import type { KeyNumber } from './keys.ts';
 import {
   AGES,
+  BASS_STEP,
   CADENCE,
   CHORD_IN_KEY,
   CHORD_PLACE,
@@ -16,11 +17,14 @@ import {
   KEY_LEFT,
   KEY_PIVOT,
   LAST_CHORD,
+  LOWEST_NOTE,
   NEW_PHRASE,
+  NOTES,
   PHRASE_CHORD,
   PROGRESSION,
   RELATION,
   RELATIONS,
+  ROOT_STEP,
   TURNED_PROGRESSION,
 } from './layout.ts';
 import { VOCABULARY, vocabularyIndex } from './vocabulary.ts';
@@ -45,10 +49,18 @@ const STEP_UP = index('step up');
 const STEP_DOWN = index('step down');
 const TRITONE = index('tritone');
 
-const isSeventhOf = (seventh: number, triad: number): boolean =>
-  (triad === TYPE.M && (seventh === TYPE.M7 || seventh === TYPE.Mmaj7)) ||
-  (triad === TYPE.m && (seventh === TYPE.m7 || seventh === TYPE.mmaj7)) ||
-  (triad === TYPE.o && (seventh === TYPE.ø7 || seventh === TYPE.o7));
+/** `1` at seventh × 16 + triad where the seventh chord is the triad with a seventh. */
+const SEVENTH_OF = new Uint8Array(256);
+for (const [seventh, triad] of [
+  [TYPE.M7, TYPE.M],
+  [TYPE.Mmaj7, TYPE.M],
+  [TYPE.m7, TYPE.m],
+  [TYPE.mmaj7, TYPE.m],
+  [TYPE.ø7, TYPE.o],
+  [TYPE.o7, TYPE.o],
+])
+  SEVENTH_OF[seventh! * 16 + triad!] = 1;
+const isSeventhOf = (seventh: number, triad: number): boolean => SEVENTH_OF[seventh * 16 + triad] === 1;
 
 /** How a chord stands to the one before: index into RELATIONS. */
 export function relation(a: ChordNumber, b: ChordNumber): number {
@@ -72,13 +84,52 @@ export function placeClass(grid: Grid, at: number): number {
   return strength >= 3 ? 2 : strength === 2 ? 1 : 0;
 }
 
-/** How long a key has lasted, in harmonies (1 to 5), and what has confirmed it: 0 nothing, 1 dominant to tonic, 2 a phrase end. */
-export interface Standing {
-  readonly age: number;
-  readonly confirmed: number;
+/** The place of a chord's bass on the line of fifths. */
+export function bassPlace({ root, type, inversion }: ChordNumber): number {
+  return root + CHORD_TYPES[type]!.offsets[inversion]!;
 }
 
-export const NEW_KEY: Standing = { age: 1, confirmed: 0 };
+/** Index of two notes, told from the tonic, in a table of mode, note and note. */
+export function notePair(mode: number, from: number, to: number): number {
+  return (mode * NOTES + noteIndex(from)) * NOTES + noteIndex(to);
+}
+
+/** Index of a note told from the tonic in fifths, clipped to the range the tables know. */
+export function noteIndex(distance: number): number {
+  const index = distance - LOWEST_NOTE;
+  return index < 0 ? 0 : index >= NOTES ? NOTES - 1 : index;
+}
+
+/** How long a key has lasted and what it has shown of itself. */
+export interface Standing {
+  /** In harmonies, 1 to 5. */
+  readonly age: number;
+  /** What has confirmed it: 0 nothing, 1 dominant to tonic, 2 a phrase end. */
+  readonly confirmed: number;
+  /** 1 when a chord was heard besides tonic and dominant. */
+  readonly broad: number;
+}
+
+/** Index into KEY_LEFT of leaving a key that stands so; `place` is an index into PLACES. */
+export function leaving(place: number, { age, confirmed, broad }: Standing): number {
+  return KEY_LEFT + ((place * AGES.length + age - 1) * CONFIRMED.length + confirmed) * 2 + broad;
+}
+
+/** The standing of a key that has just been entered with a chord. */
+export function newStanding(b: ChordNumber, kb: KeyNumber): Standing {
+  return { age: 1, confirmed: 0, broad: isTonic(b, kb) || isDominant(b, kb) ? 0 : 1 };
+}
+
+function isDominant({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
+  return (
+    (root - tonic === 1 && (type === TYPE.M || type === TYPE.M7)) ||
+    (root - tonic === 5 && (type === TYPE.o || type === TYPE.o7 || type === TYPE.ø7))
+  );
+}
+
+function isTonic({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
+  return root === tonic && (type === TYPE.M || type === TYPE.m);
+}
 
 /** The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`. */
 export function standingAfter(
@@ -90,15 +141,12 @@ export function standingAfter(
   b: ChordNumber,
   kb: KeyNumber,
 ): Standing {
-  if (ka.mode !== kb.mode || ka.tonic !== kb.tonic) return NEW_KEY;
+  if (ka.mode !== kb.mode || ka.tonic !== kb.tonic) return newStanding(b, kb);
+  const tonic = isTonic(b, kb);
   const age = Math.min(before.age + 1, AGES.length);
-  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2 };
-  const from = a.root - kb.tonic;
-  const dominant =
-    (from === 1 && (a.type === TYPE.M || a.type === TYPE.M7)) ||
-    (from === 5 && (a.type === TYPE.o || a.type === TYPE.o7 || a.type === TYPE.ø7));
-  const tonic = b.root === kb.tonic && (b.type === TYPE.M || b.type === TYPE.m);
-  return { age, confirmed: before.confirmed === 1 || (dominant && tonic) ? 1 : 0 };
+  const broad = before.broad === 1 || !(tonic || isDominant(b, kb)) ? 1 : 0;
+  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2, broad };
+  return { age, confirmed: before.confirmed === 1 || (tonic && isDominant(a, kb)) ? 1 : 0, broad };
 }
 
 /** Features of a chord standing in a key, for the segment from atom `from` to before `to`. */
@@ -148,13 +196,15 @@ export function stepFeatures(
     out[o++] = PROGRESSION + pair;
     out[o++] =
       TURNED_PROGRESSION + ((m * VOCABULARY + va) * 4 + a.inversion) * VOCABULARY * 4 + vb * 4 + b.inversion;
+    out[o++] = ROOT_STEP + notePair(m, a.root - kb.tonic, b.root - kb.tonic);
+    out[o++] = BASS_STEP + notePair(m, bassPlace(a) - kb.tonic, bassPlace(b) - kb.tonic);
     if (goal) out[o++] = CADENCE + pair;
   }
   if (ka.mode === m && ka.tonic === kb.tonic) return o;
   const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
   const place = newPhrase ? 0 : goal ? 2 : 1;
   out[o++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
-  out[o++] = KEY_LEFT + (place * AGES.length + standing.age - 1) * CONFIRMED.length + standing.confirmed;
+  out[o++] = leaving(place, standing);
   out[o++] = KEY_ENTRY + m * VOCABULARY + vb;
   out[o++] = KEY_PIVOT + m * VOCABULARY + va;
   out[o++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
