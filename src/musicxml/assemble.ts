@@ -11,6 +11,7 @@ import {
   type VoiceName,
 } from '../score/score.ts';
 import { barLength, beatLength, type Metre, type Ticks } from '../score/time.ts';
+import { LIMITS } from './limits.ts';
 import type { Line } from './lines.ts';
 import { metreOfLength } from './pitches.ts';
 import { Refusal } from './refusal.ts';
@@ -39,6 +40,12 @@ interface Stretch {
 
 /** @throws {Refusal} for a pitch or a length that the score can't hold, naming bar and voice. */
 export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Score {
+  const notes = Object.values(lines).reduce((sum, line) => sum + line.notes, 0);
+  if (notes > LIMITS.voiceNotes) {
+    throw new Refusal(
+      `The four voices have ${notes.toLocaleString('en-GB')} notes; at most ${LIMITS.voiceNotes.toLocaleString('en-GB')} can be reviewed at once. Split the file into movements or chorales.`,
+    );
+  }
   const found = stretchesOf(source, lines);
   const stretches = source.explicitSilence ? found : trimUpbeat(found);
   const judged = judgeSilence(

@@ -1,13 +1,13 @@
 /**
  * How much a file may hold. All limits of the reader stand here, each with the sentence a person reads when it is
  * passed. They are far above any exercise (the longest of the 371 chorales has under 150 bars) and low enough that the
- * worst file within them is read in well under two seconds and 512 MiB.
+ * worst file within them is read and reviewed in under two seconds and 512 MiB.
  */
 export const LIMITS = {
   /** Bytes of the file as it comes. */
-  fileBytes: 8 * 1024 * 1024,
+  fileBytes: 4 * 1024 * 1024,
   /** Bytes of one unpacked entry of an archive. */
-  unpackedBytes: 16 * 1024 * 1024,
+  unpackedBytes: 8 * 1024 * 1024,
   /** Unpacked bytes for one packed byte, checked once `ratioFrom` bytes are out. */
   ratio: 200,
   ratioFrom: 1024 * 1024,
@@ -18,16 +18,20 @@ export const LIMITS = {
   /** Elements inside one another. */
   depth: 64,
   /** Elements in all. */
-  elements: 600_000,
+  elements: 300_000,
   /** Characters of text in one element. */
   textLength: 100_000,
   parts: 64,
   /** Staves in one part. */
   staves: 16,
   /** Bars in one part. */
-  bars: 2_000,
+  bars: 1_000,
+  /** Bars of all parts together, each staff counted. */
+  barsInAll: 60_000,
   /** Notes and rests in all parts together. */
-  notes: 60_000,
+  notes: 30_000,
+  /** Notes of the four voices that are judged. */
+  voiceNotes: 8_000,
   /** Notes and rests in one bar of one part. */
   notesInBar: 1_000,
   /** Changes of key and metre, repeats, fermatas over barlines in one bar of one part. */

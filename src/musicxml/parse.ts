@@ -129,6 +129,12 @@ export function parseMusicXml(text: string): SourceScore {
       `This is not a whole MusicXML score: its outermost element is ${quoted(root?.name ?? '')}. Export the exercise as MusicXML again.`,
     );
   }
+  const staffBars = parts.reduce((sum, one) => sum + one.bars.length * one.state.staves, 0);
+  if (staffBars > LIMITS.barsInAll) {
+    throw new Refusal(
+      `The parts of the score have ${staffBars.toLocaleString('en-GB')} bars together, too many for one exercise.`,
+    );
+  }
   return {
     title: headings.work || headings.movement || headings.credit,
     ...(tempo === undefined ? {} : { tempo }),

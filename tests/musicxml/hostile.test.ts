@@ -150,7 +150,7 @@ describe('limits', () => {
   });
   it('elements', () => {
     expect(says(score(`<direction>${'<a/>'.repeat(LIMITS.elements)}</direction>`))).toMatch(
-      /more than 600,000 elements/,
+      /more than 300,000 elements/,
     );
   });
   it('attributes by the hundred thousand', () => {
@@ -165,22 +165,34 @@ describe('limits', () => {
   });
   it('bars', () => {
     expect(
-      says(`<score-partwise><part id="P1">${'<measure/>'.repeat(2_001)}</part></score-partwise>`),
-    ).toMatch(/more than 2,000 bars/);
+      says(`<score-partwise><part id="P1">${'<measure/>'.repeat(1_001)}</part></score-partwise>`),
+    ).toMatch(/more than 1,000 bars/);
     expect(
-      says(`<score-timewise>${'<measure><part id="P1"/></measure>'.repeat(2_001)}</score-timewise>`),
-    ).toMatch(/more than 2,000 bars/);
+      says(`<score-timewise>${'<measure><part id="P1"/></measure>'.repeat(1_001)}</score-timewise>`),
+    ).toMatch(/more than 1,000 bars/);
   });
   it('notes', () => {
     const bar = `<measure>${note('<rest/><duration>1</duration>').repeat(900)}</measure>`;
     expect(says(`<score-partwise><part id="P1">${bar.repeat(70)}</part></score-partwise>`)).toMatch(
-      /more than 60,000 notes/,
+      /more than 30,000 notes/,
     );
     expect(says(score(note('<rest/><duration>1</duration>').repeat(1_001)))).toMatch(
       /Bar 1 has more than 1000 notes/,
     );
   });
-  it('bytes', () => expect(says(new Uint8Array(LIMITS.fileBytes + 1))).toMatch(/larger than 8 MB/));
+  it('bars of all staves together', () => {
+    const bar = '<measure><attributes><staves>16</staves></attributes></measure>';
+    const parts = Array.from({ length: 8 }, (_, i) => `<part id="P${i}">${bar.repeat(500)}</part>`).join('');
+    expect(says(`<score-partwise>${parts}</score-partwise>`)).toMatch(/have 64,000 bars together/);
+  });
+  it('notes of the four voices', () => {
+    const bar = `<measure><attributes><divisions>64</divisions></attributes>${note(`${C}<duration>1</duration>`).repeat(256)}</measure>`;
+    const parts = Array.from({ length: 4 }, (_, i) => `<part id="P${i}">${bar.repeat(8)}</part>`).join('');
+    expect(says(`<score-partwise>${parts}</score-partwise>`)).toMatch(
+      /^The four voices have 8,192 notes; at most 8,000/,
+    );
+  });
+  it('bytes', () => expect(says(new Uint8Array(LIMITS.fileBytes + 1))).toMatch(/larger than 4 MB/));
 });
 
 describe('encodings', () => {
@@ -217,7 +229,7 @@ describe('archives', () => {
   it('a bomb is stopped while it unpacks', () => {
     const bomb = archive({ 's.xml': zeros(40) });
     expect(bomb.length).toBeLessThan(100_000);
-    expect(says(bomb)).toMatch(/unpacks to (over 200 times its size|more than 16 MB)/);
+    expect(says(bomb)).toMatch(/unpacks to (over 200 times its size|more than 8 MB)/);
   });
   it('a bomb that declares a small size too', () => {
     const bomb = Uint8Array.from(archive({ 's.xml': zeros(40) }));
