@@ -65,11 +65,15 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   );
 }
 
-/** A fault where the chord does lead to its tonic; elsewhere, or in smooth lines, worth a second look. */
+/**
+ * A fault where the chord does lead to its tonic; elsewhere, or in smooth lines, worth a second look; and where a phrase
+ * ends on it or both lines are smooth and it leads nowhere, hardly a leading note any more.
+ */
 function gravity(analysis: Analysis, chord: Chord, leading: NoteName, tones: readonly Tone[]): Severity {
   const next = nextHarmony(analysis, chord.index);
-  const leads =
-    next !== undefined && !endsPhrase(analysis, chord) && fifthsPlace(next.root) === fifthsPlace(leading) - 5;
-  const inLine = tones.filter((tone) => isStepwise(analysis.texture, tone)).length;
-  return leads && inLine < tones.length ? 'fault' : 'query';
+  const ends = endsPhrase(analysis, chord);
+  const leads = next !== undefined && !ends && fifthsPlace(next.root) === fifthsPlace(leading) - 5;
+  const smooth = tones.every((tone) => isStepwise(analysis.texture, tone));
+  if (leads) return smooth ? 'query' : 'fault';
+  return ends || smooth ? 'remark' : 'query';
 }

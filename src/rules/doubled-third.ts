@@ -3,7 +3,8 @@ import { doublingsOf } from '../harmony/doubling.ts';
 import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
 import { isDominant, phraseAt } from '../harmony/questions.ts';
 import { previousChord, type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
+import { previousTone } from '../score/motion.ts';
+import { printNoteName, staffPlace } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -79,6 +80,11 @@ function gravity(analysis: Analysis, voicing: Voicing, tones: readonly Tone[]): 
   // In first inversion the third is the bass, and a line above it may well meet it.
   if (leaping === 0 || (chord.roman.inversion > 0 && leaping < tones.length)) return undefined;
   const opens = phraseAt(analysis, chord.at)?.from === chord.at;
-  if (leaping < tones.length || chord.roman.inversion > 0 || opens) return 'remark';
-  return isFleeting(analysis, chord) ? 'remark' : 'query';
+  if (chord.roman.inversion > 0 || opens || isFleeting(analysis, chord)) return 'remark';
+  return tones.every((tone) => isLeaptTo(analysis, tone)) ? 'query' : 'remark';
+}
+
+function isLeaptTo(analysis: Analysis, tone: Tone): boolean {
+  const before = previousTone(analysis.texture, tone);
+  return before !== undefined && Math.abs(staffPlace(before.pitch) - staffPlace(tone.pitch)) > 1;
 }

@@ -1,5 +1,5 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { isPassingBy } from '../harmony/ornamental.ts';
+import { isPassingBy, isQuick } from '../harmony/ornamental.ts';
 import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
 import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
@@ -115,7 +115,8 @@ function gravity(
   if (isInner(tone.voice)) {
     if (toFifth) return undefined;
     // Up a fourth to the third of the tonic: the tenor's other way out when the cadence would lack its third.
-    return steps === 3 && memberOf(next, goesTo.pitch) === 'third' ? 'remark' : 'query';
+    if (steps === 3 && memberOf(next, goesTo.pitch) === 'third') return 'remark';
+    return isQuick(texture, tone) ? 'remark' : 'query';
   }
   // A bass that goes on down the scale (V6–vi).
   if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
