@@ -35,14 +35,16 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     throw new Error(`Tab never reaches ${selector}.`);
   }
 
-  async function beginEmpty(bars: number, key = 'C'): Promise<void> {
+  async function beginEmpty(bars: number, key?: string): Promise<void> {
     await tabTo('nav a[href="#shelf"]');
     await page.keyboard.press('Enter');
     await page.locator('.new-exercise').waitFor();
     await tabTo('.new-exercise input[name="title"]');
     await page.keyboard.type('By keyboard');
-    await tabTo('.new-exercise select[name="key"]');
-    await page.keyboard.type(key);
+    if (key !== undefined) {
+      await tabTo('.new-exercise select[name="key"]');
+      await page.keyboard.type(key);
+    }
     await tabTo('.new-exercise input[name="bars"]');
     await page.keyboard.press('Control+a');
     await page.keyboard.type(String(bars));
@@ -82,6 +84,17 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.locator('#tab-text').click();
     expect(await text(page)).toMatch(/S: G4 A B \?/);
     expect(await page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
+  });
+
+  it('keeps locks and notes too', async () => {
+    page = await openDesk(browser, served.address);
+    await page.locator('.tools button[aria-label="T, tenor"]').click();
+    await page.locator('button', { hasText: 'Lock tenor' }).click();
+    await expect.poll(() => page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
+    await page.waitForTimeout(300);
+    await page.reload();
+    await ready(page);
+    expect(await page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
   });
 
   it('has several exercises, and earlier versions of each to go back to', async () => {

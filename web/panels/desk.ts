@@ -6,7 +6,7 @@ import type { Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
-import { marksPanel } from './marks.ts';
+import { marksPanel, printedList } from './marks.ts';
 import { summaryPanel } from './summary.ts';
 import { textPanel } from './text.ts';
 import { toolsView } from './tools.ts';
@@ -56,7 +56,7 @@ export function deskView(panel: Panel): TemplateResult {
           ${sidePanel(panel)}
         </div>
       </aside>
-      ${transportView(panel)}
+      ${transportView(panel)} ${printedList(panel)}
     </section>
   `;
 }

@@ -116,6 +116,30 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
   </div>`;
 }
 
+/** The same list for paper: every mark with what happened there, and nothing to press. */
+export function printedList(panel: Panel): TemplateResult | typeof nothing {
+  const { reviewed, settings, exercise } = panel.state;
+  if (reviewed === undefined) return nothing;
+  const { review } = reviewed;
+  const { findings: families } = settings.shown;
+  return html`<section class="printed" aria-hidden="true">
+    <p class="verdict">${summarise(review).sentence}</p>
+    <ol class="marks">
+      ${review.findings.map((finding, i) => {
+        if (families !== 'all' && !families.includes(finding.rule.family)) return nothing;
+        const note = exercise.notes[finding.id];
+        return html`<li class="mark ${finding.severity}">
+          <span class="tag ${finding.severity}">${i + 1}</span>
+          <p>
+            <strong>${finding.rule.name}</strong>, ${finding.severity}, ${placeOf(panel, finding)}. ${finding.message}
+            ${note === undefined ? nothing : html`Meant so: “${note}”`}
+          </p>
+        </li>`;
+      })}
+    </ol>
+  </section>`;
+}
+
 /** What the reader noticed in the file: guesses it made, parts it set aside. */
 function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
   const { remarks } = panel.state.history.now.score;

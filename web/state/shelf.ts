@@ -5,6 +5,7 @@
 import type { Score } from '../../src/score/score.ts';
 import { packEverything, unpackEverything } from '../files/everything.ts';
 import { DEMO } from './demo.ts';
+import { forgetUnsaved, noteUnsaved, unsavedOf } from './journal.ts';
 import type { Keeping, KeptExercise, Version } from './keeping.ts';
 import { FIRST_SETTINGS, type PageState, type Particulars } from './page.ts';
 import type { Store } from './store.ts';
@@ -54,6 +55,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       const exercise = kept(store.get());
       try {
         await keeping.putExercise(exercise);
+        if (!unsaved) forgetUnsaved(exercise.id);
         tabs?.postMessage({ id: exercise.id });
         store.update((state) => ({
           ...state,
@@ -73,6 +75,8 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
 
   const save = (): void => {
     unsaved = true;
+    const { exercise, history } = store.get();
+    noteUnsaved(exercise.id, { text: history.now.text, when: Date.now() });
     putting ??= put();
   };
 
@@ -82,9 +86,9 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       rememberInTab(state.exercise.id);
     }
     const opened = state.exercise.id !== before.exercise.id;
-    const touched = state.history.now !== before.history.now || state.exercise !== before.exercise;
-    if (opened || !touched || state.history.now === keptWork) return;
-    save();
+    // Music that has just come from the keeper need not go back to it.
+    const written = state.history.now !== before.history.now && state.history.now !== keptWork;
+    if (!opened && (written || state.exercise !== before.exercise)) save();
   });
 
   tabs?.addEventListener('message', (event: MessageEvent<{ id: string }>) => {
@@ -162,7 +166,17 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
   const open = async (id: string): Promise<void> => {
     await settled();
     const exercise = await keeping.exercise(id);
-    if (exercise) show(exercise);
+    if (exercise === undefined) return;
+    const last = unsavedOf(id);
+    if (last === undefined || last.when <= exercise.changed || last.text === exercise.text) {
+      show(exercise);
+      return;
+    }
+    const { score } = workFromText(last.text);
+    const rescued = { ...exercise, text: last.text, score, title: titleOf(score), changed: last.when };
+    await keeping.putExercise(rescued);
+    forgetUnsaved(id);
+    show(rescued);
   };
 
   return {

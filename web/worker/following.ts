@@ -10,13 +10,17 @@ export interface Reviewing {
 }
 
 export function createReviewing(store: Store<PageState>): Reviewing {
+  let ordered = 0;
   const reviewer = createReviewer({
-    onReview: (review, score) =>
+    onReview: (review, score) => {
+      // For the bench: from the keystroke to the whole review, there and back again.
+      performance.measure('partwise-whole', { start: ordered, end: performance.now() });
       store.update((state) =>
         state.history.now.score === score
           ? { ...state, reviewed: { review, of: state.history.now, whole: true } }
           : state,
-      ),
+      );
+    },
     onWaysOut: (finding, ways, score) =>
       store.update((state) =>
         state.history.now.score === score && state.waysOut?.finding === finding
@@ -30,6 +34,7 @@ export function createReviewing(store: Store<PageState>): Reviewing {
     const otherScore = score !== before.history.now.score;
     const profile = chosenProfile(state.settings);
     if (!otherScore && profile === chosenProfile(before.settings)) return;
+    ordered = performance.now();
     reviewer.review(score, profile);
     if (otherScore) lookNear(store, before);
   });
