@@ -70,7 +70,8 @@ function gravity(analysis: Analysis, { from, to }: HarmonyStep): Severity | unde
     // With the bass gliding by step through an inversion (V–IV6 and the like) this is daily practice.
     if (from.roman.inversion + to.roman.inversion > 0)
       return bassSteps(analysis, from, to) ? undefined : 'remark';
-    return 'query';
+    // The minor dominant has no leading note to turn back from.
+    return from.quality === 'minor' ? 'remark' : 'query';
   }
   return start === 2 && target === 4 && from.roman.inversion + to.roman.inversion === 0 ? 'query' : undefined;
 }

@@ -56,6 +56,8 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
     about(bass === undefined ? [] : [bass], {
+      // In minor the diminished triad on the supertonic is now and then used so.
+      severity: chord.roman.degree === 2 && chord.key.mode === 'minor' ? 'remark' : 'query',
       from: chord.at,
       until: chord.until,
       message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,

@@ -66,8 +66,8 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
 }
 
 /**
- * A fault where the chord does lead to its tonic; elsewhere, or in smooth lines, worth a second look; and where a phrase
- * ends on it or both lines are smooth and it leads nowhere, hardly a leading note any more.
+ * A fault where the chord does lead to its tonic, in smooth lines worth a second look; where the chord leads elsewhere
+ * or ends its phrase, hardly a leading note any more.
  */
 function gravity(analysis: Analysis, chord: Chord, leading: NoteName, tones: readonly Tone[]): Severity {
   const next = nextHarmony(analysis, chord.index);
@@ -75,5 +75,5 @@ function gravity(analysis: Analysis, chord: Chord, leading: NoteName, tones: rea
   const leads = next !== undefined && !ends && fifthsPlace(next.root) === fifthsPlace(leading) - 5;
   const smooth = tones.every((tone) => isStepwise(analysis.texture, tone));
   if (leads) return smooth ? 'query' : 'fault';
-  return ends || smooth ? 'remark' : 'query';
+  return 'remark';
 }

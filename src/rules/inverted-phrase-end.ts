@@ -1,6 +1,7 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
 import { numeral } from '../harmony/labels.ts';
+import { previousChord, sameRoot } from '../harmony/voicing.ts';
 import { inversionWords } from '../harmony/words.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { sliceAt, toneIn } from '../score/texture.ts';
@@ -53,6 +54,9 @@ function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const slice = sliceAt(analysis.texture, phrase.until - 1);
   const bass = slice && toneIn(slice, 'B');
   if (last === undefined || bass === undefined || last.roman.inversion === 0) return [];
+  // It came to rest in root position, and only moved on under the fermata.
+  const before = previousChord(analysis, last.index);
+  if (before !== undefined && sameRoot(before, last) && before.roman.inversion === 0) return [];
   return [
     about([bass], {
       from: last.at,

@@ -55,7 +55,8 @@ function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
   const goal = plainDegree(to);
   if (goal === undefined || GOALS.has(goal)) return [];
   const known = voicings(analysis);
-  const severity: Severity = from.key.mode === 'minor' || from.roman.inversion > 0 ? 'remark' : 'query';
+  const severity: Severity =
+    from.key.mode === 'minor' || from.roman.inversion + to.roman.inversion > 0 ? 'remark' : 'query';
   return [
     about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
       severity,

@@ -77,6 +77,8 @@ function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occu
   if (next.pitch.step === tone.pitch.step) return [];
   return [
     about([tone, next], {
+      // A leap away changes the member of the chord; a step back down shows that nothing was to be led up to.
+      severity: isStep(tone, next) ? 'query' : 'remark',
       from: tone.at,
       until: next.until,
       message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,

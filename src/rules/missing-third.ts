@@ -59,7 +59,7 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   return [
     about(tones, {
       // With a seventh or a foreign note among the four the chord is less bare.
-      severity: bare && chord.members.seventh === undefined ? 'fault' : 'query',
+      severity: bare ? (chord.members.seventh === undefined ? 'fault' : 'query') : 'remark',
       from: chord.at,
       until: chord.until,
       message: `The chord on ${printNoteName(chord.root)} has no third: ${inWords(tones.map(inVoice))}.`,

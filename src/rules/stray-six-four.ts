@@ -1,6 +1,6 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
-import { isStepwise } from '../harmony/ornamental.ts';
+import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
 import { endsPhrase } from '../harmony/questions.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { sameNoteName } from '../score/pitch.ts';
@@ -85,6 +85,7 @@ function stray(analysis: Analysis, chord: Chord): Occurrence[] {
 function gravity(analysis: Analysis, { chord, slices }: Voicing): Severity {
   const bar = barAt(analysis.texture.score, chord.at);
   const bass = slices[0] && toneIn(slices[0], 'B');
+  if (isFleeting(analysis, chord)) return 'remark';
   if (bass === undefined || metricalStrength(bar, chord.at) < 2) return 'query';
   return isStepwise(analysis.texture, bass) ? 'query' : 'fault';
 }

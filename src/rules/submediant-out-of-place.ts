@@ -57,8 +57,8 @@ function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
   if (!arrives && !leaves) return [];
   const known = voicings(analysis);
   const inverted = from.roman.inversion + to.roman.inversion > 0;
-  // From the subdominant it is milder: the two chords share two notes.
-  const mild = plainDegree(from) === 4 || from.key.mode === 'minor' || inverted;
+  // From the subdominant it is milder, as the chords share two notes; and vi–iii may open a sequence.
+  const mild = leaves || plainDegree(from) === 4 || from.key.mode === 'minor' || inverted;
   const severity: Severity = mild ? 'remark' : 'query';
   const words = `${numeral(from.roman, from.key)} to ${numeral(to.roman, to.key)}`;
   return [

@@ -71,5 +71,7 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
 function gravity(analysis: Analysis, ornament: Ornament): Severity {
   const bar = barAt(analysis.texture.score, ornament.at);
   const long = ornament.until - ornament.at >= beatLength(bar.metre);
-  return long && metricalStrength(bar, ornament.at) >= 2 ? 'fault' : 'query';
+  const onBeat = metricalStrength(bar, ornament.at) >= 2;
+  if (onBeat) return long ? 'fault' : 'query';
+  return long ? 'query' : 'remark';
 }

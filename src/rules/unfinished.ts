@@ -1,9 +1,9 @@
 import { barAt, placeAt, printPlace } from '../score/place.ts';
-import { VOICE_WORDS, VOICES, type VoiceEvent, type VoiceName } from '../score/score.ts';
+import { VOICES, type VoiceName } from '../score/score.ts';
 import type { Slice, Texture } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { beats, sentence } from './wording.ts';
+import { beats, sentence, voiceList } from './wording.ts';
 
 export const unfinished = defineRule({
   id: 'unfinished',
@@ -44,54 +44,67 @@ B: G3 D3 E3 D3 | G2*4! |`,
     ],
   },
   check: ({ texture }) =>
-    VOICES.flatMap((voice) => stretches(texture, voice)).sort(
-      (a, b) => a.from - b.from || VOICES.indexOf(a.voices[0]!) - VOICES.indexOf(b.voices[0]!),
-    ),
+    together(VOICES.flatMap((voice) => stretches(texture, voice)))
+      .sort((a, b) => a.from - b.from || VOICES.indexOf(a.voices[0]!) - VOICES.indexOf(b.voices[0]!))
+      .map((stretch) => occurrence(texture, stretch)),
 });
 
 interface Stretch {
   readonly kind: 'gap' | 'rest';
+  readonly voices: readonly VoiceName[];
   readonly from: Ticks;
-  until: Ticks;
+  readonly until: Ticks;
 }
 
-/** The stretches where one voice is not written, or rests while another voice sings: one for each, however long. */
-function stretches(texture: Texture, voice: VoiceName): Occurrence[] {
+/** The stretches where one voice is not written, or rests while another voice sings, however long each is. */
+function stretches(texture: Texture, voice: VoiceName): Stretch[] {
   const found: Stretch[] = [];
   for (const slice of texture.slices) {
-    const kind = slice.parts[voice].kind;
+    const { kind } = slice.parts[voice];
     const silent = kind === 'gap' || (kind === 'rest' && othersSing(slice, voice));
+    if (kind === 'tone' || !silent) continue;
     const open = found.at(-1);
-    if (!silent) continue;
-    if (open !== undefined && open.kind === kind && open.until === slice.at) open.until = slice.until;
-    else found.push({ kind, from: slice.at, until: slice.until });
+    if (open?.kind === kind && open.until === slice.at) {
+      found[found.length - 1] = { ...open, until: slice.until };
+    } else found.push({ kind, voices: [voice], from: slice.at, until: slice.until });
   }
-  return found.map((stretch) => occurrence(texture, voice, stretch));
+  return found;
 }
 
 function othersSing(slice: Slice, voice: VoiceName): boolean {
   return VOICES.some((other) => other !== voice && slice.parts[other].kind === 'tone');
 }
 
-function occurrence(texture: Texture, voice: VoiceName, { kind, from, until }: Stretch): Occurrence {
-  const { score } = texture;
-  const length = beats(until - from, barAt(score, from).metre);
+/** Voices that rest together are told of together; each unwritten stretch is told by itself, so that it can be ticked off. */
+function together(found: readonly Stretch[]): Stretch[] {
+  const merged: Stretch[] = [];
+  for (const stretch of found) {
+    const same = merged.findIndex(
+      ({ kind, from, until }) => kind === 'rest' && from === stretch.from && until === stretch.until,
+    );
+    if (stretch.kind === 'gap' || same < 0) merged.push(stretch);
+    else merged[same] = { ...stretch, voices: [...merged[same]!.voices, ...stretch.voices] };
+  }
+  return merged;
+}
+
+function occurrence({ score }: Texture, { kind, voices, from, until }: Stretch): Occurrence {
+  const bar = barAt(score, from);
+  const length = beats(until - from, bar.metre);
   const where = printPlace(placeAt(score, from));
-  const whole = !score.voices[voice].some((event: VoiceEvent) => event.kind === 'note');
-  const message =
-    kind === 'rest'
-      ? `The ${VOICE_WORDS[voice]} rests for ${length} from ${where} while other voices sing.`
-      : whole
-        ? `The ${VOICE_WORDS[voice]} is still to be written.`
-        : `The ${VOICE_WORDS[voice]} is still to be written for ${length} from ${where}.`;
-  const breath = until - from < beatLength(barAt(score, from).metre);
+  const written = score.voices[voices[0]!].some((event) => event.kind === 'note');
+  const verb = voices.length === 1 ? 'rests' : 'rest';
+  const unwritten = written ? ` for ${length} from ${where}` : '';
   return {
     // A half-finished exercise is normal; a rest where the others sing was meant, and rarely fits the style.
-    severity: kind === 'gap' || breath ? 'remark' : 'query',
-    voices: [voice],
+    severity: kind === 'gap' || until - from < beatLength(bar.metre) ? 'remark' : 'query',
+    voices,
     from,
     until,
     tones: [],
-    message: sentence(message),
+    message:
+      kind === 'rest'
+        ? sentence(`${voiceList(voices)} ${verb} for ${length} from ${where} while other voices sing.`)
+        : `The ${voiceList(voices)} is still to be written${unwritten}.`,
   };
 }

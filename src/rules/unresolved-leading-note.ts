@@ -108,7 +108,7 @@ function gravity(
   const member = memberOf(next, tonic);
   // To the tonic itself, or to the submediant in an interrupted cadence: there the ear waits for the tonic note.
   const resolves = member === 'root' || (member === 'third' && next.roman.inversion === 0);
-  if (!resolves) return Math.abs(steps) <= 1 || isInner(tone.voice) ? undefined : 'query';
+  if (!resolves) return Math.abs(steps) <= 1 || isInner(tone.voice) ? undefined : 'remark';
   // Held over, it has become the suspension of a new chord, and falls as suspensions do.
   if (goesTo.at > next.at && steps === -1) return undefined;
   const toFifth = fallsToFifth(texture, tone, goesTo, next);
