@@ -4,8 +4,9 @@ import { annotationsOf, type Marked } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Tone } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
+import { Missing, type Script, type Stack } from './records.ts';
 import { isPrinted, scoreOf, standingOf } from './reports.ts';
-import { type Desk, Missing, type Script, type Stack } from './store.ts';
+import type { Desk } from './store.ts';
 
 /** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Missing} for an unreadable file */
 export function annotatedScript(desk: Desk, stack: Stack, script: Script): string {

@@ -1,7 +1,8 @@
 /** Takes files onto a stack: reviewed in the pool, stored one by one, none of them able to stop the rest. */
 import { createHash } from 'node:crypto';
 import type { ReviewPool } from './pool.ts';
-import type { Desk, Stack } from './store.ts';
+import type { Stack } from './records.ts';
+import type { Desk } from './store.ts';
 
 export interface Incoming {
   readonly file: string;

@@ -9,8 +9,9 @@ import { backUp, backUpDaily } from './backup.ts';
 import { type Incoming, type Taken, takeAll, takeIn } from './intake.ts';
 import { DeskRefused, openForReading, openForWriting } from './open.ts';
 import { type ReviewPool, reviewPool } from './pool.ts';
+import type { Stack, StackSettings } from './records.ts';
 import { everything, markBook } from './reports.ts';
-import { Desk, type Stack, type StackSettings } from './store.ts';
+import { Desk } from './store.ts';
 
 /** The settings of a stack as a person gives them: files' texts, not yet looked at. */
 export interface RawSettings {

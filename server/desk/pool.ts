@@ -18,7 +18,10 @@ export interface ReviewPool {
 const MOST_MILLISECONDS = 20_000;
 const MOST_MEGABYTES = 512;
 
-export function reviewPool(threads = Math.max(1, availableParallelism())): ReviewPool {
+export function reviewPool(
+  threads = Math.max(1, availableParallelism()),
+  log: (error: unknown) => void = console.error,
+): ReviewPool {
   // The workers load TypeScript as this process does.
   const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
   const pool = new Piscina<ScriptTask, ScriptResult>({
@@ -39,7 +42,8 @@ export function reviewPool(threads = Math.max(1, availableParallelism())): Revie
         if (result.facts !== undefined) factsSchema.parse(result.facts);
         return result;
       } catch (error) {
-        return { draft: 1, error: { message: reason(error) } };
+        log(error);
+        return { draft: 1, error: { message: reason(error) }, again: true };
       }
     },
     close: () => pool.close({ force: true }),

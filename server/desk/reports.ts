@@ -36,7 +36,8 @@ import {
 } from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
-import type { Desk, Script, ScriptEntry, Stack } from './store.ts';
+import type { Script, ScriptEntry, Stack } from './records.ts';
+import type { Desk } from './store.ts';
 
 /** A script as it stands under the teacher's decisions. */
 export interface StandingScript {

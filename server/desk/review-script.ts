@@ -33,6 +33,8 @@ export interface ScriptResult {
   /** One of the two. */
   readonly facts?: ScriptFacts;
   readonly error?: Unreadable;
+  /** The failure was not the file's: worth another try. */
+  readonly again?: true;
   /** Where the script departs from the notes that the brief gives. */
   readonly given?: GivenCheck;
 }

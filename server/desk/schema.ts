@@ -29,6 +29,8 @@ export const MIGRATIONS: readonly string[] = [
     -- What is kept of the review, or why the file could not be read: one of the two.
     facts TEXT,
     error TEXT,
+    -- 1 where the failure was ours: the next run tries the file again.
+    again INTEGER NOT NULL DEFAULT 0,
     -- How the given notes were kept, where there is a brief.
     given TEXT,
     faults INTEGER NOT NULL DEFAULT 0,

@@ -2,88 +2,30 @@
 import { randomUUID } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
-import type { ScriptFacts } from '../../src/desk/index.ts';
 import {
   type BankedRemark,
   bankedRemarkSchema,
-  type CandidatePattern,
-  candidatePatternSchema,
   type Decision,
   decisionSchema,
   type Mark,
   markSchema,
   rememberRemark,
-  type Scheme,
-  schemeSchema,
+  type ScriptFacts,
 } from '../../src/desk/index.ts';
-import type { Unreadable } from '../../src/open/open.ts';
-import type { Profile } from '../../src/profiles/profile.ts';
-import type { GivenCheck } from './review-script.ts';
-
-export interface Stack {
-  readonly id: number;
-  readonly name: string;
-  readonly created: string;
-  /** The brief's text, where one was given. */
-  readonly brief?: string;
-  readonly profile: Profile;
-  readonly scheme: Scheme;
-  readonly pattern?: CandidatePattern;
-  /** A harmonisation to compare with, as text in our notation. */
-  readonly reference?: string;
-  readonly revision: number;
-}
-
-/** A script without its content and facts: what a list needs. */
-export interface ScriptEntry {
-  readonly id: number;
-  readonly stack: number;
-  readonly file: string;
-  readonly candidate?: string;
-  readonly draft: number;
-  readonly received: string;
-  readonly error?: Unreadable;
-  readonly faults: number;
-  readonly queries: number;
-  readonly remarks: number;
-  /** The teacher has finished with it. */
-  readonly done: boolean;
-  readonly revision: number;
-}
-
-export interface Script extends ScriptEntry {
-  readonly facts?: ScriptFacts;
-  readonly given?: GivenCheck;
-}
-
-export interface NewScript {
-  readonly file: string;
-  readonly sum: string;
-  readonly content: Uint8Array;
-  readonly candidate?: string;
-  readonly draft: number;
-  readonly facts?: ScriptFacts;
-  readonly error?: Unreadable;
-  readonly given?: GivenCheck;
-}
-
-/** Somebody else decided meanwhile: nothing was stored. `revision` is the one that stands now. */
-export class Outdated extends Error {
-  constructor(readonly revision: number) {
-    super('This was changed in another window since you last saw it.');
-  }
-}
-
-/** What is asked for is not there. */
-export class Missing extends Error {}
-
-type Row = Record<string, unknown>;
-/** A decision as it is handed in: the desk adds its id and time. */
-export type Proposed = Decision extends infer D ? (D extends Decision ? Omit<D, 'id' | 'at'> : never) : never;
-
-/** The settings of a stack that a person may set. */
-export type StackSettings = Pick<Stack, 'name' | 'profile' | 'scheme'> &
-  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference'>>;
+import {
+  entryOf,
+  Missing,
+  type NewScript,
+  Outdated,
+  type Proposed,
+  type Row,
+  type Script,
+  type ScriptEntry,
+  type Stack,
+  type StackSettings,
+  scriptOf,
+  stackOf,
+} from './records.ts';
 
 export class Desk {
   constructor(
@@ -162,19 +104,23 @@ export class Desk {
   has(stack: number, file: string, sum: string): boolean {
     return (
       this.db
-        .prepare('SELECT 1 FROM scripts WHERE stack = ? AND file = ? AND sum = ?')
+        .prepare('SELECT 1 FROM scripts WHERE stack = ? AND file = ? AND sum = ? AND NOT again')
         .get(stack, file, sum) !== undefined
     );
   }
 
-  /** Stores a reviewed script; one that is there already stays as it is. Gives its id. */
+  /** Stores a reviewed script; one that is there already stays as it is, unless it is to be tried again. Gives its id. */
   addScript(stack: number, script: NewScript): number {
     const findings = script.facts?.findings ?? [];
     const number = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
     this.db
       .prepare(
-        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, given, faults, queries, remarks)
-         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (stack, file, sum) DO NOTHING`,
+        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, again, given, faults, queries, remarks)
+         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+         ON CONFLICT (stack, file, sum) DO UPDATE SET candidate = excluded.candidate, draft = excluded.draft,
+           facts = excluded.facts, error = excluded.error, again = excluded.again, given = excluded.given,
+           faults = excluded.faults, queries = excluded.queries, remarks = excluded.remarks
+         WHERE scripts.again`,
       )
       .run(
         stack,
@@ -186,6 +132,7 @@ export class Desk {
         Buffer.from(script.content),
         script.facts === undefined ? null : JSON.stringify(script.facts),
         script.error === undefined ? null : JSON.stringify(script.error),
+        script.again === true ? 1 : 0,
         script.given === undefined ? null : JSON.stringify(script.given),
         number('fault'),
         number('query'),
@@ -396,46 +343,4 @@ export class Desk {
       .run(id, seen);
     if (raised.changes === 0) throw new Outdated(this.stack(id).revision);
   }
-}
-
-function stackOf(row: Row): Stack {
-  return {
-    id: Number(row.id),
-    name: String(row.name),
-    created: String(row.created),
-    profile: JSON.parse(String(row.profile)) as Profile,
-    scheme: schemeSchema.parse(JSON.parse(String(row.scheme))),
-    ...(row.brief === null ? {} : { brief: String(row.brief) }),
-    ...(row.pattern === null ? {} : { pattern: candidatePatternSchema.parse(row.pattern) }),
-    ...(row.reference === null ? {} : { reference: String(row.reference) }),
-    revision: Number(row.revision),
-  };
-}
-
-function entryOf(row: Row): ScriptEntry {
-  return {
-    id: Number(row.id),
-    stack: Number(row.stack),
-    file: String(row.file),
-    ...(row.candidate === null ? {} : { candidate: String(row.candidate) }),
-    draft: Number(row.draft),
-    received: String(row.received),
-    ...(row.error === null ? {} : { error: JSON.parse(String(row.error)) as Unreadable }),
-    faults: Number(row.faults),
-    queries: Number(row.queries),
-    remarks: Number(row.remarks),
-    done: row.done === 1,
-    revision: Number(row.revision),
-  };
-}
-
-function scriptOf(row: Row): Script {
-  const entry = entryOf(row);
-  // Checked where they come in, from the worker; checking ten thousand again at each report would take longer than it.
-  if (row.facts === null) return entry;
-  return {
-    ...entry,
-    facts: JSON.parse(String(row.facts)) as ScriptFacts,
-    ...(row.given === null ? {} : { given: JSON.parse(String(row.given)) as GivenCheck }),
-  };
 }

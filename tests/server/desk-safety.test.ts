@@ -8,7 +8,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { restore } from '../../server/desk/backup.ts';
 import { openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { openForReading, openForWriting } from '../../server/desk/open.ts';
-import { Desk, Outdated } from '../../server/desk/store.ts';
+import { Outdated } from '../../server/desk/records.ts';
+import { Desk } from '../../server/desk/store.ts';
 import { EXAMPLE_SCHEME } from '../../src/desk/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 

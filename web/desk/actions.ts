@@ -7,16 +7,12 @@ import {
   type Judged,
   likenessAnswer,
   madeAnswer,
-  moderationAnswer,
   nothingInParticular,
   remarksAnswer,
-  type ScriptView,
-  scriptAnswer,
   sessionAnswer,
-  sheetAnswer,
-  stackAnswer,
   stacksAnswer,
 } from './answers.ts';
+import { createLoading, isOpen } from './loading.ts';
 import { ask, Refused, useToken } from './service.ts';
 import { type DeskState, hashOf, type Made, type Place, placeOf, type Writing } from './state.ts';
 import { takeFiles } from './taking.ts';
@@ -49,6 +45,18 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
       if (error.status === 409 && place.view === 'script') await loadScript(place.script);
     }
   }
+
+  /**
+   * Whoever works from the keyboard is quicker than the service: what changes something waits for what was asked for
+   * before it, so that it knows the revision that stands then.
+   */
+  let before: Promise<void> = Promise.resolve();
+  function inTurn(run: () => Promise<void>): Promise<void> {
+    before = before.then(() => attempt(run));
+    return before;
+  }
+
+  const { loadStack, loadScript, loadModeration, loadSheets } = createLoading(store);
 
   const told = (text: string): void => {
     set({ notice: { text, wrong: false } });
@@ -94,44 +102,6 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     });
   }
 
-  async function loadStack(id: number): Promise<void> {
-    const { stack, scripts } = await ask(stackAnswer, `/stacks/${id}?most=500`);
-    set({ stack, queue: scripts });
-  }
-
-  async function loadScript(id: number): Promise<void> {
-    const script = await ask(scriptAnswer, `/scripts/${id}`);
-    const { stack, place, chosen } = store.get();
-    if (stack?.id !== script.script.stack || !store.get().queue.some((entry) => entry.id === id)) {
-      await loadStack(script.script.stack);
-    }
-    const kept = place.view === 'script' && script.findings.some((finding) => finding.id === chosen);
-    set({ script, chosen: kept ? chosen : firstOpen(script)?.id });
-  }
-
-  async function loadModeration(stack: number, criterion: string): Promise<void> {
-    const moderation = await ask(
-      moderationAnswer,
-      `/stacks/${stack}/moderation${criterion === '' ? '' : `?criterion=${encodeURIComponent(criterion)}`}`,
-    );
-    set({ moderation });
-    const beside: Record<number, ScriptView> = {};
-    for (const { script } of moderation.ranked)
-      beside[script.id] = await ask(scriptAnswer, `/scripts/${script.id}`);
-    set({ beside });
-  }
-
-  async function loadSheets(stack: number): Promise<void> {
-    set({ sheets: [] });
-    const latest = new Map<string, number>();
-    for (const { id, candidate, error } of store.get().queue) {
-      if (error === undefined) latest.set(candidate ?? `script ${id}`, id);
-    }
-    const sheets = [];
-    for (const id of latest.values()) sheets.push(await ask(sheetAnswer, `/scripts/${id}/sheet`));
-    if (store.get().stack?.id === stack) set({ sheets });
-  }
-
   async function makeStack(settings: NewStack): Promise<void> {
     await attempt(async () => {
       const { stack } = await ask(madeAnswer, '/stacks', { method: 'POST', body: settings });
@@ -173,23 +143,23 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
 
   /** Stores a decision about this script, then shows how it stands. */
   async function decide(decision: object, what: string, beside?: string): Promise<void> {
-    const { script } = store.get();
-    if (script === undefined) return;
-    const { id, revision } = script.script;
-    await attempt(async () => {
+    const id = store.get().script?.script.id;
+    await inTurn(async () => {
+      const { script } = store.get();
+      if (id === undefined || script?.script.id !== id) return;
+      const { revision } = script.script;
       const answer = await ask(decisionAnswer, `/scripts/${id}/decisions`, {
         method: 'POST',
         body: { revision, decision, ...(beside === undefined ? {} : { beside }) },
       });
-      await remember({ id: answer.decision.id, what, forAll: false });
+      remember({ id: answer.decision.id, what, forAll: false, script: id });
       await loadScript(id);
       told(what);
     });
   }
 
-  function remember(made: Made): Promise<void> {
+  function remember(made: Made): void {
     store.update((state) => ({ ...state, made: [...state.made, made].slice(-200) }));
-    return Promise.resolve();
   }
 
   async function agree(): Promise<void> {
@@ -215,11 +185,11 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     const { script } = store.get();
     if (finding === undefined || script === undefined) return;
     const what = `Overruled for the whole class: ${finding.name}${reach === 'place' ? ', at places like this' : ''}.`;
-    await attempt(async () => {
+    await inTurn(async () => {
       const answer = await ask(decisionAnswer, `/stacks/${script.script.stack}/decisions`, {
         method: 'POST',
         body: {
-          revision: script.stackRevision,
+          revision: store.get().script?.stackRevision ?? script.stackRevision,
           decision: {
             kind: 'overrule for all',
             rule: finding.rule,
@@ -228,7 +198,7 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
           },
         },
       });
-      await remember({ id: answer.decision.id, what, forAll: true });
+      remember({ id: answer.decision.id, what, forAll: true, script: script.script.id });
       await loadScript(script.script.id);
       told(what);
     });
@@ -246,17 +216,18 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
 
   /** Takes back what was decided last in this window. */
   async function undo(): Promise<void> {
-    const { made } = store.get();
-    const last = made.at(-1);
+    await before;
+    const { made, script } = store.get();
+    const last = made.findLast((one) => one.forAll || one.script === script?.script.id);
     if (last === undefined) return told('Nothing to take back.');
     await takeBack(last.id, last.forAll, `Taken back: ${last.what}`);
   }
 
   /** Takes back any decision, also one of another day. */
   async function takeBack(decision: string, forAll: boolean, what: string): Promise<void> {
-    const { script } = store.get();
-    if (script === undefined) return;
-    await attempt(async () => {
+    await inTurn(async () => {
+      const { script } = store.get();
+      if (script === undefined) return;
       await ask(decisionAnswer, `/decisions/${decision}/undo`, {
         method: 'POST',
         body: { revision: forAll ? script.stackRevision : script.script.revision },
@@ -269,8 +240,9 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
 
   /** After a decision: the next finding that nobody has decided about. */
   function nextOpen(after: Judged): void {
-    const { script, notice } = store.get();
-    if (script === undefined || notice?.wrong) return;
+    const { script, notice, writing, chosen } = store.get();
+    // Whoever has gone on by hand, or begun to write, is not moved.
+    if (script === undefined || notice?.wrong || writing !== undefined || chosen !== after.id) return;
     const at = script.findings.findIndex(({ id }) => id === after.id);
     const next = script.findings.slice(at + 1).find(isOpen) ?? script.findings.find(isOpen);
     if (next !== undefined) choose(next.id);
@@ -306,19 +278,21 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
   async function saveRemark(text: string, until: number | undefined): Promise<void> {
     const { writing } = store.get();
     if (writing === undefined || text.trim() === '') return;
+    set({ writing: undefined });
     await decide(
       { kind: 'remark', from: writing.from, ...(until === undefined ? {} : { until }), text },
       'Remark kept.',
       writing.beside,
     );
-    set({ writing: undefined });
+    // What was refused is not lost: it can be kept again.
+    if (store.get().notice?.wrong) set({ writing: { ...writing, text } });
   }
 
   async function giveMark(criterion: string, marks: number | null): Promise<void> {
-    const { script } = store.get();
-    if (script === undefined) return;
-    const { id, revision } = script.script;
-    await attempt(async () => {
+    await inTurn(async () => {
+      const { script } = store.get();
+      if (script === undefined) return;
+      const { id, revision } = script.script;
       await ask(nothingInParticular, `/scripts/${id}/marks/${criterion}`, {
         method: 'PUT',
         body: { revision, marks },
@@ -329,10 +303,10 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
   }
 
   async function change(details: { candidate?: string; draft?: number; done?: boolean }): Promise<void> {
-    const { script } = store.get();
-    if (script === undefined) return;
-    const { id, revision } = script.script;
-    await attempt(async () => {
+    await inTurn(async () => {
+      const { script } = store.get();
+      if (script === undefined) return;
+      const { id, revision } = script.script;
       await ask(nothingInParticular, `/scripts/${id}`, { method: 'PATCH', body: { revision, ...details } });
       await loadStack(script.script.stack);
       await loadScript(id);
@@ -380,12 +354,4 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     typeRemark,
     undo,
   };
-}
-
-function isOpen({ standing, severity }: Judged): boolean {
-  return standing === 'open' && severity !== 'remark';
-}
-
-function firstOpen(script: ScriptView): Judged | undefined {
-  return script.findings.find(isOpen) ?? script.findings[0];
 }

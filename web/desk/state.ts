@@ -32,6 +32,8 @@ export interface Made {
   readonly id: string;
   readonly what: string;
   readonly forAll: boolean;
+  /** The script it was made on. */
+  readonly script: number;
 }
 
 export interface DeskState {

@@ -2,7 +2,7 @@
 import express, { type ErrorRequestHandler } from 'express';
 import { z } from 'zod';
 import { DeskRefused } from '../../desk/open.ts';
-import { Missing, Outdated } from '../../desk/store.ts';
+import { Missing, Outdated } from '../../desk/records.ts';
 import { Problem } from '../../problem.ts';
 
 export const id = z.coerce.number().int().positive();

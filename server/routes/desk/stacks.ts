@@ -6,8 +6,8 @@ import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
 import { DeskRefused } from '../../desk/open.ts';
-import type { Desk, ScriptEntry, Stack } from '../../desk/store.ts';
-import { Problem } from '../../problem.ts';
+import type { ScriptEntry, Stack } from '../../desk/records.ts';
+import type { Desk } from '../../desk/store.ts';
 import { parseQuery } from '../query.ts';
 import { json, revision, withId } from './answers.ts';
 
@@ -63,10 +63,9 @@ export function stackRoutes(marking: MarkingDesk): Router {
       const { id } = parseQuery(withId, request.params);
       const { file } = parseQuery(z.object({ file: z.string().min(1).max(300) }), request.query);
       const body: unknown = request.body;
-      if (!(body instanceof Uint8Array) || body.length === 0) {
-        throw new Problem(400, 'Nothing came', `The file ${file} is empty.`);
-      }
-      const taken = await marking.takeIn(desk.stack(id), { file, content: body });
+      // An empty file is a script too: one that can't be read.
+      const content = body instanceof Uint8Array ? body : new Uint8Array();
+      const taken = await marking.takeIn(desk.stack(id), { file, content });
       response.status(taken.outcome === 'known' ? 200 : 201).json(taken);
     },
   );
