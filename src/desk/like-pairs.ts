@@ -32,6 +32,9 @@ const LEAST_BARS = 4;
 const UNUSUAL = 2;
 /** … and where it agrees clearly more than the middle pair of its own stack: one class has learnt one manner. */
 const ABOVE_MIDDLE = 0.15;
+/** … and where not many pairs of the stack would come as near by chance, or where all voices agree for a stretch of bars. */
+const MOST_BY_CHANCE = 1;
+const STRETCH = 3;
 /** From so many pairs on the stack tells what may come by chance. */
 const ENOUGH_PAIRS = 45;
 
@@ -43,16 +46,17 @@ const ENOUGH_PAIRS = 45;
  */
 export function rarityOf(likeness: Likeness, stack?: StackNearness): Rarity {
   const whole = likeness.compared === 0 ? 0 : likeness.wholeBars / likeness.compared;
-  const rarest = Math.min(
-    inAHundred(INDEPENDENT.shares, likeness.share),
-    inAHundred(INDEPENDENT.wholeBars, whole),
-  );
+  const byShare = inAHundred(INDEPENDENT.shares, likeness.share);
+  const byBars = inAHundred(INDEPENDENT.wholeBars, whole);
+  const rarest = Math.min(byShare, byBars);
   const standsOut = stack === undefined || likeness.share >= stack.middle + ABOVE_MIDDLE;
   const byChance = stack === undefined ? undefined : expected(likeness.share, stack);
+  const nearThroughout = byShare <= UNUSUAL && (byChance === undefined || byChance <= MOST_BY_CHANCE);
+  const alikeForAStretch = byBars <= UNUSUAL && likeness.longestRun >= STRETCH;
   return {
     inAHundred: rarest,
     ...(byChance === undefined ? {} : { byChance }),
-    unusual: likeness.compared >= LEAST_BARS && rarest <= UNUSUAL && standsOut,
+    unusual: likeness.compared >= LEAST_BARS && standsOut && (nearThroughout || alikeForAStretch),
     sentence: [
       `The added voices are the same for ${percent(likeness.share)} of the time, and all three throughout ${likeness.wholeBars} of ${likeness.compared} bars.`,
       `Of ${INDEPENDENT.pairs} pairs of independent settings of one tune ${rarest === 0 ? 'none agrees' : rarest === 1 ? '1 in 100 agrees' : `${rarest} in 100 agree`} as much.`,
@@ -107,8 +111,10 @@ export interface LikePair<Id> {
 }
 
 export interface Likenesses<Id> {
-  /** Worth a question, the likest first. */
+  /** Worth a question, the likest first; of very many, the first {@link MOST_TOLD}. */
   readonly pairs: readonly LikePair<Id>[];
+  /** How many more there are than told. */
+  readonly further: number;
   /** Pairs that were compared in full. */
   readonly compared: number;
   /** How near the stack's pairs are in all; absent where there are fewer than three. */
@@ -123,6 +129,8 @@ export interface StackScript<Id> {
   readonly print: LikenessPrint;
 }
 
+/** More pairs than this nobody looks at. */
+const MOST_TOLD = 300;
 /** Up to so many scripts all pairs are compared; beyond, only those that share rare bars. */
 const ALL_PAIRS = 150;
 /** Pairs drawn from a large stack to find the middle one. */
@@ -130,16 +138,17 @@ const SAMPLE = 2_000;
 
 /** Compares the scripts of a stack. With many, only those that an index brings together are compared in full. */
 export function likePairs<Id>(scripts: readonly StackScript<Id>[]): Likenesses<Id> {
-  const ready = scripts.map(({ print }) => comparable(print));
+  const ready = madeReady(scripts);
   const own = (i: number, j: number): boolean => {
     const [a, b] = [scripts[i]!.candidate, scripts[j]!.candidate];
     return a !== undefined && a === b;
   };
-  const candidates = (scripts.length <= ALL_PAIRS ? allPairs(ready) : pairsSharingBars(ready)).filter(
-    ([i, j]) => !own(i, j),
-  );
-  const found = candidates.map(([i, j]) => ({ i, j, likeness: likenessOf(ready[i]!, ready[j]!) }));
-  const drawn = scripts.length <= ALL_PAIRS ? found.map(({ likeness }) => likeness) : sampled(ready, own);
+  const candidates = (
+    scripts.length <= ALL_PAIRS ? allPairs(scripts.length) : pairsSharingBars(scripts.length, ready)
+  ).filter(([i, j]) => !own(i, j));
+  const found = candidates.map(([i, j]) => ({ i, j, likeness: likenessOf(ready(i), ready(j)) }));
+  const drawn =
+    scripts.length <= ALL_PAIRS ? found.map(({ likeness }) => likeness) : sampled(scripts.length, ready, own);
   const stack = nearnessOf(drawn, (scripts.length * (scripts.length - 1)) / 2);
   const pairs = found
     .map(({ i, j, likeness }) => ({
@@ -151,7 +160,8 @@ export function likePairs<Id>(scripts: readonly StackScript<Id>[]): Likenesses<I
     .filter(({ rarity }) => rarity.unusual)
     .sort((a, b) => b.likeness.share - a.likeness.share);
   return {
-    pairs,
+    pairs: pairs.slice(0, MOST_TOLD),
+    further: Math.max(0, pairs.length - MOST_TOLD),
     compared: found.length,
     ...(stack === undefined ? {} : { stack }),
     notice: LIKENESS_NOTICE,
@@ -187,20 +197,34 @@ export function likeReference<Id>(
 
 type Indices = readonly [number, number];
 
-function allPairs(scripts: readonly Comparable[]): Indices[] {
+type Ready = (index: number) => Comparable;
+
+/** Scripts as they are compared, made when they are asked for: of a large stack only the latest are kept. */
+function madeReady(scripts: readonly { readonly print: LikenessPrint }[]): Ready {
+  const kept = new Map<number, Comparable>();
+  return (index) => {
+    const known = kept.get(index);
+    if (known !== undefined) return known;
+    if (kept.size >= 2 * ALL_PAIRS) kept.clear();
+    const fresh = comparable(scripts[index]!.print);
+    kept.set(index, fresh);
+    return fresh;
+  };
+}
+
+function allPairs(scripts: number): Indices[] {
   const pairs: Indices[] = [];
-  for (let i = 0; i < scripts.length; i++) for (let j = i + 1; j < scripts.length; j++) pairs.push([i, j]);
+  for (let i = 0; i < scripts; i++) for (let j = i + 1; j < scripts; j++) pairs.push([i, j]);
   return pairs;
 }
 
 /** Pairs spread evenly over the stack, always the same for the same stack. */
-function sampled(scripts: readonly Comparable[], own: (i: number, j: number) => boolean): Likeness[] {
+function sampled(n: number, ready: Ready, own: (i: number, j: number) => boolean): Likeness[] {
   const found: Likeness[] = [];
-  const n = scripts.length;
   for (let k = 0; k < SAMPLE; k++) {
     const i = k % n;
     const j = (i + 1 + ((k * 7_919) % (n - 1))) % n;
-    if (!own(i, j)) found.push(likenessOf(scripts[i]!, scripts[j]!));
+    if (!own(i, j)) found.push(likenessOf(ready(i), ready(j)));
   }
   return found;
 }
@@ -216,27 +240,27 @@ const LEAST_SHARED = 3;
  * The pairs that share at least three rare traits. A trait is one bar in all its voices, or two bars running in one
  * added voice, pitches counted from the tune's first note there.
  */
-function pairsSharingBars(scripts: readonly Comparable[]): Indices[] {
+function pairsSharingBars(scripts: number, ready: Ready): Indices[] {
   const holders = new Map<number, number[]>();
-  for (const [index, script] of scripts.entries())
-    for (const trait of new Set(traitsOf(script))) {
+  for (let index = 0; index < scripts; index++)
+    for (const trait of new Set(traitsOf(ready(index)))) {
       const list = holders.get(trait);
       if (list === undefined) holders.set(trait, [index]);
       else list.push(index);
     }
-  const most = mostSharing(scripts.length);
+  const most = mostSharing(scripts);
   const shared = new Map<number, number>();
   for (const list of holders.values()) {
     if (list.length < 2 || list.length > most) continue;
     for (const [k, i] of list.entries())
       for (let m = k + 1; m < list.length; m++) {
-        const pair = i * scripts.length + list[m]!;
+        const pair = i * scripts + list[m]!;
         shared.set(pair, (shared.get(pair) ?? 0) + 1);
       }
   }
   const pairs: Indices[] = [];
   for (const [pair, count] of shared)
-    if (count >= LEAST_SHARED) pairs.push([Math.floor(pair / scripts.length), pair % scripts.length]);
+    if (count >= LEAST_SHARED) pairs.push([Math.floor(pair / scripts), pair % scripts]);
   return pairs;
 }
 

@@ -129,9 +129,13 @@ function aPhrase(
   const about = families.length === FAMILIES.length ? '' : ` of ${inWords(families)}`;
   const value = found.length / phrases;
   const number = found.length === 0 ? 'No' : String(found.length);
+  const each = ground.counts.phrases.map(
+    ({ from, until }) => found.filter((finding) => finding.from >= from && finding.from < until).length,
+  );
+  const byPhrase = found.length > 0 && each.length > 1 ? ` By phrase: ${each.join(', ')}.` : '';
   return {
     value,
-    sentence: `${number} ${found.length === 1 ? severity : plural}${about} in ${many(ground.counts.phrases.length, 'phrase')}${listed(tally(found.map(({ name }) => name)))}: ${rounded(value)} a phrase.`,
+    sentence: `${number} ${found.length === 1 ? severity : plural}${about} in ${many(ground.counts.phrases.length, 'phrase')}${listed(tally(found.map(({ name }) => name)))}: ${rounded(value)} a phrase.${byPhrase}`,
   };
 }
 

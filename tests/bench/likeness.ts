@@ -11,7 +11,8 @@
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type Comparable, comparable, likenessOf } from '../../src/desk/likeness.ts';
+import { rarityOf } from '../../src/desk/like-pairs.ts';
+import { type Comparable, comparable, type Likeness, likenessOf } from '../../src/desk/likeness.ts';
 import { likenessPrint } from '../../src/desk/print.ts';
 import { openScore } from '../../src/open/open.ts';
 
@@ -50,12 +51,14 @@ const pieces = readdirSync(FOLDER)
 
 interface Pair {
   readonly pair: string;
+  readonly likeness: Likeness;
   readonly share: number;
   readonly wholeBars: number;
 }
 
 const pairs: Pair[] = [];
 const tuneOf = new Map<string, string>();
+const doubles: Likeness[] = [];
 let sameWork = 0;
 let alike = 0;
 for (const [i, a] of pieces.entries()) {
@@ -63,13 +66,16 @@ for (const [i, a] of pieces.entries()) {
     const found = likenessOf(a.comparable, b.comparable);
     const shorter = Math.min(a.comparable.bars.length, b.comparable.bars.length);
     if (found.compared < SAME_TUNE * shorter) continue;
-    if (a.works.some((work) => b.works.includes(work))) sameWork++;
+    const sameNumber = a.works.some((work) => b.works.includes(work));
+    if (sameNumber || found.share >= SAME_PIECE) doubles.push(found);
+    if (sameNumber) sameWork++;
     else if (found.share >= SAME_PIECE) alike++;
     else {
       const tune = tuneOf.get(a.name) ?? a.name;
       tuneOf.set(a.name, tune).set(b.name, tune);
       pairs.push({
         pair: `${a.name} ${b.name}`,
+        likeness: found,
         share: found.share,
         wholeBars: found.wholeBars / found.compared,
       });
@@ -106,6 +112,11 @@ console.log(
     .slice(0, 8)
     .map(({ pair, share }) => `${pair} (${share.toFixed(2)})`)
     .join(', ')}`,
+);
+
+const pointedOut = (found: readonly Likeness[]) => found.filter((one) => rarityOf(one).unusual).length;
+console.log(
+  `By the table in use ${pointedOut(doubles)} of ${doubles.length} pieces printed twice are pointed out, and ${pointedOut(pairs.map(({ likeness }) => likeness))} of ${pairs.length} independent pairs.`,
 );
 
 if (process.argv.includes('--write')) {
