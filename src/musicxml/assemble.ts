@@ -223,9 +223,9 @@ function piecesOf(
     at = start + duration;
     if (note.kind !== 'hidden') end = at;
   }
-  const stops = explicit && notes.length > 0 ? at : enough;
-  if (at < stops) pieces.push({ kind: 'hole', at, duration: stops - at, staff });
-  return clipped(pieces, 0, Math.max(end, Math.min(stops, enough)));
+  if (explicit && notes.length > 0) return pieces;
+  if (at < enough) pieces.push({ kind: 'hole', at, duration: enough - at, staff });
+  return clipped(pieces, 0, Math.max(end, enough));
 }
 
 function clipped(pieces: readonly Piece[], from: Ticks, to: Ticks): Piece[] {

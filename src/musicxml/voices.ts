@@ -198,9 +198,11 @@ const ENOUGH_NOTES = 4;
 
 function inOrder(source: SourceScore, group: readonly Staff[], lines: Line[]): Choice {
   const telling = lines.filter((line) => line.notes >= ENOUGH_NOTES);
-  const jumbled = telling.some((line, i) =>
-    telling.slice(i + 1).some((lower) => lower.height - line.height > OUT_OF_ORDER),
-  );
+  const jumbled =
+    !source.explicitSilence &&
+    telling.some((line, i) =>
+      telling.slice(i + 1).some((lower) => lower.height - line.height > OUT_OF_ORDER),
+    );
   if (jumbled) lines = byHeight(lines, telling);
   const chosen = Object.fromEntries(VOICES.map((voice, i) => [voice, lines[i]!])) as Record<VoiceName, Line>;
   const told = listed(VOICES.map((voice) => `${VOICE_WORDS[voice]} from ${lineName(source, chosen[voice])}`));

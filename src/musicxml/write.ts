@@ -84,7 +84,10 @@ const CLOSED_SCORE: readonly PartPlan[] = [
 function tickOf(score: Score, annotations: ScoreAnnotations): Ticks {
   let unit = CROTCHET;
   for (const voice of VOICES) for (const event of score.voices[voice]) unit = gcd(unit, event.duration);
-  for (const bar of score.bars) unit = gcd(unit, bar.duration);
+  for (const bar of score.bars) {
+    unit = gcd(unit, bar.duration);
+    for (const { written, expected } of bar.misfits) unit = gcd(gcd(unit, written), expected);
+  }
   const moments = [
     ...(score.figures ?? annotations.figuredBass ?? []),
     ...(annotations.words ?? []),

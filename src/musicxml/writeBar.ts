@@ -58,16 +58,14 @@ function voiceBar(
           .filter((label) => label.at >= bar.at && label.at < until)
           .map((label) => ({ ...label, voice, placement: 'below' }))
       : [];
-  // A bar that its voice closed too early is left short, so that the reader counts the same.
-  const misfit = bar.misfits.find((one) => one.voice === voice);
-  const closedAt = misfit === undefined ? until : bar.at + misfit.written;
+  // What a voice itself left open is hidden; what only fills the bar up, because it was closed too early or another
+  // voice is too long, is left out, so that the reader counts the same.
+  const misfit = bar.misfits.find((one) => one.voice === voice) ?? bar.misfits[0];
+  const own = misfit === undefined ? bar.duration : misfit.voice === voice ? misfit.written : misfit.expected;
+  const closedAt = Math.min(until, bar.at + own);
   const written = context.score.figures ?? context.annotations.figuredBass ?? [];
   for (const event of events) {
     const end = event.at + event.duration;
-    if (event.kind === 'gap' && event.at >= closedAt) {
-      out.push(element('forward', {}, textElement('duration', event.duration / context.tick)));
-      continue;
-    }
     for (const one of [...words, ...labels]) {
       if (one.at >= event.at && one.at < end) out.push(direction(context, plan, one, one.at - event.at));
     }
@@ -84,6 +82,12 @@ function voiceBar(
           ),
         );
       }
+    }
+    if (event.kind === 'gap' && end > closedAt) {
+      const open = Math.max(0, closedAt - event.at);
+      if (open > 0) out.push(noteOf(context, plan, { ...event, duration: open }, voice, number, all));
+      out.push(element('forward', {}, textElement('duration', (event.duration - open) / context.tick)));
+      continue;
     }
     out.push(noteOf(context, plan, event, voice, number, all, signs.get(event), tuplets.get(event)));
   }
@@ -111,8 +115,8 @@ function noteOf(
   voice: VoiceName,
   number: number,
   all: readonly VoiceEvent[],
-  sign: string | undefined,
-  tuplet: 'start' | 'stop' | undefined,
+  sign?: string,
+  tuplet?: 'start' | 'stop',
 ): string {
   const duration = textElement('duration', event.duration / context.tick);
   const value = noteValue(event.duration);

@@ -26,9 +26,11 @@ const began = performance.now();
 const result = fc.check(
   fc.property(damages(seeds), (damage) => {
     const file = damaged(seeds, damage);
-    const from = performance.now();
+    // Processor time, so that a busy machine does not look like a hang.
+    const from = process.cpuUsage();
     const fate = `${file.kind} ${survive(file)}`;
-    const took = (performance.now() - from) / 1000;
+    const used = process.cpuUsage(from);
+    const took = (used.user + used.system) / 1_000_000;
     if (took > slowest) {
       slowest = took;
       slowestFile = `${file.name} ${JSON.stringify(damage.mutations)}`;
