@@ -40,7 +40,8 @@ export function write(score: Score, voice: VoiceName, at: Ticks, length: Ticks, 
     whole = longer;
   }
   const until = Math.min(at + length, endOf(whole));
-  const bars = draftOf(whole).bars.map((bar, i) => {
+  const draft = draftOf(whole);
+  const bars = draft.bars.map((bar, i) => {
     const { at: barStart, duration } = whole.bars[i]!;
     const from = Math.max(at, barStart);
     const to = Math.min(until, barStart + duration);
@@ -55,7 +56,7 @@ export function write(score: Score, voice: VoiceName, at: Ticks, length: Ticks, 
     content.kind === 'note' ? printPitch(content.pitch) : content.kind === 'rest' ? 'rest' : 'erased';
   return {
     kind: 'changed',
-    score: rebuilt(whole, bars),
+    score: buildScore({ ...draft, bars }),
     said: `${placeName(whole, voice, at)}: ${what}`,
     caret: until,
   };
@@ -107,10 +108,6 @@ function mergedGaps(events: readonly DraftEvent[]): DraftEvent[] {
 
 function withVoice(bar: DraftBar, voice: VoiceName, events: readonly DraftEvent[]): DraftBar {
   return { ...bar, voices: { ...bar.voices, [voice]: { events, closed: false } } };
-}
-
-function rebuilt(score: Score, bars: readonly DraftBar[]): Score {
-  return buildScore({ ...draftOf(score), bars });
 }
 
 function placeName(score: Score, voice: VoiceName, at: Ticks): string {

@@ -31,7 +31,15 @@ export function createStave(
   });
 
   let width = 0;
+  let asked = false;
+  /** Several changes in one turn, as a keystroke makes them, are one drawing. */
+  const askToDraw = (): void => {
+    if (asked) return;
+    asked = true;
+    requestAnimationFrame(draw);
+  };
   const draw = (): void => {
+    asked = false;
     const state = store.get();
     width = drawing.clientWidth;
     if (width === 0) return;
@@ -60,7 +68,7 @@ export function createStave(
       state.reviewed !== before.reviewed ||
       state.settings !== before.settings ||
       state.exercise.notes !== before.exercise.notes;
-    if (redraw || (state.view === 'write' && before.view !== 'write')) draw();
+    if (redraw || (state.view === 'write' && before.view !== 'write')) askToDraw();
     if (state.chosen !== before.chosen) engraving.select(state.chosen);
     if (state.caret !== before.caret) {
       engraving.setCaret(state.caret);
@@ -69,7 +77,7 @@ export function createStave(
     if (state.stretch !== before.stretch) engraving.setStretch(state.stretch);
   });
   new ResizeObserver(() => {
-    if (drawing.clientWidth !== width) draw();
+    if (drawing.clientWidth !== width) askToDraw();
   }).observe(drawing);
   element.addEventListener('keydown', (event) => {
     if (event.target === element && obeyStaveKey(event, commands)) event.preventDefault();

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Problem, Span } from '../../src/notation/index.ts';
+import { spansOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 
 export function textPanel(panel: Panel): TemplateResult {
@@ -61,7 +62,8 @@ function problemList({ actions }: Panel, problems: readonly Problem[]): Template
 
 /** One line of the layer beneath the letters: the caret's note is marked, troubles are underlined. */
 function underLine({ state }: Panel, line: string, number: number): TemplateResult {
-  const { problems, spans } = state.history.now;
+  const { problems } = state.history.now;
+  const spans = spansOf(state.history.now);
   const pieces = [
     ...spans
       .filter((span) => span.line === number && isAtCaret(span, state.caret))

@@ -20,7 +20,7 @@ import {
 import { barPlace, chosenLength, neighbourVoice, nextPlace, placeBefore, withinScore } from './caret.ts';
 import type { BeatLength, Mixer, PageState, Settings, Shown, Side, Source, View } from './page.ts';
 import type { Store } from './store.ts';
-import { changed, redone, undone, type Work, workFromScore, workFromText } from './work.ts';
+import { changed, redone, spansOf, undone, type Work, workFromScore, workFromText } from './work.ts';
 
 export type Actions = ReturnType<typeof createActions>;
 
@@ -212,9 +212,8 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
     },
     /** The caret goes to the note that stands at this place of the text. */
     followText(line: number, column: number) {
-      const span = store
-        .get()
-        .history.now.spans.filter((s) => s.line === line && s.column <= column)
+      const span = spansOf(store.get().history.now)
+        .filter((s) => s.line === line && s.column <= column)
         .at(-1);
       if (span) store.update((state) => ({ ...state, caret: { voice: span.voice, at: span.at } }));
     },

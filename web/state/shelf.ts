@@ -9,7 +9,7 @@ import { forgetUnsaved, noteUnsaved, unsavedOf } from './journal.ts';
 import type { Keeping, KeptExercise, Version } from './keeping.ts';
 import { FIRST_SETTINGS, type PageState, type Particulars } from './page.ts';
 import type { Store } from './store.ts';
-import { beginHistory, changed, titleOf, type Work, workFromScore, workFromText } from './work.ts';
+import { beginHistory, changed, titleOf, type Work, workFromText } from './work.ts';
 
 export interface Shelf {
   /** Opens what was worked on last, or a demo exercise for someone new. */
@@ -232,7 +232,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
 function workOf({ text, score }: { readonly text: string; readonly score: Score }): Work {
   const read = workFromText(text);
   // The score says more than the text where it came from a file (lyrics, grace notes): it is kept as it was.
-  return read.problems.length > 0 ? read : { ...workFromScore(score), text, spans: read.spans };
+  return read.problems.length > 0 ? read : { score, text, problems: [] };
 }
 
 /** `crypto.randomUUID` is missing where the page comes over plain HTTP from another machine. */

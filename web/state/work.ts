@@ -7,19 +7,28 @@ export interface Work {
   readonly score: Score;
   readonly text: string;
   readonly problems: readonly Problem[];
-  readonly spans: readonly Span[];
 }
 
 /** What a text says. */
 export function workFromText(text: string): Work {
   const { score, problems, spans } = readNotation(text);
-  return { score, text, problems, spans };
+  const work = { score, text, problems };
+  knownSpans.set(work, spans);
+  return work;
 }
 
 /** A score with its text printed from it. */
 export function workFromScore(score: Score): Work {
-  const text = printNotation(score);
-  return { score, text, problems: [], spans: readNotation(text).spans };
+  return { score, text: printNotation(score), problems: [] };
+}
+
+const knownSpans = new WeakMap<Work, readonly Span[]>();
+
+/** Where each note stands in the text. Found when asked for: a key pressed on the stave need not wait for it. */
+export function spansOf(work: Work): readonly Span[] {
+  const known = knownSpans.get(work) ?? readNotation(work.text).spans;
+  knownSpans.set(work, known);
+  return known;
 }
 
 /** Earlier and later states of the work; nothing is ever dropped from it. */
