@@ -1,7 +1,7 @@
 /** Questions about how voices move against each other that need nothing but the texture. */
 import { type Interval, intervalBetween, isOctave, isPerfectFifth, isUnison } from './interval.ts';
 import { semitone } from './pitch.ts';
-import { type ByVoice, byVoice, type VoiceName } from './score.ts';
+import { type ByVoice, byVoice, VOICES, type VoiceName } from './score.ts';
 import { type Move, type Texture, type Tone, type Transition, toneIn } from './texture.ts';
 import type { Ticks } from './time.ts';
 
@@ -62,15 +62,22 @@ export function perfectInterval(a: Tone, b: Tone): PerfectInterval | undefined {
 }
 
 /**
- * True where a phrase ends under a fermata between two slices: a fermata stands in the first, and the soprano does
- * not sing on through it (a bass that moves under a held note is still inside the phrase).
+ * True where a phrase ends between two slices: under a fermata, if the soprano does not sing on through it (a bass that
+ * moves under a held note is still inside the phrase), or from a first ending to a second, which nobody sings in a row.
  */
 export function crossesFermata(transition: Pick<Transition, 'from' | 'to'>): boolean {
   const { from, to } = transition;
+  if (from.bar.ending !== undefined && from.bar.ending !== to.bar.ending && from.bar !== to.bar) return true;
   if (!from.fermata) return false;
-  const soprano = from.parts.S;
-  if (soprano.kind === 'tone') return soprano.tone.until <= to.at;
-  return true;
+  const leaders = from.parts.S.kind === 'tone' ? (['S'] as const) : VOICES;
+  return leaders.some((voice) => {
+    const part = from.parts[voice];
+    return part.kind === 'tone' && part.tone.until <= to.at && (voice === 'S' || hasFermata(part.tone));
+  });
+}
+
+function hasFermata(tone: Tone): boolean {
+  return tone.notes.some((note) => note.fermata === true);
 }
 
 /** The next tone of the same voice where nothing lies between the two: no rest, no gap. */

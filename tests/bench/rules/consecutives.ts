@@ -1,9 +1,11 @@
 /** Plain definitions and plants of the family *consecutives*. */
-import type { VoiceName } from '../../../src/score/score.ts';
+import type { Pitch } from '../../../src/score/pitch.ts';
+import type { Score, VoiceName } from '../../../src/score/score.ts';
 import type { Ticks } from '../../../src/score/time.ts';
-import { oneNoteChanges } from './edits.ts';
-import { ALL, type Plain, type PlainNote, phraseEndsBetween, sounding } from './plain.ts';
-import type { Place, Planter } from './planter.ts';
+import { oneNoteChanges, scaleAt, split, withPitch } from './edits.ts';
+import { ALL, type Plain, type PlainNote, phraseEndsBetween, QUARTER, sounding } from './plain.ts';
+import type { Piece, Place, Planter } from './planter.ts';
+import type { Random } from './random.ts';
 
 const TWO: readonly (readonly [VoiceName, VoiceName])[] = ALL.flatMap((upper, i) =>
   ALL.slice(i + 1).map((lower) => [upper, lower] as const),
@@ -147,6 +149,27 @@ export const CONSECUTIVES: readonly Planter[] = [
         (step) =>
           step.pair.join('') === 'SB' && sameDirection(step) && isOctave(step.before) && isOctave(step.after),
       ),
+    // From an octave by way of a unison: both names are right.
+    alsoNamed: ['contrary-octaves'],
+  },
+  {
+    rule: 'parallel-fifths',
+    family: 'consecutives',
+    definition:
+      'any two voices: fifths on successive beats in one direction, a passing, neighbour or anticipating note between',
+    tries: (piece, random) => decorated(piece, random, isFifth, 4),
+    find: (plain) =>
+      beatSteps(plain, (step) => sameDirection(step) && isFifth(step.before) && isFifth(step.after)),
+  },
+  {
+    rule: 'parallel-octaves',
+    family: 'consecutives',
+    definition:
+      'any two voices: octaves on successive beats in one direction, a passing, neighbour or anticipating note between',
+    tries: (piece, random) => decorated(piece, random, isOctave, 7),
+    find: (plain) =>
+      beatSteps(plain, (step) => sameDirection(step) && isOctave(step.before) && isOctave(step.after)),
+    alsoNamed: ['contrary-octaves'],
   },
   {
     rule: 'contrary-fifths',
@@ -198,4 +221,35 @@ function isExposed(step: Step): boolean {
     sameDirection(step) &&
     Math.abs(step.after[0].place - step.before[0].place) > 1
   );
+}
+
+/**
+ * Consecutives put off by an ornament: where two voices stand in the interval, the lower of them is led to the same
+ * interval under the upper one's next note, and the upper one's first note is cut in half.
+ */
+function* decorated(
+  { plain, score }: Piece,
+  random: Random,
+  isInterval: (two: readonly [PlainNote, PlainNote]) => boolean,
+  places: number,
+): Generator<Score> {
+  for (const { before, after } of random.shuffled(
+    jointSteps(plain).filter((step) => isInterval(step.before)),
+  )) {
+    const [a, b] = before;
+    const [c, d] = after;
+    const half = a.at + (a.until - a.at) / 2;
+    if (a.until !== c.at || b.until !== d.at || a.until - a.at < QUARTER) continue;
+    const under = c.place - places - 7 * Math.round((a.place - b.place - places) / 7);
+    const lower = spelt(score, under, c.at);
+    const up = c.place > a.place ? 1 : -1;
+    const between = random.below(3) === 0 ? c.pitch : spelt(score, a.place + up, a.at);
+    yield split(withPitch(score, d, lower), a, half, between);
+  }
+}
+
+/** The note of the key signature on a staff place. */
+function spelt(score: Score, place: number, at: Ticks): Pitch {
+  const name = scaleAt(score, at)[((place % 7) + 7) % 7]!;
+  return { ...name, octave: Math.floor(place / 7) };
 }

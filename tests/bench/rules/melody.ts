@@ -143,6 +143,7 @@ export const MELODY: readonly Planter[] = [
         .filter(([a, b]) => {
           const bar = barOf(plain, b.at);
           const opens = a.index === 0 || plain.phraseEnds.includes(a.at);
+          if (barOf(plain, a.at)?.at === a.at) return false;
           return a.midi === b.midi && a.place === b.place && bar?.at === b.at && bar.offset === 0 && !opens;
         })
         .map(placeOfNotes),

@@ -30,6 +30,7 @@ export function printPlanted(results: readonly Result[], without: readonly strin
 
 function printResult({ planter, plants, named, otherwise, severities, missed }: Result): void {
   const { fault, query, remark } = severities;
+  console.log(`    ${planter.definition}:`);
   console.log(
     row(planter.rule, plants, named, percent(named, plants), otherwise, `${fault}/${query}/${remark}`),
   );
