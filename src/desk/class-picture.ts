@@ -133,7 +133,7 @@ export interface RuleInClass {
   readonly scripts: number;
   readonly places: number;
   readonly bySeverity: Readonly<Record<Severity, number>>;
-  /** `Parallel fifths: in 12 of 30 scripts, 19 places.` */
+  /** `Parallel fifths: in 12 of 30 scripts, 19 places.` A query says that it is one. */
   readonly sentence: string;
 }
 
@@ -147,7 +147,7 @@ export interface Practise {
 export interface ClassPicture {
   readonly scripts: number;
   readonly faultless: number;
-  /** Commonest first, by scripts and then by places. Remarks are left out. */
+  /** Faults before queries; the commonest first, by scripts and then by places. Remarks are left out. */
   readonly rules: readonly RuleInClass[];
   /** One fault to a bar, the fault that matters most to the class first. */
   readonly board: readonly BoardBar[];
@@ -166,7 +166,9 @@ export function classPicture(tally: ClassTally): ClassPicture {
     .map(([rule, entry]) => ({ rule, ...entry }))
     .filter(({ bySeverity }) => bySeverity.fault + bySeverity.query > 0);
   const pressing = [...rules].sort((a, b) => b.urgency - a.urgency);
-  const commonest = [...rules].sort((a, b) => b.scripts - a.scripts || b.places - a.places);
+  const commonest = [...rules].sort(
+    (a, b) => Number(isFault(b)) - Number(isFault(a)) || b.scripts - a.scripts || b.places - a.places,
+  );
   return {
     scripts: tally.scripts,
     faultless: tally.faultless,
@@ -177,13 +179,17 @@ export function classPicture(tally: ClassTally): ClassPicture {
       scripts,
       places,
       bySeverity,
-      sentence: `${name}: in ${scripts} of ${counted(tally.scripts, 'script')}, ${counted(places, 'place')}.`,
+      sentence: `${name}${bySeverity.fault > 0 ? '' : ', worth a second look'}: in ${scripts} of ${counted(tally.scripts, 'script')}, ${counted(places, 'place')}.`,
     })),
     board: pressing.flatMap(({ board }) => board.slice(0, 1)).slice(0, BOARD_BARS),
     good: tally.good,
     practise: practise(pressing, tally.scripts),
-    summary: summary(tally, commonest[0]),
+    summary: summary(tally, commonest.find(isFault)),
   };
+}
+
+function isFault({ bySeverity }: Pick<RuleTally, 'bySeverity'>): boolean {
+  return bySeverity.fault > 0;
 }
 
 type Entry = RuleTally & { readonly rule: string };

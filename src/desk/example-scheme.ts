@@ -45,7 +45,12 @@ export const EXAMPLE_SCHEME: Scheme = {
           ],
         },
       ],
-      show: ['kinds of cadence', 'keys visited', 'seventh chords', 'chromatic chords'],
+      show: [
+        { measure: 'kinds of cadence' },
+        { measure: 'keys visited' },
+        { measure: 'seventh chords' },
+        { measure: 'chromatic chords' },
+      ],
     },
     {
       id: 'part-writing',
@@ -97,7 +102,7 @@ export const EXAMPLE_SCHEME: Scheme = {
           ],
         },
       ],
-      show: ['phrases with a fault'],
+      show: [{ measure: 'phrases with a fault', families: ['consecutives', 'melody', 'spacing and range'] }],
     },
     {
       id: 'handling',

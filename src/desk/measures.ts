@@ -126,16 +126,18 @@ function aPhrase(
   phrases: number,
 ): Measured {
   const found = concerning(ground, families, severity);
-  const about = families.length === FAMILIES.length ? '' : ` of ${inWords(families)}`;
-  const value = found.length / phrases;
-  const number = found.length === 0 ? 'No' : String(found.length);
   const each = ground.counts.phrases.map(
     ({ from, until }) => found.filter((finding) => finding.from >= from && finding.from < until).length,
   );
-  const byPhrase = found.length > 0 && each.length > 1 ? ` By phrase: ${each.join(', ')}.` : '';
+  const about = families.length === FAMILIES.length ? '' : ` (${families.join(', ')})`;
+  const where = `in ${many(ground.counts.phrases.length, 'phrase')}`;
+  const value = found.length / phrases;
+  if (found.length === 0) return { value, sentence: `No ${plural}${about} ${where}.` };
+  const names = listed(tally(found.map(({ name }) => name)));
+  const byPhrase = each.length > 1 ? ` By phrase: ${each.join(', ')}.` : '';
   return {
     value,
-    sentence: `${number} ${found.length === 1 ? severity : plural}${about} in ${many(ground.counts.phrases.length, 'phrase')}${listed(tally(found.map(({ name }) => name)))}: ${rounded(value)} a phrase.${byPhrase}`,
+    sentence: `${found.length} ${found.length === 1 ? severity : plural}${about} ${where}, ${rounded(value)} a phrase:${names.replace(/^ \((.*)\)$/, ' $1')}.${byPhrase}`,
   };
 }
 

@@ -8,11 +8,14 @@ import { MEASURE_NAMES } from './measures.ts';
 
 const shortText = z.string().trim().min(1).max(200);
 
-const needSchema = z
-  .strictObject({
-    measure: z.enum(MEASURE_NAMES),
-    /** For what is about faults and queries: only those of these families. */
-    families: z.array(z.enum(FAMILIES)).min(1).optional(),
+const figureSchema = z.strictObject({
+  measure: z.enum(MEASURE_NAMES),
+  /** For what is about faults and queries: only those of these families. */
+  families: z.array(z.enum(FAMILIES)).min(1).optional(),
+});
+
+const needSchema = figureSchema
+  .extend({
     atMost: z.number().min(0).max(10_000).optional(),
     atLeast: z.number().min(0).max(10_000).optional(),
   })
@@ -39,7 +42,7 @@ const criterionSchema = z
     /** From the lowest to the highest. */
     levels: z.array(levelSchema).min(1).max(20),
     /** Further figures to be shown beside the criterion. */
-    show: z.array(z.enum(MEASURE_NAMES)).max(12).optional(),
+    show: z.array(figureSchema).max(12).optional(),
   })
   .refine(
     ({ levels }) => levels.every(({ marks }, i) => i === 0 || marks[0] > levels[i - 1]!.marks[1]),
@@ -60,6 +63,8 @@ export type Scheme = z.infer<typeof schemeSchema>;
 export type Criterion = Scheme['criteria'][number];
 export type Level = Criterion['levels'][number];
 export type Need = z.infer<typeof needSchema>;
+/** What is measured, without a limit. */
+export type Figure = z.infer<typeof figureSchema>;
 
 /** The most characters that a scheme's file may have. */
 const MOST_CHARACTERS = 200_000;

@@ -1,6 +1,6 @@
 /** The level that the figures speak for. It is a suggestion with its grounds, and never becomes a mark by itself. */
 import { type Ground, type Measured, measure } from './measures.ts';
-import type { Criterion, Level, Need } from './scheme.ts';
+import type { Criterion, Figure, Level, Need } from './scheme.ts';
 
 /** Not a {@link Mark}: it has no number of marks, only the range of a level, and a teacher makes the mark. */
 export interface Suggestion {
@@ -47,7 +47,7 @@ function unmet(level: Level, ground: Ground): Need[] {
   });
 }
 
-function measured(need: Pick<Need, 'measure' | 'families'>, ground: Ground): Measured {
+function measured(need: Figure, ground: Ground): Measured {
   return measure(need.measure, ground, need.families);
 }
 
@@ -62,9 +62,9 @@ function missingSentence(level: Level, need: Need, ground: Ground): string {
 
 /** Each figure that the criterion's levels rest on or that it asks to be shown, once. */
 function evidenceFor(criterion: Criterion, ground: Ground): string[] {
-  const wanted: Pick<Need, 'measure' | 'families'>[] = [
+  const wanted: Figure[] = [
     ...criterion.levels.flatMap(({ needs }) => needs ?? []),
-    ...(criterion.show ?? []).map((name) => ({ measure: name })),
+    ...(criterion.show ?? []),
   ];
   return [...new Set(wanted.map((need) => measured(need, ground).sentence))];
 }

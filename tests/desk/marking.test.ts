@@ -15,8 +15,7 @@ describe('figures', () => {
   test('each is told so that a teacher can check it', () => {
     expect(measure('faults a phrase', ground(faulty), ['consecutives'])).toEqual({
       value: 2,
-      sentence:
-        '2 faults of consecutives in 1 phrase (1 × Parallel fifths, 1 × Parallel octaves): 2 a phrase.',
+      sentence: '2 faults (consecutives) in 1 phrase, 2 a phrase: 1 × Parallel fifths, 1 × Parallel octaves.',
     });
     expect(measure('phrases closed', ground(clean)).sentence).toBe('2 of 2 phrases end in a cadence.');
     expect(measure('phrases with a fault', ground(faulty), ['consecutives']).sentence).toBe(
@@ -67,7 +66,11 @@ describe('a suggested level', () => {
       levelName: 'Excellent',
       missing: [],
     });
-    expect(good.evidence.some((sentence) => /^No faults? of consecutives/.test(sentence))).toBe(true);
+    expect(
+      good.evidence.some((sentence) =>
+        /^No faults \(consecutives, melody, spacing and range\) in 2 phrases\.$/.test(sentence),
+      ),
+    ).toBe(true);
     const poor = suggestLevel(partWriting, ground(faulty));
     expect(poor.levelName).toBe('Secure');
     expect(poor.missing).toEqual(['Good wants at most 0.75 for “faults a phrase”; here it is 2.']);
@@ -78,7 +81,7 @@ describe('a suggested level', () => {
     expect(suggestLevel(judged, ground(clean))).toEqual({
       kind: 'suggestion',
       criterion: 'part-writing',
-      evidence: [measure('phrases with a fault', ground(clean)).sentence],
+      evidence: [measure('phrases with a fault', ground(clean), ['consecutives']).sentence],
       missing: [],
     });
   });
