@@ -1,7 +1,8 @@
 /** Which line of the file is soprano, which alto, tenor and bass. */
-import { printPitch, samePitch, semitone } from '../score/pitch.ts';
+import { printPitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import { capital, lineName, listed, partName, staffName } from './describe.ts';
+import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './aside.ts';
+import { capital, lineName, listed } from './describe.ts';
 import type { Line, Staff } from './lines.ts';
 import { readName } from './names.ts';
 import { notFourParts } from './notFourParts.ts';
@@ -69,7 +70,11 @@ export function assignVoices(
   return {
     lines: choice.lines,
     assignment: { lines, guessed: choice.guessed, how: choice.how },
-    remarks: [...(choice.guessed ? [{ message: choice.how }] : []), ...asideRemarks(source, staves, chosen)],
+    remarks: [
+      ...(choice.guessed ? [{ message: choice.how }] : []),
+      ...asideRemarks(source, staves, chosen),
+      ...tenorRemarks(source, choice.lines),
+    ],
   };
 }
 
@@ -271,66 +276,6 @@ function firstKey(source: SourceScore, staff: Staff): number | undefined {
 function within(line: Line, least: number, most: number): boolean {
   if (line.lowest === undefined || line.highest === undefined) return false;
   return semitone(line.lowest) >= least && semitone(line.highest) <= most;
-}
-
-/** What may be left out beside four voices: an accompaniment, a copy of what they sing, an empty or unpitched staff. */
-function mayStandAside(source: SourceScore, staff: Staff, voices: readonly Line[]): boolean {
-  if (staff.kind !== 'notes' || staff.most === 0) return true;
-  if (readName(source.parts[staff.part]!.name).accompaniment) return true;
-  return staff.lines.every((line) => doubles(line, voices));
-}
-
-/** At least four fifths of a line's notes are also in the voices, at the same moment. */
-function doubles(line: Line, voices: readonly Line[]): boolean {
-  let same = 0;
-  for (const [index, bar] of line.bars.entries()) {
-    for (const note of bar) {
-      const { pitch } = note;
-      if (pitch === undefined) continue;
-      const doubled = voices.some((voice) =>
-        (voice.bars[index] ?? []).some(
-          (other) =>
-            other.pitch !== undefined &&
-            samePitch(other.pitch, pitch) &&
-            other.at <= note.at &&
-            other.at + other.duration > note.at,
-        ),
-      );
-      if (doubled) same++;
-    }
-  }
-  return same >= 0.8 * line.notes;
-}
-
-function asideRemarks(
-  source: SourceScore,
-  staves: readonly Staff[],
-  chosen: ReadonlyMap<string, VoiceName>,
-): ReaderRemark[] {
-  const remarks: ReaderRemark[] = [];
-  const aside = staves.filter((staff) => !staff.lines.some((line) => chosen.has(line.id)));
-  for (const part of new Set(aside.map((staff) => staff.part))) {
-    const own = aside.filter((staff) => staff.part === part);
-    const whole = own.length === source.parts[part]!.staves;
-    const what = whole
-      ? partName(source, part)
-      : `${own.length === 1 ? `staff ${own[0]!.staff}` : `staves ${listed(own.map((staff) => String(staff.staff)))}`} of ${partName(source, part)}`;
-    const empty = own.every((staff) => staff.most === 0);
-    remarks.push({
-      message: `${capital(what)} was set aside${empty ? ': it is empty' : ''}; only the four voices are judged.`,
-    });
-  }
-  for (const staff of staves) {
-    const first = staff.setAside[0];
-    if (first === undefined || aside.includes(staff)) continue;
-    const bar = source.parts[staff.part]!.bars[first.bar]!.number;
-    remarks.push({
-      message: `On ${staffName(source, staff.part, staff.staff)} more notes sound at once than there are voices; ${staff.setAside.length === 1 ? 'one note was' : `${staff.setAside.length} notes were`} left out.`,
-      ...(bar === '' ? {} : { bar }),
-      line: first.note.line,
-    });
-  }
-  return remarks;
 }
 
 function found(source: SourceScore, line: Line, given: VoiceName | undefined): FoundLine {

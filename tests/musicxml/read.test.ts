@@ -339,6 +339,21 @@ describe('voices', () => {
     expect(score.remarks[0]!.message).toMatch(/no part for the alto and tenor/);
   });
 
+  it('asks whether a tenor in a plain treble clef was meant to sound an octave lower', () => {
+    const clef = (octaves: string) =>
+      START.replace('</attributes>', `<clef><sign>G</sign><line>2</line>${octaves}</clef></attributes>`);
+    const parts = (octaves: string) => {
+      const low = [notes('q:G4 q:G4 q:G4 q:A4'), notes('q:G4 q:G4 q:G4 q:A4')];
+      const tenor = [`${clef(octaves)}${notes('q:C5 q:D5 q:C5 q:C5')}`, notes('q:C5 q:D5 q:C5 q:C5')];
+      return partwise(SATB([notes('w:E5'), notes('w:E5')], low, tenor, [notes('w:C3'), notes('w:C3')]));
+    };
+    expect(read(parts('')).remarks).toMatchObject([
+      { voice: 'T', message: expect.stringContaining('treble clef without the 8') },
+    ]);
+    expect(read(parts('<clef-octave-change>-1</clef-octave-change>')).remarks).toEqual([]);
+    expect(voice(read(parts('')), 'T')).toBe('C5:1 D5:1 C5:1 C5:1 C5:1 D5:1 C5:1 C5:1');
+  });
+
   it('reads three named parts and says that the fourth is missing', () => {
     const score = read(partwise({ Soprano: [notes('w:C5')], Alto: [notes('w:G4')], Bass: [notes('w:C3')] }));
     expect(voice(score, 'T')).toBe('?:4');

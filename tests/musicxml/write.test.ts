@@ -162,14 +162,14 @@ describe.skipIf(!haveChorales)('the open chorales (skipped where ../shared/corpu
         ).toBeGreaterThan(20);
       }
     }
-  });
+  }, 120_000);
 
   it('come back note for note from MusicXML written here, on four staves and in closed score', () => {
     for (const file of files) {
       const score = read(readFileSync(CHORALES + file));
       for (const layout of LAYOUTS) expect(music(again(score, { layout })), file).toEqual(music(score));
     }
-  });
+  }, 120_000);
 
   it('come back note for note from our text', () => {
     for (const file of files) {
@@ -192,7 +192,7 @@ describe.skipIf(!haveChorales)('the open chorales (skipped where ../shared/corpu
         expect(notes(back), file).toEqual(notes(score));
       }
     }
-  });
+  }, 120_000);
 });
 
 describe.skipIf(!haveSchema)('the MusicXML 4.0 schema (skipped where ../shared/schema is absent)', () => {
