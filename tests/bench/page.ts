@@ -103,15 +103,12 @@ async function keystrokes(on: Browser): Promise<void> {
     await page.keyboard.press('abcdefg'[(i * 3) % 7]!);
     await page.waitForTimeout(150);
   }
-  const { handled, near, whole, worker } = await page.evaluate(() => {
-    const durations = (name: string) => performance.getEntriesByName(name).map((entry) => entry.duration);
-    return {
-      handled: (window as unknown as { handled: number[] }).handled,
-      near: durations('partwise-near'),
-      whole: durations('partwise-whole'),
-      worker: durations('partwise-review'),
-    };
-  });
+  const durations = (name: string): Promise<number[]> =>
+    page.evaluate((n) => performance.getEntriesByName(n).map((entry) => entry.duration), name);
+  const handled = await page.evaluate(() => (window as unknown as { handled: number[] }).handled);
+  const near = await durations('partwise-near');
+  const whole = await durations('partwise-whole');
+  const worker = await durations('partwise-review');
   const last = (values: number[]) => values.slice(-(KEYS - 10));
   console.log(`A key on a 30-bar exercise, until its handler is done: ${spread(last(handled))}`);
   console.log(`  of it, the findings around the caret: ${spread(last(near))} (a frame is 16.7 ms)`);

@@ -2,7 +2,7 @@
 import { reviewScore } from '../../src/review/review.ts';
 import { waysOut } from '../../src/review/ways-out.ts';
 import type { Answer, Order } from './orders.ts';
-import { withoutFunctions } from './plain.ts';
+import { plainReview } from './plain.ts';
 
 let newest: Order | undefined;
 
@@ -27,7 +27,7 @@ function answer(order: Order): Answer {
       kind: 'review',
       number: order.number,
       milliseconds: performance.now() - began,
-      review: withoutFunctions(review),
+      review: plainReview(review),
     };
   const found = waysOut(review, order.finding, { locked: order.locked });
   return {

@@ -3,7 +3,7 @@ import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Answer, Order, PlainWaysOut } from './orders.ts';
-import { withFunctions } from './plain.ts';
+import { wholeReview } from './plain.ts';
 
 export interface Reviewer {
   /** Orders a review; an order still waiting is dropped, so `onReview` hears of the newest only. */
@@ -30,7 +30,7 @@ export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewe
         start: performance.now() - data.milliseconds,
         end: performance.now(),
       });
-      onReview(withFunctions(data.review), reviewOrder.score);
+      onReview(wholeReview(data.review, reviewOrder.score), reviewOrder.score);
     }
     if (data.kind === 'ways out' && data.number === waysOrder?.number)
       onWaysOut(waysOrder.finding, data.ways, waysOrder.score);
