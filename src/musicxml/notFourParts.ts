@@ -47,7 +47,7 @@ function contents(staff: Staff): string {
     highest && lowest
       ? samePitch(highest, lowest)
         ? `, all on ${printPitch(lowest)}`
-        : `, ${printPitch(lowest)} to ${printPitch(highest)}`
+        : ` from ${printPitch(lowest)} to ${printPitch(highest)}`
       : '';
   return staff.most === 1
     ? `one line of notes${range}`

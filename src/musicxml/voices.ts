@@ -260,11 +260,12 @@ function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | un
   if (upper.length === 2) lines.A = upper[1]!;
   if (lower.length === 2) lines.T = lower[0]!;
   lines.B = bass;
-  const read = VOICES.filter((voice) => lines[voice] !== undefined);
+  const read = VOICES.filter((voice) => (lines[voice]?.notes ?? 0) > 0);
+  const count = read.length === 1 ? 'one line' : read.length === 2 ? 'two lines' : 'three lines';
   return {
     lines,
     guessed: true,
-    how: `Two staves with ${upper.length + lower.length} lines of notes were read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}; the other voices were taken as not written yet.`,
+    how: `The file has ${count} of notes on two staves, read as ${listed(read.map((voice) => `${VOICE_WORDS[voice]} (${lineName(source, lines[voice]!)})`))}. What is missing was taken as not written yet.`,
   };
 }
 

@@ -366,7 +366,7 @@ describe('voices', () => {
     [
       'a single melody',
       { Melody: [notes('q:C5 q:D5 q:E5 q:F5')] },
-      /^This is a single melody: one part: the part "Melody" \(one line of notes, C5 to F5\)/,
+      /^This is a single melody: one part: the part "Melody" \(one line of notes from C5 to F5\)/,
     ],
     [
       'a piano piece',
@@ -374,7 +374,7 @@ describe('voices', () => {
         Piano: [`${START}${keyboard('C4+E4+G4', 'C4+F4+A4', 'B3+D4+G4', 'C4+E4+G4')}`],
         Low: [notes('w:C3')],
       },
-      /two parts: the part "Piano" \(up to three notes at once, B3 to A4\) and the part "Low" \(one line of notes, all on C3\)/,
+      /two parts: the part "Piano" \(up to three notes at once from B3 to A4\) and the part "Low" \(one line of notes, all on C3\)/,
     ],
     [
       'three voices',

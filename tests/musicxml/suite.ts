@@ -181,7 +181,7 @@ export const SUITE_CASES: readonly SuiteCase[] = [
     file: '21a-Chord-Basic.xml',
     shows: 'a chord of two notes',
     notes: ['A4:1 +F4:1 r:1'],
-    verdict: /up to two notes at once, F4 to A4/,
+    verdict: /up to two notes at once from F4 to A4/,
   },
   {
     file: '21c-Chords-ThreeNotesDuration.xml',
@@ -189,7 +189,7 @@ export const SUITE_CASES: readonly SuiteCase[] = [
     notes: [
       'F4:3/2 +A4:3/2 +C5:3/2 A4:1/2 +G5:1/2 A4:1 +F4:1 +C5:1 A4:1 +F4:1 +C5:1 | A4:1 +F4:1 +E5:1 A4:1 +F4:1 +F5:1 A4:2 +F4:2 +D5:2',
     ],
-    verdict: /up to three notes at once, F4 to G5/,
+    verdict: /up to three notes at once from F4 to G5/,
   },
   {
     file: '21e-Chords-PickupMeasures.xml',
@@ -488,7 +488,7 @@ export const SUITE_CASES: readonly SuiteCase[] = [
       'C4:1 D4:1 E4:1 F4:1 | G4:1 A4:1 B4:1 C5:1',
     ],
     keys: '0@0:0',
-    verdict: /It has three parts: the part "Trumpet in Bb" \(one line of notes, C4 to C5\)/,
+    verdict: /It has three parts: the part "Trumpet in Bb" \(one line of notes from C4 to C5\)/,
   },
   {
     file: '72c-TransposingInstruments-Change.xml',
