@@ -32,6 +32,8 @@ const MOST_STRENGTHS = 2;
 const MOST_TO_WORK_ON = 3;
 
 const WEIGHT = { fault: 3, query: 1, remark: 0 } as const;
+/** What the teacher has agreed to comes before what nobody has looked at. */
+const AGREED = 1.25;
 
 /**
  * How far one lesson gets with faults of a family: what can be checked voice by voice with one question is soon
@@ -48,8 +50,13 @@ const TEACHABLE: Readonly<Record<Family, number>> = {
 };
 
 /** How urgently a rule wants work: its findings' weight, each further place counting less, times how teachable it is. */
-export function urgency(family: Family, findings: readonly Pick<JudgedFinding, 'severity'>[]): number {
-  const weights = findings.map(({ severity }) => WEIGHT[severity]).sort((a, b) => b - a);
+export function urgency(
+  family: Family,
+  findings: readonly Pick<JudgedFinding, 'severity' | 'standing'>[],
+): number {
+  const weights = findings
+    .map(({ severity, standing }) => WEIGHT[severity] * (standing === 'agreed' ? AGREED : 1))
+    .sort((a, b) => b - a);
   const sum = weights.reduce<number>((total, weight, i) => total + weight / Math.sqrt(i + 1), 0);
   return sum * TEACHABLE[family];
 }

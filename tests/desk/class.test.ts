@@ -164,6 +164,8 @@ describe('a pupil’s sheet', () => {
       feedbackFor(facts, applyDecisions('x', facts.findings, decided(...made)).findings).toWorkOn.map(
         ({ rule }) => rule,
       );
+    for (const { id, rule } of [fifths, octaves])
+      expect(following({ kind: 'agree', script: 'x', finding: id })[0]).toBe(rule);
     expect(following({ kind: 'overrule', script: 'x', finding: fifths.id })).not.toContain('parallel-fifths');
     expect(following({ kind: 'severity', script: 'x', finding: octaves.id, severity: 'query' })[0]).toBe(
       'parallel-fifths',
