@@ -84,7 +84,9 @@ class Sheet implements Engraving {
     this.settings = { marks, layers, label, measure: this.measure };
     const lyrics = layers.lyrics ? versesOf(bars) : 0;
     const labels = labelRooms(bars, marks, layers, label, this.measure);
-    this.reconcile(arrangeSystems(bars, { width: input.width / this.scale, labels, lyrics }));
+    const inner = marks.ornaments.filter(({ voice }) => voice === 'A' || voice === 'T');
+    const letters = layers.ornaments ? inner.map(({ at }) => at) : [];
+    this.reconcile(arrangeSystems(bars, { width: input.width / this.scale, labels, lyrics, letters }));
     this.drawVisible();
   }
 

@@ -92,25 +92,27 @@ export function xAt(geometry: SystemGeometry, at: Ticks): number {
   return before.x + (end.x - before.x) * part;
 }
 
-/** True where the segment from one point to another meets the box. */
-export function segmentMeets(x1: number, y1: number, x2: number, y2: number, box: Box): boolean {
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The stretch of the segment from `a` to `b`, 0 to 1, that lies in a box; undefined where none does. */
+export function spanInside(a: Point, b: Point, box: Box): readonly [number, number] | undefined {
   let from = 0;
   let to = 1;
-  const clips: readonly (readonly [number, number])[] = [
-    [-(x2 - x1), x1 - box.x],
-    [x2 - x1, box.x + box.width - x1],
-    [-(y2 - y1), y1 - box.y],
-    [y2 - y1, box.y + box.height - y1],
+  // The box is four half planes p·t <= q (Liang and Barsky's way of clipping a line).
+  const sides: readonly (readonly [number, number])[] = [
+    [a.x - b.x, a.x - box.x],
+    [b.x - a.x, box.x + box.width - a.x],
+    [a.y - b.y, a.y - box.y],
+    [b.y - a.y, box.y + box.height - a.y],
   ];
-  for (const [p, q] of clips) {
+  for (const [p, q] of sides) {
     if (p === 0) {
-      if (q <= 0) return false;
-      continue;
-    }
-    const r = q / p;
-    if (p < 0) from = Math.max(from, r);
-    else to = Math.min(to, r);
-    if (from >= to) return false;
+      if (q <= 0) return undefined;
+    } else if (p < 0) from = Math.max(from, q / p);
+    else to = Math.min(to, q / p);
   }
-  return true;
+  return from < to ? [from, to] : undefined;
 }

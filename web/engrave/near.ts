@@ -1,6 +1,6 @@
 /** Small words beside the notes: letters at non-harmony notes and bar numbers, each where it covers nothing. Pure. */
 import type { Ornament } from '../../src/harmony/analysis.ts';
-import { STAFF_HEIGHT, stemUp } from './extents.ts';
+import { stemUp } from './extents.ts';
 import { type Box, type HeadBox, overlap, type SystemGeometry } from './geometry.ts';
 import type { PlacedWords } from './lanes.ts';
 import { type Measure, ORNAMENT_LETTERS } from './words.ts';
@@ -80,26 +80,23 @@ function candidates(head: HeadBox, width: number): Box[] {
     { x: middle, y: other },
     { x: head.x + head.width + 3, y: level },
     { x: head.x - width - 3, y: level },
-    { x: middle, y: past + (up ? -6 : 6) },
+    ...[5, 9].map((more) => ({ x: middle, y: past + (up ? -more : more) })),
     { x: head.x + head.width + 3, y: level + (up ? -9 : 9) },
     { x: head.x - width - 3, y: level + (up ? -9 : 9) },
-    { x: middle, y: past + (up ? -14 : 14) },
+    ...[13, 17, 21].map((more) => ({ x: middle, y: past + (up ? -more : more) })),
   ];
   return spots.map((spot) => ({ ...spot, ...size }));
 }
 
+/** Past the stem's end and on, the way the stem points, until nothing is in the way. */
 function outwards(head: HeadBox, width: number, geometry: SystemGeometry, blocked: readonly Box[]): Box {
-  const up = head.voice === 'S' || head.voice === 'A';
-  const edge = up
-    ? Math.min(-16, head.tip - 16)
-    : Math.max(geometry.top.bass + STAFF_HEIGHT + 4, head.tip + 4);
+  const up = stemUp(head.voice);
   const wanted = head.x + head.width / 2 - width / 2;
   const x = Math.max(1, Math.min(wanted, geometry.width - width - 1));
-  for (let step = 0; step < 60; step++) {
-    const box = { x, y: edge + (up ? -3 : 3) * step, width, height: LETTER_HEIGHT };
-    if (isFree(box, geometry, blocked)) return box;
-  }
-  return { x, y: edge + (up ? -180 : 180), width, height: LETTER_HEIGHT };
+  const edge = up ? head.tip - LETTER_HEIGHT - 2 : head.tip + 2;
+  const spot = (step: number) => ({ x, y: edge + (up ? -3 : 3) * step, width, height: LETTER_HEIGHT });
+  for (let step = 0; step < 120; step++) if (isFree(spot(step), geometry, blocked)) return spot(step);
+  return spot(120);
 }
 
 /** True where a box covers no sign, stem or beam and none of the boxes taken. */

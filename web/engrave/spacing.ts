@@ -51,7 +51,7 @@ export function idealSpace(duration: Ticks): number {
 /** The least and the natural width of a bar, without neighbours: for breaking into systems. */
 export function barWidths(bar: SpacedBar): { least: number; natural: number } {
   const least = spaceAt([bar], 0).width;
-  const natural = spaceAt([bar], 1.25).width;
+  const natural = spaceAt([bar], 1.4).width;
   return { least, natural };
 }
 

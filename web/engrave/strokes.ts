@@ -4,13 +4,9 @@
  * is broken and goes on behind.
  */
 import type { VoiceName } from '../../src/score/score.ts';
-import { type Box, type HeadBox, overlap, type SystemGeometry, segmentMeets } from './geometry.ts';
+import { type Box, type HeadBox, overlap, type Point, type SystemGeometry, spanInside } from './geometry.ts';
 import type { MarkedFinding } from './input.ts';
 
-export interface Point {
-  readonly x: number;
-  readonly y: number;
-}
 export type Segment = readonly [Point, Point];
 
 /** A finding's notes in one system. */
@@ -89,7 +85,8 @@ function obstruction(
   trunks: readonly Routed[],
 ): number {
   let cost = 0;
-  for (const box of geometry.solid) if (segmentMeets(x, top, x, bottom, grow(box, 1.5))) cost += 30;
+  for (const box of geometry.solid)
+    if (overlap({ x, y: top, width: 0, height: bottom - top }, box, 1.5)) cost += 30;
   for (const box of geometry.thin) {
     if (box.height > box.width && overlap({ x: x - 1.5, y: top, width: 3, height: bottom - top }, box))
       cost += 8;
@@ -159,9 +156,9 @@ export function grow(box: Box, by: number): Box {
 /** What is left of a segment when the parts inside the boxes are taken out; pieces too short to see are dropped. */
 export function clip(segment: Segment, boxes: readonly Box[]): Segment[] {
   const [a, b] = segment;
-  const cuts: [number, number][] = [];
+  const cuts: (readonly [number, number])[] = [];
   for (const box of boxes) {
-    const span = insideSpan(a, b, box);
+    const span = spanInside(a, b, box);
     if (span) cuts.push(span);
   }
   cuts.sort((p, q) => p[0] - q[0]);
@@ -181,23 +178,4 @@ export function clip(segment: Segment, boxes: readonly Box[]): Segment[] {
 
 function along(a: Point, b: Point, t: number): Point {
   return { x: a.x + (b.x - a.x) * t, y: a.y + (b.y - a.y) * t };
-}
-
-/** The stretch of a segment, 0 to 1, that lies in a box. */
-function insideSpan(a: Point, b: Point, box: Box): [number, number] | undefined {
-  let from = 0;
-  let to = 1;
-  const sides: readonly (readonly [number, number])[] = [
-    [a.x - b.x, a.x - box.x],
-    [b.x - a.x, box.x + box.width - a.x],
-    [a.y - b.y, a.y - box.y],
-    [b.y - a.y, box.y + box.height - a.y],
-  ];
-  for (const [p, q] of sides) {
-    if (p === 0) {
-      if (q <= 0) return undefined;
-    } else if (p < 0) from = Math.max(from, q / p);
-    else to = Math.min(to, q / p);
-  }
-  return from < to ? [from, to] : undefined;
 }

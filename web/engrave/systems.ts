@@ -1,5 +1,6 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
 import { byVoice, VOICES } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import { signatureAlteration, signatureSize } from './accidentals.ts';
 import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
@@ -33,11 +34,16 @@ export interface Arrangement {
   readonly labels: ReadonlyMap<number, readonly LabelRoom[]>;
   /** Lines of syllables between the staves. */
   readonly lyrics: number;
+  /** Moments at which a letter stands at an inner voice's note: their systems are given room for it. */
+  readonly letters?: readonly Ticks[];
 }
+
+/** Room for a letter between the staves. */
+const LETTER_ROOM = 14;
 
 /** Arranges bars on systems of a width in drawing units. Pure: widths of signs are estimated, never measured. */
 export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrangement): SystemPlan[] {
-  const { width, labels, lyrics } = arrangement;
+  const { width, labels, lyrics, letters = [] } = arrangement;
   const widths = bars.map((bar) => ({
     ...barWidths(estimate(bar, labels)),
     closes: VOICES.some((voice) => bar.signs[voice].some((sign) => sign.fermata)),
@@ -48,6 +54,8 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
     const own = bars.slice(start, starts[index + 1] ?? bars.length);
     if (own[0]) own[0] = restateTied(own[0]);
     const next = bars[starts[index + 1] ?? bars.length];
+    const until = next?.at ?? Number.POSITIVE_INFINITY;
+    const lettered = letters.some((at) => at >= (own[0]?.at ?? 0) && at < until);
     const wanted = own.flatMap((bar) =>
       bar.columns.flatMap((at) => (labels.has(at) ? [[at, labels.get(at)!] as const] : [])),
     );
@@ -56,7 +64,7 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
       bars: own,
       width,
       ragged: index === starts.length - 1,
-      distance: staffDistance(own, lyrics),
+      distance: staffDistance(own, lyrics) + (lettered ? LETTER_ROOM : 0),
       ...(lyrics > 0 ? { lyrics } : {}),
       ...(next?.keyBefore !== undefined
         ? { nextKey: { fifths: next.key.fifths, before: next.keyBefore } }

@@ -3,9 +3,9 @@ import type { Severity } from '../../src/rules/rule.ts';
 import { VOICES } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import { STAFF_HEIGHT } from './extents.ts';
-import { type Box, type HeadBox, overlap, type SystemGeometry, xAt } from './geometry.ts';
+import { type Box, type HeadBox, overlap, type Point, type SystemGeometry, xAt } from './geometry.ts';
 import type { MarkedFinding } from './input.ts';
-import { type Anchored, clip, grow, type Point, type Routed, route, type Segment } from './strokes.ts';
+import { type Anchored, clip, grow, type Routed, route, type Segment } from './strokes.ts';
 
 export interface PlacedTag {
   readonly finding: string;

@@ -7,7 +7,6 @@ import {
   GhostNote,
   GraceNote,
   GraceNoteGroup,
-  type Note,
   type Stave,
   StaveNote,
   Stem,
@@ -214,9 +213,3 @@ function measure(
     };
   });
 }
-
-/** For type checks elsewhere without another import of VexFlow. */
-export function isDrawnNote(note: Note): note is StaveNote {
-  return note instanceof StaveNote;
-}
-export type { Stave };
