@@ -21,7 +21,7 @@ writeFileSync(
  * the unit has no meaning; greater is likelier.
  */
 export const TABLE = \`
-${printTable(weights, 1)}
+${printTable(weights, 2)}
 \`;
 `,
 );
