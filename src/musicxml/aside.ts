@@ -59,7 +59,7 @@ export function asideRemarks(
     if (first === undefined || aside.includes(staff)) continue;
     const bar = source.parts[staff.part]!.bars[first.bar]!.number;
     remarks.push({
-      message: `On ${staffName(source, staff.part, staff.staff)} more notes sound at once than there are voices; ${staff.setAside.length === 1 ? 'one note was' : `${staff.setAside.length} notes were`} left out.`,
+      message: `In ${staffName(source, staff.part, staff.staff)} more notes sound at once than there are voices; ${staff.setAside.length === 1 ? 'one note was' : `${staff.setAside.length} notes were`} left out.`,
       ...(bar === '' ? {} : { bar }),
       line: first.note.line,
     });

@@ -25,7 +25,7 @@ export function deal(lanes: readonly Lane[], of: number, habits: Habits): Dealt 
   } else {
     dealMoments(lanes, habits, dealt);
   }
-  for (const line of lines) untangle(line, dealt.setAside);
+  for (const line of lines) untangle(line, dealt.setAside, habits.low);
   return dealt;
 }
 
@@ -111,8 +111,11 @@ function dealMoments(lanes: readonly Lane[], habits: Habits, dealt: Dealt): void
 }
 
 /** Puts a line in order of time and takes out what begins before the note before it has ended. */
-function untangle(line: SourceNote[], setAside: SourceNote[]): void {
-  line.sort((a, b) => a.at - b.at);
+function untangle(line: SourceNote[], setAside: SourceNote[], low: boolean): void {
+  // Of a chord the outer note is kept: the highest, or the lowest of a low voice.
+  const outer = (a: SourceNote, b: SourceNote) =>
+    a.pitch && b.pitch ? comparePitch(a.pitch, b.pitch) * (low ? 1 : -1) : 0;
+  line.sort((a, b) => a.at - b.at || outer(a, b));
   let until = 0;
   let kept = 0;
   for (const note of line) {

@@ -45,6 +45,8 @@ export interface Habits {
   readonly chordal: number;
   /** The line that a lone note of a staff written as chords belongs to. */
   readonly outer: number;
+  /** The staff is one for low voices. */
+  readonly low: boolean;
 }
 
 /** How often a voice number was seen with stems up and down, in bars that it shares with another; and how high it lies. */

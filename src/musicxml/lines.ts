@@ -102,13 +102,15 @@ function readStaff(
   bars: readonly (readonly SourceNote[])[],
 ): Staff {
   const lanes = bars.map(lanesOf);
-  const { most, usual, chordal } = density(bars);
   const abreast = Math.max(1, ...lanes.map((bar) => bar.length));
+  const { most, usual, chordal } = density(bars, abreast);
+  const low = isLow(part.clefs.get(staff)?.sign, bars);
   const of = Math.min(MOST_LINES, Math.max(1, usual, Math.min(abreast, 2), abreast <= most ? abreast : 1));
   const habits: Habits = {
     lineOf: habitsOf(lanes, of),
     chordal,
-    outer: isLow(part.clefs.get(staff)?.sign, bars) ? of - 1 : 0,
+    outer: low ? of - 1 : 0,
+    low,
   };
   const dealt = lanes.map((bar) => deal(bar, of, habits));
   const lines = Array.from({ length: of }, (_, i) =>
@@ -140,7 +142,10 @@ function isLow(clef: string | undefined, bars: readonly (readonly SourceNote[])[
 }
 
 /** How many notes sound together on a staff: at most, and often enough to tell. */
-function density(bars: readonly (readonly SourceNote[])[]): { most: number; usual: number; chordal: number } {
+function density(
+  bars: readonly (readonly SourceNote[])[],
+  abreast: number,
+): { most: number; usual: number; chordal: number } {
   const moments: number[] = [];
   for (const bar of bars) {
     const notes = bar.filter((note) => note.kind === 'note');
@@ -150,8 +155,9 @@ function density(bars: readonly (readonly SourceNote[])[]): { most: number; usua
   }
   const most = Math.max(0, ...moments);
   const share = (k: number) => moments.filter((n) => n >= k).length / Math.max(1, moments.length);
-  let usual = most >= 2 ? 2 : 1;
-  while (usual < most && share(usual + 1) >= TELLING) usual++;
+  // A single voice may divide for a chord or two; written under two numbers, it is two voices however seldom.
+  let usual = most >= 2 && (abreast > 1 || share(2) >= TELLING) ? 2 : 1;
+  while (usual > 1 && usual < most && share(usual + 1) >= TELLING) usual++;
   return { most, usual, chordal: share(2) };
 }
 

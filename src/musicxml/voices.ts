@@ -38,6 +38,8 @@ export interface Assignment {
   readonly guessed: boolean;
   /** How the voices were found, in a sentence. */
   readonly how: string;
+  /** How the file sets them out, so that it can be handed back likewise. */
+  readonly layout: 'four staves' | 'closed score';
 }
 
 export interface Assigned {
@@ -69,13 +71,17 @@ export function assignVoices(
     .map((line) => found(source, line, chosen.get(line.id)));
   return {
     lines: choice.lines,
-    assignment: { lines, guessed: choice.guessed, how: choice.how },
+    assignment: { lines, guessed: choice.guessed, how: choice.how, layout: layoutOf(choice) },
     remarks: [
       ...(choice.guessed ? [{ message: choice.how }] : []),
       ...asideRemarks(source, staves, chosen),
       ...tenorRemarks(source, choice.lines),
     ],
   };
+}
+
+function layoutOf({ lines }: Choice): Assignment['layout'] {
+  return Object.values(lines).some((line) => line.of > 1) ? 'closed score' : 'four staves';
 }
 
 function refuse(source: SourceScore, staves: readonly Staff[]): never {

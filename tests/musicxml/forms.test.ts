@@ -222,6 +222,8 @@ describe('one exercise in every form gives one score', () => {
     expect(music(score)).toEqual(music(FINISHED));
     if (form.says) expect(score.remarks.map((remark) => remark.message).join(' ')).toMatch(form.says);
     else expect(score.remarks).toEqual([]);
+    const closed = form.parts.length < 4 && form.parts.flat().length < 4;
+    expect(assignment.layout).toBe(closed ? 'closed score' : 'four staves');
     expect(VOICES.map((voice) => assignment.lines.find((line) => line.given === voice)?.given)).toEqual([
       ...VOICES,
     ]);

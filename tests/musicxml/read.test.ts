@@ -339,6 +339,29 @@ describe('voices', () => {
     expect(score.remarks[0]!.message).toMatch(/no part for the alto and tenor/);
   });
 
+  it('keeps the outer note where a voice divides for one chord, and says so', () => {
+    const steps = Array.from({ length: 6 }, () => notes('q:C5 q:D5 q:E5 q:F5'));
+    const low = (last: string) => [...Array.from({ length: 6 }, () => notes('q:C3 q:D3 q:C3 q:D3')), last];
+    const chord = (upper: string, under: string) =>
+      note(`w:${upper}`) + note(`w:${under}`).replace('<note>', '<note><chord/>');
+    const score = read(
+      partwise(
+        SATB(
+          [...steps, chord('C5', 'E5')],
+          [...low(notes('w:G4'))].map((bar) => bar.replaceAll('<octave>3', '<octave>4')),
+          low(notes('w:E4')),
+          low(chord('C3', 'C2')),
+        ),
+      ),
+    );
+    expect(voice(score, 'S')).toMatch(/ E5:4$/);
+    expect(voice(score, 'B')).toMatch(/ C2:4$/);
+    expect(score.remarks.map((remark) => remark.message)).toEqual([
+      'In the part "Soprano" more notes sound at once than there are voices; one note was left out.',
+      'In the part "Bass" more notes sound at once than there are voices; one note was left out.',
+    ]);
+  });
+
   it('asks whether a tenor in a plain treble clef was meant to sound an octave lower', () => {
     const clef = (octaves: string) =>
       START.replace('</attributes>', `<clef><sign>G</sign><line>2</line>${octaves}</clef></attributes>`);
