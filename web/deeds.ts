@@ -16,6 +16,9 @@ import type { Shelf } from './state/shelf.ts';
 import type { Store } from './state/store.ts';
 import type { Reviewing } from './worker/following.ts';
 
+/** Nothing larger is read into memory; “Save everything” makes some kilobytes an exercise. */
+const MOST_BYTES = 32 * 1024 * 1024;
+
 export interface AllDeeds extends Deeds {
   /** Puts what was read on the shelf and opens it, or says why not. */
   readonly take: (taken: Taken) => Promise<void>;
@@ -67,6 +70,13 @@ export function createDeeds(
     openFiles(files) {
       void (async () => {
         for (const file of files) {
+          if (file.size > MOST_BYTES) {
+            actions.say(
+              `${file.name} has ${Math.round(file.size / 1e6)} MB; an exercise has far less than one.`,
+              'failed',
+            );
+            continue;
+          }
           const bytes = new Uint8Array(await file.arrayBuffer());
           if (looksLikeEverything(new TextDecoder().decode(bytes.subarray(0, 64))))
             await bringIn(bytes, file.name);

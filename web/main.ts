@@ -17,7 +17,7 @@ import { openKeeping } from './state/keeping.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState, VIEWS, type View } from './state/page.ts';
 import { createShelf } from './state/shelf.ts';
 import { createStore } from './state/store.ts';
-import { beginHistory, workFromText } from './state/work.ts';
+import { beginHistory, titleOf, workFromText } from './state/work.ts';
 import { createReviewing } from './worker/following.ts';
 
 const store = createStore<PageState>({
@@ -81,6 +81,7 @@ async function start(): Promise<void> {
   let asked = false;
   store.subscribe((state, before) => {
     if (state.settings.theme !== before.settings.theme) showTheme(state.settings.theme);
+    document.title = `${titleOf(state.history.now.score)} – Partwise`;
     if (asked) return;
     asked = true;
     requestAnimationFrame(() => {
@@ -95,10 +96,15 @@ async function start(): Promise<void> {
   showTheme(store.get().settings.theme);
 
   function hearPage(): void {
-    addEventListener('hashchange', followAddress);
+    addEventListener('hashchange', () => {
+      followAddress();
+      // Whoever hears the page rather than sees it is taken to the new view's heading.
+      requestAnimationFrame(() => requestAnimationFrame(focusView));
+    });
     document.addEventListener('keydown', (event) => {
-      if (!(event.ctrlKey || event.metaKey) || isWritingText(event.target)) return;
+      if (!(event.ctrlKey || event.metaKey)) return;
       const key = event.key.toLowerCase();
+      if (key !== 'enter' && isWritingText(event.target)) return;
       const act =
         key === 'enter'
           ? deeds.playOrStop
@@ -147,9 +153,17 @@ async function start(): Promise<void> {
   function followAddress(): void {
     const [name, rule] = location.hash.slice(1).split('/');
     const view = VIEWS.find((known): known is View => known === name) ?? 'write';
-    actions.show(view, rule === undefined || rule === '' ? undefined : decodeURIComponent(rule));
-    if (view !== store.get().view) scrollTo({ top: 0 });
+    actions.show(view, rule === undefined ? undefined : rule);
   }
+}
+
+function focusView(): void {
+  const shown = document.querySelector<HTMLElement>('.desk:not([hidden]) #stave, .rule h1, .view h1');
+  if (document.activeElement?.closest('main') && document.activeElement !== document.body) return;
+  if (shown?.id === 'stave') return;
+  scrollTo({ top: 0 });
+  shown?.setAttribute('tabindex', '-1');
+  shown?.focus({ preventScroll: true });
 }
 
 function isWritingText(target: EventTarget | null): boolean {

@@ -35,7 +35,7 @@ export function pageView(panel: Panel, others: OtherViews): TemplateResult {
       </nav>
       <p class="whereabouts">
         <span class="exercise-title">${titleOf(state.history.now.score)}</span>
-        <span class="kept">${keptWords(panel)}</span>
+        <span class="kept ${state.kept === 'not kept' ? 'lost' : ''}">${keptWords(panel)}</span>
       </p>
     </header>
     <main id="main">

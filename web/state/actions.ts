@@ -274,7 +274,12 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
 
     // What is looked at
     show(view: View, rule?: string) {
-      store.update((state) => ({ ...state, view, rule: rule ?? state.rule, notice: undefined }));
+      store.update((state) => ({
+        ...state,
+        view,
+        rule: rule === '' ? undefined : (rule ?? state.rule),
+        notice: undefined,
+      }));
     },
     setSide: (side: Side) => store.update((state) => ({ ...state, side })),
     choose(id: string | undefined) {

@@ -37,6 +37,7 @@ const OPEN_IN_THIS_TAB = 'partwise-exercise';
 export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
   let putting: Promise<void> | undefined;
   let unsaved = false;
+  let askedToStay = false;
   let keptWork: Work | undefined;
   let lastVersion = { when: 0, text: '' };
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
@@ -75,6 +76,9 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
 
   const save = (): void => {
     unsaved = true;
+    // The browser is asked once not to clear what is kept when it needs room.
+    if (!askedToStay) void navigator.storage?.persist?.();
+    askedToStay = true;
     const { exercise, history } = store.get();
     noteUnsaved(exercise.id, { text: history.now.text, when: Date.now() });
     putting ??= put();
