@@ -81,7 +81,9 @@ export function assignVoices(
 }
 
 function layoutOf({ lines }: Choice): Assignment['layout'] {
-  return Object.values(lines).some((line) => line.of > 1) ? 'closed score' : 'four staves';
+  const all = Object.values(lines);
+  const staves = new Set(all.map((line) => `${line.part}.${line.staff}`));
+  return staves.size < all.length || staves.size === 2 ? 'closed score' : 'four staves';
 }
 
 function refuse(source: SourceScore, staves: readonly Staff[]): never {
