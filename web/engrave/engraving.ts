@@ -29,6 +29,10 @@ class Sheet implements Engraving {
   private settings: MarkSettings | undefined;
   private readonly measure = canvasMeasure();
   private scale = 1;
+  private readonly inView = new WeakMap<Element, boolean>();
+  private readonly observer = new IntersectionObserver((entries) => {
+    for (const { target, isIntersecting } of entries) this.inView.set(target, isIntersecting);
+  });
   private planned: { score: Score; bars: PlannedBar[] } | undefined;
   private fontReady = false;
   private waiting = 0;
@@ -108,24 +112,35 @@ class Sheet implements Engraving {
       }
       const fresh = new Slot(plan);
       fresh.reserve(this.scale);
+      this.observer.observe(fresh.element);
       return fresh;
     });
     const elements = this.slots.map(({ element }) => element);
-    for (const child of [...this.root.children])
-      if (!elements.includes(child as HTMLDivElement)) child.remove();
+    for (const child of [...this.root.children]) {
+      if (elements.includes(child as HTMLDivElement)) continue;
+      this.observer.unobserve(child);
+      child.remove();
+    }
     for (const element of elements) if (element.parentElement !== this.root) this.root.append(element);
   }
 
   /** Draws the stale systems in view now, and the others one by one when the page is idle. */
   private drawVisible(): void {
     cancelIdle(this.waiting);
-    // All places are read before anything is drawn, so that the browser lays the page out once.
-    const seen = this.slots.filter((slot, i) => {
-      const { top, bottom } = slot.element.getBoundingClientRect();
-      return i === 0 || (bottom > 0 && top < window.innerHeight);
-    });
+    const seen = this.slots.filter((slot, i) => i === 0 || this.isSeen(slot));
     for (const slot of seen) this.drawSlot(slot);
     this.drawRest();
+  }
+
+  /**
+   * Asking the browser where an element stands makes it lay the page out on the spot; so the observer keeps account of
+   * what is in view, and only a system it has not told of yet is asked for.
+   */
+  private isSeen(slot: Slot): boolean {
+    const told = this.inView.get(slot.element);
+    if (told !== undefined) return told;
+    const { top, bottom } = slot.element.getBoundingClientRect();
+    return bottom > 0 && top < window.innerHeight;
   }
 
   private drawRest(): void {
@@ -265,6 +280,7 @@ class Sheet implements Engraving {
 
   destroy(): void {
     cancelIdle(this.waiting);
+    this.observer.disconnect();
     this.root.remove();
   }
 
