@@ -1,10 +1,10 @@
 /** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
-import { type NoteName, sameNoteName } from '../score/pitch.ts';
+import { fifthsPlace, type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import type { Analysis, Chord } from './analysis.ts';
-import { type Member, memberOf, sameHarmony } from './questions.ts';
+import { type Member, memberOf } from './questions.ts';
 
 /** A tone while it is a member of a chord. */
 export interface ChordTone {
@@ -96,18 +96,6 @@ export function firstTone(voicing: Voicing, voice: VoiceName): Tone | undefined 
   return slice && toneIn(slice, voice);
 }
 
-/** The next chord that is another harmony (other root, quality or seventh), or undefined at the end or after silence. */
-export function nextHarmony(analysis: Analysis, index: number): Chord | undefined {
-  const { chords } = analysis;
-  const start = chords[index];
-  for (let i = index + 1; start !== undefined && i < chords.length; i++) {
-    const chord = chords[i]!;
-    if (chord.at !== chords[i - 1]!.until) return undefined;
-    if (!sameHarmony(start, chord)) return chord;
-  }
-  return undefined;
-}
-
 /** The chord before, where nothing lies between. */
 export function previousChord(analysis: Analysis, index: number): Chord | undefined {
   const chord = analysis.chords[index];
@@ -153,4 +141,40 @@ export function diminishedTriadOf(voicing: Voicing): DiminishedTriad | undefined
     third: middle,
     bass: at === undefined ? undefined : (['root', 'third', 'fifth'] as const)[at],
   };
+}
+
+/** A triad that sounds whole, and nothing else, as long as its chord lasts. */
+export interface SoundingTriad {
+  readonly root: NoteName;
+  readonly third: NoteName;
+  readonly fifth: NoteName;
+  readonly quality: 'major' | 'minor' | 'diminished';
+  /** By the bass note at the beginning. */
+  readonly inversion: 0 | 1 | 2;
+}
+
+const TRIADS = [
+  { quality: 'major', third: 4, fifth: 1 },
+  { quality: 'minor', third: -3, fifth: 1 },
+  { quality: 'diminished', third: -3, fifth: -6 },
+] as const;
+
+/** The triad a chord sounds as, by the notes alone, whatever the analysis takes it for. */
+export function soundingTriadOf(voicing: Voicing): SoundingTriad | undefined {
+  const names = new Map<number, NoteName>();
+  for (const slice of voicing.slices)
+    for (const voice of VOICES) {
+      const tone = toneIn(slice, voice);
+      if (tone !== undefined) names.set(fifthsPlace(tone.pitch), tone.pitch);
+    }
+  const bass = voicing.slices[0] && toneIn(voicing.slices[0], 'B');
+  if (names.size !== 3 || bass === undefined) return undefined;
+  for (const [place, root] of names)
+    for (const { quality, third, fifth } of TRIADS) {
+      const members = [root, names.get(place + third), names.get(place + fifth)];
+      const inversion = members.findIndex((name) => name !== undefined && sameNoteName(name, bass.pitch));
+      if (members[1] && members[2] && inversion >= 0)
+        return { root, third: members[1], fifth: members[2], quality, inversion: inversion as 0 | 1 | 2 };
+    }
+  return undefined;
 }

@@ -2,9 +2,8 @@ import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { isStep } from '../harmony/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { isDominant } from '../harmony/questions.ts';
 import { firstTone, lastTone, voicings } from '../harmony/voicing.ts';
-import { about, openingTones } from './occurrence.ts';
+import { about, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const backwardStep = defineRule({
@@ -48,32 +47,32 @@ B: G3 C3 D3 G2 | D3*2 G2*2! |`,
   check: (analysis) => harmonySteps(analysis).flatMap((step) => backward(analysis, step)),
 });
 
-function backward(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
-  const severity = gravity(analysis, { from, to });
+function backward(analysis: Analysis, step: HarmonyStep): Occurrence[] {
+  const severity = gravity(analysis, step);
   if (severity === undefined) return [];
-  const known = voicings(analysis);
+  const { key, from, to } = step;
   return [
-    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+    about(outerTones(analysis, step), {
       severity,
-      from: from.at,
-      until: to.until,
-      message: `${numeral(from.roman, from.key)} steps back to ${numeral(to.roman, to.key)} inside the phrase.`,
+      from: from.chord.at,
+      until: to.chord.until,
+      message: `${numeral(from.roman, key)} steps back to ${numeral(to.roman, key)} inside the phrase.`,
     }),
   ];
 }
 
 /** Which steps count as backward, and how heavily: by degree, then by inversion. */
-function gravity(analysis: Analysis, { from, to }: HarmonyStep): Severity | undefined {
-  const start = isDominant(from, true) ? 5 : plainDegree(from);
-  const target = plainDegree(to);
-  if (start === 5 && (target === 2 || target === 4)) {
+function gravity(analysis: Analysis, { from, to, modulates }: HarmonyStep): Severity | undefined {
+  const [start, target] = [plainDegree(from.roman), plainDegree(to.roman)];
+  const inverted = from.roman.inversion + to.roman.inversion > 0;
+  const fromDominant = start === 5 || (start === 7 && from.roman.quality === 'diminished');
+  if (fromDominant && (target === 2 || target === 4)) {
     // With the bass gliding by step through an inversion (V–IV6 and the like) this is daily practice.
-    if (from.roman.inversion + to.roman.inversion > 0)
-      return bassSteps(analysis, from, to) ? undefined : 'remark';
-    // The minor dominant has no leading note to turn back from.
-    return from.quality === 'minor' ? 'remark' : 'query';
+    if (inverted) return bassSteps(analysis, from.chord, to.chord) ? undefined : 'remark';
+    // The minor dominant has no leading note to turn back from; and the turn to another key has its own logic.
+    return from.roman.quality === 'minor' || modulates ? 'remark' : 'query';
   }
-  return start === 2 && target === 4 && from.roman.inversion + to.roman.inversion === 0 ? 'query' : undefined;
+  return start === 2 && target === 4 && !inverted && !modulates ? 'query' : undefined;
 }
 
 function bassSteps(analysis: Analysis, from: Chord, to: Chord): boolean {

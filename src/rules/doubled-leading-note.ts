@@ -1,8 +1,8 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
 import { isStepwise } from '../harmony/ornamental.ts';
-import { endsPhrase, isDominant, leadingNoteIn } from '../harmony/questions.ts';
-import { nextHarmony, type Voicing, voicings } from '../harmony/voicing.ts';
+import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
+import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about } from './occurrence.ts';
@@ -70,10 +70,18 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
  * or ends its phrase, hardly a leading note any more.
  */
 function gravity(analysis: Analysis, chord: Chord, leading: NoteName, tones: readonly Tone[]): Severity {
-  const next = nextHarmony(analysis, chord.index);
+  const next = chordAfterDominants(analysis, chord, leading);
   const ends = endsPhrase(analysis, chord);
   const leads = next !== undefined && !ends && fifthsPlace(next.root) === fifthsPlace(leading) - 5;
   const smooth = tones.every((tone) => isStepwise(analysis.texture, tone));
   if (leads) return smooth ? 'query' : 'fault';
   return 'remark';
+}
+
+/** What follows when this chord, and dominants after it that have the same leading note, are over. */
+function chordAfterDominants(analysis: Analysis, chord: Chord, leading: NoteName): Chord | undefined {
+  let next = nextChord(analysis, chord.index);
+  while (next !== undefined && isDominant(next) && memberOf(next, leading) !== undefined)
+    next = nextChord(analysis, next.index);
+  return next;
 }

@@ -1,8 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { voicings } from '../harmony/voicing.ts';
-import { about, openingTones } from './occurrence.ts';
+import { about, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const mediantOutOfPlace = defineRule({
@@ -49,20 +48,20 @@ B: G3 B2 C3 D3 | G2*4! |`,
 /** Degrees a mediant chord leads to. */
 const GOALS: ReadonlySet<number | undefined> = new Set([4, 6]);
 
-function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
-  if (plainDegree(from) !== 3 || from.quality === 'augmented') return [];
+function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
+  const { key, from, to, modulates } = step;
+  if (plainDegree(from.roman) !== 3 || from.roman.quality === 'augmented') return [];
   // Applied and altered chords lead elsewhere by their own force.
-  const goal = plainDegree(to);
+  const goal = plainDegree(to.roman);
   if (goal === undefined || GOALS.has(goal)) return [];
-  const known = voicings(analysis);
-  const severity: Severity =
-    from.key.mode === 'minor' || from.roman.inversion + to.roman.inversion > 0 ? 'remark' : 'query';
+  const inverted = from.roman.inversion + to.roman.inversion > 0;
+  const severity: Severity = key.mode === 'minor' || inverted || modulates ? 'remark' : 'query';
   return [
-    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+    about(outerTones(analysis, step), {
       severity,
-      from: from.at,
-      until: to.until,
-      message: `The mediant chord, ${numeral(from.roman, from.key)}, goes to ${numeral(to.roman, to.key)}.`,
+      from: from.chord.at,
+      until: to.chord.until,
+      message: `The mediant chord, ${numeral(from.roman, key)}, goes to ${numeral(to.roman, key)}.`,
     }),
   ];
 }

@@ -58,7 +58,7 @@ function unprepared(analysis: Analysis, cadence: Cadence): Occurrence[] {
   const before = chordBefore(analysis, dominant);
   if (before === undefined || !voicings(analysis)[before.index]!.sure) return [];
   // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
-  const degree = plainDegree(before);
+  const degree = plainDegree(before.roman);
   if (degree === undefined || LEADING.has(degree) || before.roman.inversion === 2) return [];
   if (degree === 1 && before.roman.seventh !== undefined) return [];
   return [

@@ -1,5 +1,7 @@
 /** How rules make an occurrence out of the tones it is about. */
-import type { Voicing } from '../harmony/voicing.ts';
+import type { Analysis } from '../harmony/analysis.ts';
+import type { HarmonyStep } from '../harmony/progression.ts';
+import { type Voicing, voicings } from '../harmony/voicing.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';
@@ -15,4 +17,10 @@ export function about(tones: readonly Tone[], rest: Omit<Occurrence, 'voices' | 
 export function openingTones(voicing: Voicing, voices: readonly VoiceName[] = VOICES): Tone[] {
   const slice = voicing.slices[0];
   return slice === undefined ? [] : voices.flatMap((voice) => toneIn(slice, voice) ?? []);
+}
+
+/** Soprano and bass at the beginning of both chords of a step. */
+export function outerTones(analysis: Analysis, { from, to }: HarmonyStep): Tone[] {
+  const known = voicings(analysis);
+  return [from, to].flatMap(({ chord }) => openingTones(known[chord.index]!, ['S', 'B']));
 }

@@ -1,8 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { voicings } from '../harmony/voicing.ts';
-import { about, openingTones } from './occurrence.ts';
+import { about, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const submediantOutOfPlace = defineRule({
@@ -51,21 +50,21 @@ B: C3 A2 D3 G2 | C3*4! |`,
 const BEFORE: ReadonlySet<number | undefined> = new Set([2, 4]);
 const AFTER: ReadonlySet<number | undefined> = new Set([3]);
 
-function stray(analysis: Analysis, { from, to }: HarmonyStep): Occurrence[] {
-  const arrives = plainDegree(to) === 6 && BEFORE.has(plainDegree(from));
-  const leaves = plainDegree(from) === 6 && AFTER.has(plainDegree(to));
+function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
+  const { key, from, to, modulates } = step;
+  const arrives = plainDegree(to.roman) === 6 && BEFORE.has(plainDegree(from.roman));
+  const leaves = plainDegree(from.roman) === 6 && AFTER.has(plainDegree(to.roman));
   if (!arrives && !leaves) return [];
-  const known = voicings(analysis);
   const inverted = from.roman.inversion + to.roman.inversion > 0;
   // From the subdominant it is milder, as the chords share two notes; and vi–iii may open a sequence.
-  const mild = leaves || plainDegree(from) === 4 || from.key.mode === 'minor' || inverted;
+  const mild = leaves || plainDegree(from.roman) === 4 || key.mode === 'minor' || inverted || modulates;
   const severity: Severity = mild ? 'remark' : 'query';
-  const words = `${numeral(from.roman, from.key)} to ${numeral(to.roman, to.key)}`;
+  const words = `${numeral(from.roman, key)} to ${numeral(to.roman, key)}`;
   return [
-    about([...openingTones(known[from.index]!, ['S', 'B']), ...openingTones(known[to.index]!, ['S', 'B'])], {
+    about(outerTones(analysis, step), {
       severity,
-      from: from.at,
-      until: to.until,
+      from: from.chord.at,
+      until: to.chord.until,
       message: arrives
         ? `The submediant comes from where it is not expected: ${words}.`
         : `The submediant leads where it is not expected: ${words}.`,

@@ -1,13 +1,12 @@
 import type { Analysis } from '../harmony/analysis.ts';
+import { isQuick } from '../harmony/ornamental.ts';
 import { isDominant, phraseAt } from '../harmony/questions.ts';
 import { type ChordTone, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
 import { previousTone } from '../score/motion.ts';
 import { sameNoteName } from '../score/pitch.ts';
-import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
-import { beatLength } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, sentence } from './wording.ts';
@@ -73,12 +72,12 @@ function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Oc
   const interval = intervalBetween(before.pitch, tone.pitch);
   if (Math.abs(interval.steps) <= 1) return [];
   const slice = sliceAt(analysis.texture, tone.at - 1);
-  const lent = slice && VOICES.some((voice) => isNamed(toneIn(slice, voice), tone));
+  const lent = slice !== undefined && VOICES.some((voice) => isNamed(toneIn(slice, voice), tone));
   const phrase = phraseAt(analysis, tone.at);
   return [
     about([before, tone], {
-      // Where another voice had the note just before, the ear was prepared; and a new phrase may open with it.
-      severity: lent || phrase?.from === tone.at ? 'remark' : gravity(analysis, tone),
+      // A new phrase may open with it.
+      severity: phrase?.from === tone.at ? 'remark' : gravity(analysis, tone, lent),
       from: before.at,
       until: tone.until,
       message: sentence(
@@ -88,11 +87,9 @@ function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Oc
   ];
 }
 
-/** Off the beat and short, it comes and goes with the other quavers. */
-function gravity(analysis: Analysis, tone: Tone): Severity {
-  const bar = barAt(analysis.texture.score, tone.at);
-  const long = tone.until - tone.at >= beatLength(bar.metre);
-  return long && metricalStrength(bar, tone.at) >= 2 ? 'fault' : 'query';
+/** Off the beat and short it comes and goes with the other quavers; lent by another voice, the ear has it already. */
+function gravity(analysis: Analysis, tone: Tone, lent: boolean): Severity {
+  return lent || isQuick(analysis.texture, tone) ? 'query' : 'fault';
 }
 
 function isNamed(other: Tone | undefined, tone: Tone): boolean {

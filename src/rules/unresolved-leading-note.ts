@@ -79,7 +79,7 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
     if (isPassingBy(analysis.texture, tone)) return [];
     const goesTo = departure(analysis.texture, tone);
     if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'up') !== undefined) return [];
-    const severity = gravity(analysis.texture, tone, goesTo, tonic, next);
+    const severity = gravity(analysis, tone, goesTo, tonic, next);
     if (severity === undefined) return [];
     return [
       {
@@ -96,12 +96,13 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
 
 /** How much it matters that a leading note does not rise; undefined where the style has its reasons. */
 function gravity(
-  texture: Texture,
+  analysis: Analysis,
   tone: Tone,
   goesTo: Tone,
   tonic: NoteName,
   next: Chord,
 ): Severity | undefined {
+  const { texture } = analysis;
   const { steps, semitones } = intervalBetween(tone.pitch, goesTo.pitch);
   // Lowered chromatically, it becomes the seventh of a new dominant.
   if (steps === 0 && semitones === -1) return undefined;
@@ -111,6 +112,7 @@ function gravity(
   if (!resolves) return Math.abs(steps) <= 1 || isInner(tone.voice) ? undefined : 'remark';
   // Held over, it has become the suspension of a new chord, and falls as suspensions do.
   if (goesTo.at > next.at && steps === -1) return undefined;
+  const closes = endsPhrase(analysis, next) && next.roman.degree === 1;
   const toFifth = fallsToFifth(texture, tone, goesTo, next);
   if (isInner(tone.voice)) {
     if (toFifth) return undefined;
@@ -120,8 +122,8 @@ function gravity(
   }
   // A bass that goes on down the scale (V6–vi).
   if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
-  // A soprano that falls to the fifth of the chord is often given so.
-  return tone.voice === 'S' && toFifth ? 'remark' : 'fault';
+  // Inside a phrase, or into another degree than the tonic, a melody that falls to the fifth is often given so.
+  return tone.voice === 'S' && toFifth && !closes ? 'query' : 'fault';
 }
 
 /** Down a third to the fifth of the next chord, with or without a short passing note between. */

@@ -1,12 +1,12 @@
-import type { Analysis, Chord } from '../harmony/analysis.ts';
+import type { Analysis } from '../harmony/analysis.ts';
 import { isFleeting, isQuick } from '../harmony/ornamental.ts';
 import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions.ts';
 import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
-import { printPitch, sameNoteName, staffPlace } from '../score/pitch.ts';
+import { printPitch, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { type Tone, toneIn } from '../score/texture.ts';
+import type { Tone } from '../score/texture.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -91,18 +91,5 @@ function gravity(analysis: Analysis, voicing: Voicing, tone: Tone, goesTo: Tone)
   if (sameRoot(voicing.chord, next) || isFleeting(analysis, voicing.chord)) return 'remark';
   // A seventh shorter than a beat, off the beat, is hardly more than an ornament.
   if (isQuick(analysis.texture, tone)) return Math.abs(steps) === 1 ? 'remark' : 'query';
-  return isTakenOver(analysis, tone, next) ? 'query' : 'fault';
-}
-
-/** Another voice sings the note of resolution when the next chord begins: the ear may take that for the answer. */
-function isTakenOver(analysis: Analysis, tone: Tone, next: Chord): boolean {
-  const slice = voicings(analysis)[next.index]!.slices[0];
-  return VOICES.some((voice) => {
-    const other = slice && toneIn(slice, voice);
-    return (
-      other !== undefined &&
-      other.at >= next.at &&
-      (staffPlace(tone.pitch) - staffPlace(other.pitch) + 14) % 7 === 1
-    );
-  });
+  return 'fault';
 }

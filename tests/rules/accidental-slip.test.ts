@@ -1,0 +1,65 @@
+import { accidentalSlip } from '../../src/rules/accidental-slip.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(accidentalSlip, {
+  failing: [
+    {
+      name: 'F natural in the dominant of G major',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F4 | D4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'A',
+          notes: 'A:F4',
+          severity: 'remark',
+          says: 'was F#4 meant?',
+        },
+      ],
+    },
+    {
+      name: 'B natural in a tonic of B flat major',
+      text: `key: Bb major
+metre: 4/4
+S: D4 Eb4 D4 C4 | B3*4! |
+A: Bb3 Bb3 Bb3 A3 | F3*4! |
+T: F3 G3 F3 F3 | D3*4! |
+B: Bb2 Eb3 F3 F2 | Bb2*4! |`,
+      expect: [
+        {
+          bar: '2',
+          beat: '1',
+          voices: 'S',
+          notes: 'S:B3',
+          severity: 'remark',
+          says: 'was Bb3 meant?',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'F natural as the seventh of a chord that leads to the subdominant',
+      text: `key: G major
+metre: 4/4
+S: B4 B4 C5 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 D4 G3 D4 | B3*4! |
+B: G3 F3 E3 D3 | G2*4! |`,
+    },
+    {
+      name: 'the raised seventh of C minor is a natural',
+      text: `key: C minor
+metre: 4/4
+S: Eb4 F4 Eb4 D4 | C4*4! |
+A: C4 C4 C4 B3 | G3*4! |
+T: G3 Ab3 G3 G3 | Eb3*4! |
+B: C3 F3 G3 G2 | C3*4! |`,
+    },
+  ],
+});

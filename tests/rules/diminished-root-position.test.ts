@@ -1,0 +1,46 @@
+import { diminishedRootPosition } from '../../src/rules/diminished-root-position.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(diminishedRootPosition, {
+  failing: [
+    {
+      name: 'the leading-note triad over its root',
+      text: `key: C major
+metre: 4/4
+S: E4 D4 E4 D4 | C4*4! |
+A: C4 D4 C4 B3 | G3*4! |
+T: G3 F3 G3 G3 | E3*4! |
+B: C3 B2 C3 G2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:B2',
+          severity: 'query',
+          says: 'The diminished triad at bar 1, beat 2 has its root, B, in the bass.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'the same triad in first inversion',
+      text: `key: C major
+metre: 4/4
+S: E4 D4 E4 D4 | C4*4! |
+A: C4 B3 C4 B3 | G3*4! |
+T: G3 F3 G3 G3 | E3*4! |
+B: C3 D3 C3 G2 | C3*4! |`,
+    },
+    {
+      name: 'a dominant in first inversion has the same bass',
+      text: `key: C major
+metre: 4/4
+S: E4 D4 E4 D4 | C4*4! |
+A: C4 D4 C4 B3 | G3*4! |
+T: G3 G3 G3 G3 | E3*4! |
+B: C3 B2 C3 G2 | C3*4! |`,
+    },
+  ],
+});

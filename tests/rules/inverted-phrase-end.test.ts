@@ -1,0 +1,46 @@
+import { invertedPhraseEnd } from '../../src/rules/inverted-phrase-end.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(invertedPhraseEnd, {
+  failing: [
+    {
+      name: 'the dominant over its third under the fermata',
+      text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4! | E4 F4 D4 C4! |
+A: C4 C4 C4 D4! | C4 C4 B3 G3! |
+T: G3 A3 G3 G3! | G3 A3 G3 E3! |
+B: C3 F3 C3 B2! | C3 F3 G3 C3! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'B',
+          notes: 'B:B2',
+          severity: 'query',
+          says: 'The phrase ends at bar 1, beat 4 on V6, a chord in first inversion.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'the dominant over its root',
+      text: `key: C major
+metre: 4/4
+S: E4 F4 E4 D4! | E4 F4 D4 C4! |
+A: C4 C4 C4 B3! | C4 C4 B3 G3! |
+T: G3 A3 G3 G3! | G3 A3 G3 E3! |
+B: C3 F3 C3 G2! | C3 F3 G3 C3! |`,
+    },
+    {
+      name: 'the bass moves on under the fermata',
+      text: `key: C major
+metre: 4/4
+S: E4 F4 D4*2! | E4 F4 D4 C4! |
+A: C4 C4 B3*2! | C4 C4 B3 G3! |
+T: G3 A3 G3*2! | G3 A3 G3 E3! |
+B: C3 F3 (G2! B2)*2 | C3 F3 G3 C3! |`,
+    },
+  ],
+});

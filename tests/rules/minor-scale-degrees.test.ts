@@ -1,0 +1,46 @@
+import { minorScaleDegrees } from '../../src/rules/minor-scale-degrees.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(minorScaleDegrees, {
+  failing: [
+    {
+      name: 'the raised sixth sinks back',
+      text: `key: A minor
+metre: 4/4
+S: C5 D5 C5 B4 | A4*4! |
+A: A4 F#4 E4 E4 | E4*4! |
+T: E4 A3 A3 G#3 | A3*4! |
+B: A3 D3 A2 E3 | A2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'A',
+          notes: 'A:F#4 E4',
+          severity: 'query',
+          says: 'F#4 in the alto is the raised sixth degree of A minor, but the alto goes to E4 instead of on to the raised seventh.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'the raised sixth leads on to the raised seventh',
+      text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 C5 | B4*2 A4*2! |
+A: E4 F#4 G#4 A4 | G#4*2 E4*2! |
+T: A3 A3 E4 E4 | D4*2 C4*2! |
+B: A2 D3 E3 A2 | E3*2 A2*2! |`,
+    },
+    {
+      name: 'the natural sixth falls',
+      text: `key: A minor
+metre: 4/4
+S: C5 D5 C5 B4 | A4*4! |
+A: A4 A4 A4 G#4 | E4*4! |
+T: E4 F4 E4 D4 | C4*4! |
+B: A3 D3 E3 E3 | A2*4! |`,
+    },
+  ],
+});

@@ -1,0 +1,65 @@
+import { missingRoot } from '../../src/rules/missing-root.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(missingRoot, {
+  failing: [
+    {
+      name: 'the dominant with its third and fifth only, the fifth in the bass',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 E4 D4 A3 | B3*4! |
+B: G3 C3 D3 A2 | G2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'SATB',
+          notes: 'S:A4 A:F#4 T:A3 B:A2',
+          severity: 'query',
+          says: 'A4 in the soprano, F#4 in the alto, A3 in the tenor and A2 in the bass.',
+        },
+      ],
+    },
+    {
+      name: 'the leading note chord without its fifth',
+      text: `key: C major
+metre: 4/4
+S: E4 D4 E4 D4 | C4*4! |
+A: C4 B3 C4 B3 | G3*4! |
+T: G3 B3 G3 G3 | E3*4! |
+B: C3 D3 G3 G2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SATB',
+          notes: 'S:D4 A:B3 T:B3 B:D3',
+          severity: 'query',
+          says: 'D4 in the soprano, B3 in the alto, B3 in the tenor and D3 in the bass.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'the last chord without its fifth, root and third being there',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | G4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+    },
+    {
+      name: 'a beat of the alto not written yet',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 ? | D4*4! |
+T: D4 E4 D4 A3 | B3*4! |
+B: G3 C3 D3 A2 | G2*4! |`,
+    },
+  ],
+});

@@ -1,0 +1,55 @@
+import { unexplainedDissonance } from '../../src/rules/unexplained-dissonance.ts';
+import { testRule } from '../support/rules.ts';
+
+testRule(unexplainedDissonance, {
+  failing: [
+    {
+      name: 'the alto leaps to it and away again',
+      text: `key: C major
+metre: 4/4
+S: E4 G4 A4 G4 | G4*4! |
+A: C4 F4 C4 B3 | C4*4! |
+T: G3 E3 F3 D3 | E3*4! |
+B: C3 C3 F2 G2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SATB',
+          notes: 'S:G4 A:F4 T:E3 B:C3',
+          severity: 'fault',
+          says: 'dissonant with soprano G4, tenor E3 and bass C3, and is no ornament that the style knows.',
+        },
+      ],
+    },
+  ],
+  passing: [
+    {
+      name: 'a passing note on the half beat',
+      text: `key: C major
+metre: 4/4
+S: E4 (F4 E4) E4 D4 | C4*4! |
+A: C4 C4 C4 B3 | G3*4! |
+T: G3 A3 G3 G3 | E3*4! |
+B: C3 F3 G3 G2 | C3*4! |`,
+    },
+    {
+      name: 'a suspension',
+      text: `key: C major
+metre: 4/4
+S: E4 F4 D4*2 | C4*4! |
+A: C4 C4 (C4 B3)*2 | G3*4! |
+T: G3 A3 G3*2 | E3*4! |
+B: C3 F3 G2*2 | C3*4! |`,
+    },
+    {
+      name: 'every note belongs to its chord',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | D4*4! |
+T: D4 E4 D4 C4 | B3*4! |
+B: G3 C3 D3 D3 | G2*4! |`,
+    },
+  ],
+});
