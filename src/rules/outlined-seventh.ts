@@ -1,5 +1,5 @@
 import { intervalBetween, intervalName } from '../score/interval.ts';
-import { melodyOf } from '../score/motion.ts';
+import { type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { defineRule } from './rule.ts';
@@ -57,8 +57,8 @@ B: C3 C3 F2 |`,
         const tones = [first.from, first.to, second.to];
         return [
           {
-            // The bass leaps from root to root, and its leaps are heard as harmony.
-            ...(voice === 'B' ? { severity: 'remark' as const } : {}),
+            // The bass leaps from root to root, and its leaps are heard as harmony; a step back makes good for much.
+            ...(voice === 'B' || stepsBack(moves[i + 2], second) ? { severity: 'remark' as const } : {}),
             voices: [voice],
             from: first.from.at,
             until: second.to.until,
@@ -69,3 +69,12 @@ B: C3 C3 F2 |`,
       });
     }).sort((x, y) => x.from - y.from),
 });
+
+function stepsBack(next: MelodicMove | undefined, leap: MelodicMove): boolean {
+  return (
+    next !== undefined &&
+    next.from === leap.to &&
+    Math.abs(next.interval.steps) === 1 &&
+    next.interval.steps > 0 !== leap.interval.steps > 0
+  );
+}

@@ -33,7 +33,7 @@ export const voiceSpacing = defineRule({
       range: [0, 12],
     },
     innerVoices: {
-      value: 1,
+      value: 2,
       statement: 'How many beats a gap between alto and tenor may last and be worth no more than a remark.',
       range: [0, 16],
     },

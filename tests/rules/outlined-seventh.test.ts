@@ -42,6 +42,25 @@ B: D3 F3 C3 |`,
       ],
     },
     {
+      name: 'with a step back after it, a remark',
+      text: `key: C major
+metre: 4/4
+S: G4 F4 F4 F4 |
+A: E4 C4 D4 C4 |
+T: C3 F3 Bb3 A3 |
+B: C3 A2 Bb2 F2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'T',
+          notes: 'T:C3 F3 Bb3',
+          severity: 'remark',
+          says: 'The tenor leaps twice up, C3–F3–Bb3: a minor seventh in all.',
+        },
+      ],
+    },
+    {
       name: 'in the bass, a remark',
       text: `key: C major
 metre: 3/4

@@ -61,19 +61,19 @@ B: C3 G2 |`,
       ],
     },
     {
-      name: 'a tenth between alto and tenor for two beats, a query',
+      name: 'a tenth between alto and tenor for three beats, a query',
       text: `key: C major
-metre: 2/4
-S: C5 B4 |
-A: G4 F4 |
-T: E3 D3 |
-B: C3 G2 |`,
+metre: 3/4
+S: C5 B4 C5 |
+A: G4 F4 G4 |
+T: E3 D3 E3 |
+B: C3 G2 C3 |`,
       expect: [
         {
           bar: '1',
           beat: '1',
           voices: 'AT',
-          notes: 'A:G4 F4 T:E3 D3',
+          notes: 'A:G4 F4 G4 T:E3 D3 E3',
           severity: 'query',
           says: 'Alto and tenor are a minor tenth apart.',
         },
