@@ -4,8 +4,17 @@ import { type Pitch, parsePitch } from '../score/pitch.ts';
 import { beatLength, type Metre, scaleTicks, type Ticks } from '../score/time.ts';
 import { isBarline, type Token, tokensOf } from './tokens.ts';
 
-/** The most characters, bars, complaints and beats to a sound that one text may have. */
-export const NOTATION_LIMITS = { characters: 500_000, bars: 2_000, problems: 50, beats: 64 } as const;
+/**
+ * The most characters, bars, notes and rests to a voice, complaints and beats to a sound that one text may have: far
+ * above any exercise, and so low that a review of the longest takes less than two seconds.
+ */
+export const NOTATION_LIMITS = {
+  characters: 200_000,
+  bars: 1_000,
+  events: 2_000,
+  problems: 50,
+  beats: 64,
+} as const;
 
 /** What a voice asks of the text it stands in, and tells it. */
 export interface TextAround {
@@ -43,6 +52,7 @@ export class VoiceWriter {
   readonly bars: VoiceBar[] = [];
   private bar = 0;
   private octave: number | undefined;
+  private appended = 0;
 
   constructor(private readonly text: TextAround) {}
 
@@ -309,6 +319,14 @@ export class VoiceWriter {
   }
 
   private append(event: Draft): void {
+    this.appended++;
+    if (this.appended === NOTATION_LIMITS.events + 1) {
+      this.text.problem(
+        event.column,
+        `More than ${NOTATION_LIMITS.events.toLocaleString('en-GB')} notes and rests in one voice; the rest is not read. Split the text into shorter ones.`,
+      );
+    }
+    if (this.appended > NOTATION_LIMITS.events) return;
     this.currentBar().events.push(event);
   }
 
