@@ -31,7 +31,8 @@ export function listenToKeys(store: Store<DeskState>, actions: Actions): void {
       event.preventDefault();
       return;
     }
-    if (typing) return;
+    // While a remark is being written, letters are letters, wherever the focus went.
+    if (typing || writing !== undefined) return;
     const run = deedFor(event, actions);
     if (run === undefined) return;
     event.preventDefault();
@@ -76,12 +77,12 @@ function deedFor(event: KeyboardEvent, actions: Actions): (() => unknown) | unde
 
 /** What stands in the open finding's reason field. */
 export function reasonTyped(): string | undefined {
-  const field = document.querySelector<HTMLInputElement>('.finding.open input.reason');
+  const field = document.querySelector<HTMLInputElement>('.finding.chosen input.reason');
   return field === null || field.value.trim() === '' ? undefined : field.value.trim();
 }
 
 function openForAll(): void {
-  const menu = document.querySelector<HTMLDetailsElement>('.finding.open details.for-all');
+  const menu = document.querySelector<HTMLDetailsElement>('.finding.chosen details.for-all');
   if (menu === null) return;
   menu.open = true;
   menu.querySelector<HTMLButtonElement>('button')?.focus();

@@ -21,6 +21,8 @@ export interface MarkedScore {
   readonly score: Score;
   readonly findings: readonly Judged[];
   readonly remarks: readonly Remark[];
+  /** Drawn to the end at once, for printing; else what is in view comes first. */
+  readonly whole?: true;
 }
 
 /** Analyses are kept as long as their scores: choosing a finding must not read the harmony again. */
@@ -128,7 +130,15 @@ class MarkedScoreDirective extends AsyncDirective {
   private draw(): void {
     const width = this.element?.clientWidth ?? 0;
     if (width === 0 || this.shown === undefined || this.marks === undefined) return;
-    this.engraving?.update({ score: this.shown.score, marks: this.marks, width, layers: ALL_LAYERS });
+    this.engraving?.update({
+      score: this.shown.score,
+      marks: this.marks,
+      width,
+      layers: ALL_LAYERS,
+      // Small enough for an exercise and its comments on one page.
+      ...(this.shown.whole ? { scale: 0.8 } : {}),
+    });
+    if (this.shown.whole) this.engraving?.complete();
     this.engraving?.select(this.chosen);
   }
 

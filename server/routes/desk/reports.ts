@@ -4,6 +4,7 @@ import { type Response, Router } from 'express';
 import { z } from 'zod';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
+import { chromium, printToPdf } from '../../desk/pdf.ts';
 import {
   classPictureOf,
   everything,
@@ -12,10 +13,12 @@ import {
   moderationOf,
   sheetOf,
 } from '../../desk/reports.ts';
+import { Problem } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
 import { withId } from './answers.ts';
 
-export function reportRoutes(marking: MarkingDesk): Router {
+/** `secured`: a passphrase is asked for, which the browser that prints PDFs does not have. */
+export function reportRoutes(marking: MarkingDesk, secured: boolean): Router {
   const { reports: desk } = marking;
   const router = Router();
   const stackOf = (params: unknown) => desk.stack(parseQuery(withId, params).id);
@@ -46,6 +49,25 @@ export function reportRoutes(marking: MarkingDesk): Router {
       .send(annotatedScript(desk, desk.stack(script.stack), script));
   });
 
+  router.get('/stacks/:id/sheets.pdf', async (request, response) => {
+    const stack = stackOf(request.params);
+    const browser = secured ? undefined : chromium();
+    if (browser === undefined) {
+      throw new Problem(
+        501,
+        'No PDF from here',
+        secured
+          ? 'The desk makes PDFs only where it is not open to a network: open the sheets and use your browser’s own print to PDF.'
+          : 'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
+      );
+    }
+    const address = `http://127.0.0.1:${request.socket.localPort}/desk/#/stack/${stack.id}/sheets`;
+    response
+      .attachment(`${fileStem(stack.name)}-sheets.pdf`)
+      .type('application/pdf')
+      .send(Buffer.from(await oneAtATime(() => printToPdf(browser, address))));
+  });
+
   router.get('/stacks/:id/mark-book.csv', async (request, response) => {
     const stack = stackOf(request.params);
     response.attachment(`${fileStem(stack.name)}.csv`).type('text/csv; charset=utf-8');
@@ -59,6 +81,15 @@ export function reportRoutes(marking: MarkingDesk): Router {
   });
 
   return router;
+}
+
+let printing: Promise<unknown> = Promise.resolve();
+
+/** A browser takes half a gigabyte: one is enough. */
+function oneAtATime<T>(run: () => Promise<T>): Promise<T> {
+  const mine = printing.then(run, run);
+  printing = mine.catch(() => {});
+  return mine;
 }
 
 /** Sends piece by piece, no faster than they are taken. */

@@ -17,7 +17,7 @@ export function deskRoutes(desk: MarkingDesk, passphraseHash?: string): Router {
   });
   if (passphraseHash === undefined) router.use(loopbackGuard(), openSession());
   else router.use(networkGuard(desk.desk, passphraseHash));
-  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk));
+  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk, passphraseHash !== undefined));
   router.use(deskProblems);
   return router;
 }

@@ -114,7 +114,7 @@ function findingView(finding: Judged, number: number, state: DeskState, actions:
     : since?.stillThere.includes(finding.id)
       ? 'still there'
       : '';
-  return html`<li class=${`finding ${finding.severity} ${finding.standing} ${open ? 'open' : ''}`}>
+  return html`<li class=${`finding ${finding.severity} ${finding.standing} ${open ? 'chosen' : ''}`}>
     <button
       type="button"
       class="finding-head"
@@ -205,7 +205,7 @@ function remarksPart(state: DeskState, view: ScriptView, actions: Actions): Temp
     ${view.remarks.length === 0 ? nothing : html`<h2>Your remarks</h2>`}
     <ul>
       ${view.remarks.map(
-        (remark, i) => html`<li class=${state.chosen === remark.id ? 'open' : ''}>
+        (remark, i) => html`<li class=${state.chosen === remark.id ? 'chosen' : ''}>
           <span class="tag own">${letterOf(i)}</span>
           <span>${remark.text} <small>${placeOf(view, remark)}</small></span>
           <button
@@ -268,7 +268,8 @@ function remarksPart(state: DeskState, view: ScriptView, actions: Actions): Temp
 
 /** Whoever asks for a remark wants to write it. The same function each time, so that it runs once. */
 function focusOnce(element: Element | undefined): void {
-  (element as HTMLTextAreaElement | undefined)?.focus();
+  // It is not in the page yet when this is called.
+  queueMicrotask(() => (element as HTMLTextAreaElement | undefined)?.focus());
 }
 
 /** `bar 3, beat 2` of a place given in crotchets. */

@@ -31,7 +31,7 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
       <h1>${script.candidate ?? script.file}</h1>
       <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name}</p>
     </header>
-    ${score === undefined ? nothing : markedScore({ score, findings, remarks }, undefined, `Your score with ${findings.length} marks`)}
+    ${score === undefined ? nothing : markedScore({ score, findings, remarks, whole: true }, undefined, `Your score with ${findings.length} marks`)}
     <div class="columns">
       <section>
         <h2>What came off well</h2>

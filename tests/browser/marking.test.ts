@@ -1,0 +1,250 @@
+/**
+ * An evening at the marking desk, in real Chromium: thirty invented scripts from dropped files to printed sheets, with
+ * the service killed on the way. With PICTURES=1 it renews the pictures in fixtures/pictures.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { builtPage } from '../support/page.ts';
+import { BRIEF_TEXT, plantedStack } from '../support/planted-stack.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
+const SERVICE = fileURLToPath(new URL('../support/desk-service.ts', import.meta.url));
+const SCRIPTS = 30;
+
+/** Starts the service in a process of its own; gives its address. */
+function startService(
+  page: string,
+  desk: string,
+  port: number,
+): Promise<{ child: ChildProcess; address: string }> {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, ['--import', 'tsx', SERVICE, page, desk, String(port)], {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
+    child.once('error', reject);
+    child.once('exit', (code) => reject(new Error(`The service ended with ${code}.`)));
+    child
+      .stdout!.setEncoding('utf8')
+      .once('data', (text: string) => resolve({ child, address: text.trim() }));
+  });
+}
+
+describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
+  const files = plantedStack({ candidates: SCRIPTS, seed: 7 });
+  let folder: string;
+  let built: string;
+  let browser: Browser;
+  let page: Page;
+  let service: ChildProcess;
+  let address: string;
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'partwise-marking-'));
+    built = await builtPage();
+    ({ child: service, address } = await startService(built, join(folder, 'desk.sqlite'), 0));
+    browser = await launchChromium();
+    page = await openPage();
+  }, 180_000);
+  afterAll(async () => {
+    await browser?.close();
+    service?.kill('SIGKILL');
+    if (folder) rmSync(folder, { recursive: true, force: true });
+  });
+
+  async function openPage(): Promise<Page> {
+    const context = await browser.newContext({
+      viewport: { width: 1360, height: 860 },
+      reducedMotion: 'reduce',
+    });
+    const fresh = await context.newPage();
+    fresh.on('pageerror', (error) => {
+      throw error;
+    });
+    fresh.on('dialog', (dialog) => {
+      throw new Error(`A script of a script ran: ${dialog.message()}`);
+    });
+    await fresh.goto(`${address}desk/`);
+    return fresh;
+  }
+
+  async function picture(name: string): Promise<void> {
+    if (process.env.PICTURES !== '1') return;
+    mkdirSync(PICTURES, { recursive: true });
+    await page.screenshot({ path: join(PICTURES, `${name}.png`) });
+  }
+
+  async function go(hash: string): Promise<void> {
+    await page.evaluate((to) => {
+      location.hash = to;
+    }, hash);
+  }
+
+  const findings = () => page.locator('.finding');
+  const notice = () => page.locator('.notice');
+
+  it('takes thirty files dropped on it, broken and hostile ones among them', async () => {
+    await page.fill('input[name=name]', 'Year 12, Orchard lane');
+    await page.setInputFiles('input[name=brief]', {
+      name: 'brief.txt',
+      mimeType: 'text/plain',
+      buffer: Buffer.from(BRIEF_TEXT),
+    });
+    await page.click('text=Make the stack');
+    await page.locator('.drop').waitFor();
+    await page.evaluate(
+      (dropped) => {
+        const data = new DataTransfer();
+        for (const { name, base64 } of dropped) {
+          const bytes = Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+          data.items.add(new File([bytes], name));
+        }
+        document
+          .querySelector('.drop')!
+          .dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+      },
+      files.map(({ name, bytes }) => ({ name, base64: Buffer.from(bytes).toString('base64') })),
+    );
+    await notice().filter({ hasText: 'files taken in' }).waitFor({ timeout: 90_000 });
+    const rows = page.locator('table.queue tbody tr');
+    expect(await rows.count()).toBe(SCRIPTS);
+    expect(await page.locator('tr.unreadable').count()).toBe(files.filter((file) => file.broken).length);
+    // Names full of markup are words here, nothing else.
+    expect(await page.locator('table.queue td b, table.queue td img').count()).toBe(0);
+    await page.locator('.notice button').click();
+    await picture('desk-queue');
+  }, 120_000);
+
+  it('is worked through from the keyboard', async () => {
+    const first = page.locator('table.queue a').first();
+    await first.focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.score svg').first().waitFor();
+    expect(await findings().count()).toBeGreaterThan(2);
+    await picture('desk-script');
+    // Agree, overrule with a reason, count as a query, remark: all without a mouse, none waiting for the other.
+    await page.locator('.finding-head').first().click();
+    await page.locator('.finding.chosen .reason').fill('As sung in class.');
+    await page.locator('.finding.chosen .decide button').nth(1).click();
+    await page.locator('.finding.overruled').first().waitFor();
+    await page.keyboard.press('a');
+    await page.locator('.finding.agreed').first().waitFor();
+    await page.keyboard.press('2');
+    await page.keyboard.press('r');
+    await page.keyboard.type('Sing this bar slowly, no hurry on the open vowels.');
+    await page.keyboard.press('Enter');
+    await page.locator('.own-remarks li', { hasText: 'open vowels' }).waitFor();
+    const mark = page.locator('.mark-form').first();
+    await mark.locator('input').fill('7.5');
+    await mark.locator('button').click();
+    await page.locator('.criterion', { hasText: '7.5 of' }).waitFor();
+    await picture('desk-decided');
+  }, 60_000);
+
+  it('overrules for the whole class, in every script', async () => {
+    await page.locator('.finding:not(.overruled) .finding-head').first().click();
+    const name = (await page.locator('.finding.chosen .finding-name').textContent())!
+      .trim()
+      .split('\n')[0]!
+      .trim();
+    await page.keyboard.press('Shift+O');
+    await page.locator('.finding.chosen .for-all button', { hasText: 'wherever this rule' }).click();
+    await notice().filter({ hasText: 'whole class' }).waitFor();
+    expect(await page.locator('.finding', { hasText: 'overruled for all' }).count()).toBeGreaterThan(0);
+    await page.keyboard.press('n');
+    await page.locator('h1', { hasText: ', draft 1' }).waitFor();
+    const others = page.locator('.finding').filter({ hasText: name });
+    await page.waitForTimeout(300);
+    for (let i = 0; i < (await others.count()); i++) {
+      expect(await others.nth(i).locator('.standing').textContent()).toBe('overruled for all');
+    }
+    await page.keyboard.press('p');
+    await page.locator('.own-remarks li').first().waitFor();
+  }, 60_000);
+
+  it('keeps every decision that was shown when the service is killed, and says so while it is away', async () => {
+    const shown = await page.locator('.finding').evaluateAll((items) => items.map((item) => item.className));
+    service.kill('SIGKILL');
+    await page.locator('.finding-head').last().click();
+    await page.keyboard.press('a');
+    await page.locator('.notice.wrong', { hasText: 'does not answer' }).waitFor();
+    const port = Number(new URL(address).port);
+    ({ child: service, address } = await startService(built, join(folder, 'desk.sqlite'), port));
+    await page.reload();
+    await page.locator('.score svg').first().waitFor();
+    const now = await page.locator('.finding').evaluateAll((items) => items.map((item) => item.className));
+    const plain = (names: string[]) => names.map((name) => name.replace(' chosen', '').trim());
+    expect(plain(now)).toEqual(plain(shown));
+    expect(await page.locator('.own-remarks li', { hasText: 'open vowels' }).count()).toBe(1);
+    expect(await page.locator('.criterion', { hasText: '7.5 of' }).count()).toBe(1);
+  }, 90_000);
+
+  it('two tabs on one script do not overwrite each other', async () => {
+    const other = await openPage();
+    await other.goto(page.url());
+    await other.locator('.score svg').first().waitFor();
+    await page.locator('.finding.agreed .finding-head').first().click();
+    await page.locator('.finding.chosen .severities button', { hasText: 'remark' }).click();
+    await page.locator('.finding.chosen .severities [aria-pressed=true]', { hasText: 'remark' }).waitFor();
+    await other.locator('.finding-head').first().click();
+    await other.keyboard.press('o');
+    await other.locator('.notice.wrong', { hasText: 'another window' }).waitFor();
+    // It has fetched what stands now, so that the next decision is made on that.
+    await other.keyboard.press('o');
+    await other.locator('.finding.overruled').first().waitFor();
+    await other.context().close();
+    await page.reload();
+    await page.locator('.score svg').first().waitFor();
+  }, 60_000);
+
+  it('lays scripts side by side, shows the class, and asks about likeness without accusing', async () => {
+    await go('#/stack/1/moderation/chords');
+    await page.locator('.side-by-side article svg').first().waitFor();
+    await go('#/stack/1/class');
+    await page.locator('.board svg').first().waitFor();
+    await picture('desk-class');
+    await go('#/stack/1/likeness');
+    await page.locator('.pair').first().waitFor();
+    expect(await page.locator('.caution').textContent()).toContain('a question, not an answer');
+  }, 60_000);
+
+  it('prints a sheet for each pupil', async () => {
+    await go('#/stack/1/sheets');
+    const readable = files.filter((file) => !file.broken).length;
+    await page.locator(`.sheets[data-count="${readable}"]`).waitFor({ timeout: 60_000 });
+    await page.locator('.sheet svg').nth(readable).waitFor();
+    expect(await page.locator('.sheet').first().textContent()).toContain('open vowels');
+    expect(await page.locator('.sheet').first().textContent()).not.toContain('As sung in class');
+    await picture('desk-sheets');
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThanOrEqual(readable);
+  }, 120_000);
+
+  it('is for everyone: axe finds nothing wrong', async () => {
+    for (const hash of [
+      '#/',
+      '#/stack/1',
+      '#/script/1',
+      '#/stack/1/class',
+      '#/stack/1/likeness',
+      '#/stack/1/moderation/chords',
+    ]) {
+      await go(hash);
+      await page.locator('main h1, main h2').first().waitFor();
+      await page.waitForTimeout(500);
+      await page.evaluate(AXE);
+      const wrong = await page.evaluate(
+        'axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] }).then((r) => r.violations.map((v) => v.id + ": " + v.nodes.map((n) => n.html.slice(0, 140)).join(" | ")))',
+      );
+      expect(wrong, hash).toEqual([]);
+    }
+  }, 120_000);
+});
