@@ -49,9 +49,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
     await fifths.locator('button[data-finding]').click();
     await expect.poll(() => fifths.locator('.message').textContent()).toMatch(/parallel fifths/);
     // Two notes in each of the two voices are lit.
-    await expect
-      .poll(() => page.locator('.stave .pw-wash').count())
-      .toBeGreaterThanOrEqual(4);
+    await expect.poll(() => page.locator('.stave .pw-wash').count()).toBeGreaterThanOrEqual(4);
     expect(await page.locator('.message').isVisible()).toBe(true);
   });
 

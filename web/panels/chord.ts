@@ -29,8 +29,8 @@ export function chordPanel(panel: Panel): TemplateResult {
       <span class="numeral">${numeral(chord.roman, chord.key, settings.labels) || numeral(chord.roman, chord.key)}</span>
       <span>in ${printKey(chord.key)}</span>
     </h2>
-    <p class="chord-function">${sentence(functionOf(chord))}</p>
-    <p>${printPlace(placeAt(review.score, chord.at))}. Its notes: ${notesOf(chord)}.</p>
+    <p class="chord-function">${capital(functionOf(chord))}.</p>
+    <p>${capital(printPlace(placeAt(review.score, chord.at)))}. Its notes: ${notesOf(chord)}.</p>
     <table class="belonging">
       <caption>
         What each voice has at the caret
@@ -106,6 +106,6 @@ function belonging(
   return `dissonant: ${ornamentWords(ornament.kind)}${figures}${resolution}`;
 }
 
-function sentence(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

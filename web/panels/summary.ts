@@ -38,7 +38,7 @@ export function summaryPanel(panel: Panel): TemplateResult {
         ? nothing
         : html`<h2>Cadences</h2>
             <ul class="points">
-              ${cadences.map((cadence) => html`<li>${cadence}</li>`)}
+              ${cadences.map((cadence) => html`<li>${cadence.charAt(0).toUpperCase()}${cadence.slice(1)}</li>`)}
             </ul>`
     }
     <h2>In all</h2>

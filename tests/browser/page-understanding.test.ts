@@ -1,0 +1,126 @@
+/** The rule browser, the chord inspector, ways of writing chords, layers, profiles and ways out, in a real browser. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { RULES } from '../../src/rules/list.ts';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { openDesk, pasteText, ready } from './desk.ts';
+
+const SUSPENSION = `title: Suspended
+key: C major
+metre: 4/4
+S: C5 D5 E5 C5 | D5 D5 C5*2! |
+A: G4 G4 G4 G4 | C5 (C5 B4) G4*2! |
+T: E4 B3 C4 E4 | A4 G4 E4*2! |
+B: C4 G3 C3 C3 | F3 G3 C3*2! |
+`;
+
+describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  it('shows a page for every rule, with engraved examples and the fault marked in the wrong ones', async () => {
+    page = await openDesk(browser, served.address);
+    await page.locator('nav a[href="#rules"]').click();
+    await expect
+      .poll(() => page.locator('.rule-list a[href^="#rules/"]').count())
+      .toBeGreaterThanOrEqual(RULES.length);
+    const bare: string[] = [];
+    for (const rule of RULES) {
+      await page.evaluate((id) => {
+        location.hash = `#rules/${id}`;
+      }, rule.id);
+      await page.locator('.rule h1', { hasText: rule.name }).first().waitFor();
+      await page.waitForFunction(
+        (count) => document.querySelectorAll('.example .engraved svg').length >= count,
+        rule.examples.wrong.length + rule.examples.right.length,
+      );
+      const unmarked = await page
+        .locator('.example.wrong')
+        .evaluateAll(
+          (figures) => figures.filter((figure) => figure.querySelector('.pw-finding') === null).length,
+        );
+      if (unmarked > 0) bare.push(rule.id);
+    }
+    expect(bare).toEqual([]);
+  }, 120_000);
+
+  it('says of a chord what it does in the key and how each voice belongs', async () => {
+    page = await openDesk(browser, served.address);
+    await pasteText(page, SUSPENSION);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Suspended');
+    await ready(page);
+    await page.locator('#tab-chord').click();
+    await expect.poll(() => page.locator('.chord-function').textContent()).toMatch(/tonic in root position/i);
+    await page.locator('#stave').focus();
+    for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
+    await expect
+      .poll(() => page.locator('.belonging').textContent())
+      .toMatch(/alto\s*C5\s*dissonant: suspension 4–3, resolving to B4/);
+    await page.locator('button', { hasText: 'Next chord' }).click();
+    await expect
+      .poll(() => page.locator('.side').textContent())
+      .toMatch(/closes a perfect cadence in\s+C major/);
+  });
+
+  it('writes chords in the way one chooses, and shows the layers one chooses', async () => {
+    page = await openDesk(browser, served.address);
+    const words = () => page.locator('.stave .pw-words').allTextContents();
+    await expect.poll(async () => (await words()).join(' ')).toMatch(/V6/);
+    await page.locator('details.shown summary').click();
+    await page.locator('label', { hasText: 'V7b, iib: inversion letters' }).locator('input').check();
+    await expect.poll(async () => (await words()).join(' ')).toMatch(/Vb/);
+    await page.locator('label', { hasText: 'Chord labels' }).locator('input').uncheck();
+    await expect.poll(async () => (await words()).join(' ')).not.toMatch(/V/);
+    const tags = () => page.locator('.stave .pw-finding').count();
+    const before = await tags();
+    await page.locator('label', { hasText: 'Consecutives' }).locator('input').uncheck();
+    await expect.poll(tags).toBeLessThan(before);
+    expect(await page.locator('.side').textContent()).toMatch(/more under families that are not shown/);
+  });
+
+  it('follows the house profile', async () => {
+    page = await openDesk(browser, served.address);
+    await page.locator('details.shown summary').click();
+    await page.locator('label', { hasText: 'first-steps' }).locator('input').check();
+    await expect
+      .poll(() => page.locator('.side').textContent())
+      .toMatch(/The profile “first-steps” leaves out/);
+  });
+
+  it('tells how many ways out there are, and which only to a teacher', async () => {
+    page = await openDesk(browser, served.address);
+    const fault = page.locator('.mark.fault').first();
+    await fault.locator('button[data-finding]').click();
+    await fault.locator('button', { hasText: 'Is there a way out?' }).click();
+    await expect
+      .poll(() => fault.locator('.ways-out').textContent(), { timeout: 15_000 })
+      .toMatch(/There (is|are) \d+ change|No single note/);
+    expect(await fault.locator('.ways-out li').count()).toBe(0);
+    await page.locator('details.shown summary').click();
+    await page.locator('label', { hasText: 'I am the teacher' }).locator('input').check();
+    await expect.poll(() => fault.locator('.ways-out li').count()).toBeGreaterThan(0);
+  });
+
+  it('opens three hints, one at a time', async () => {
+    page = await openDesk(browser, served.address);
+    const fault = page.locator('.mark.fault').first();
+    await fault.locator('button[data-finding]').click();
+    expect(await fault.locator('.hints li').count()).toBe(0);
+    for (const shown of [1, 2, 3]) {
+      await fault.locator('.mark-deeds button', { hasText: /hint/i }).click();
+      await expect.poll(() => fault.locator('.hints li').count()).toBe(shown);
+    }
+    expect(await fault.locator('.mark-deeds button', { hasText: /hint/i }).count()).toBe(0);
+  });
+});

@@ -1,0 +1,107 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { writeMusicXml } from '../../src/musicxml/index.ts';
+import { readNotation } from '../../src/notation/index.ts';
+import { looksLikeEverything, packEverything, unpackEverything } from '../../web/files/everything.ts';
+import { takeBytes, takeText, withVoices } from '../../web/files/open.ts';
+import { fileName } from '../../web/files/save.ts';
+import { openKeeping } from '../../web/state/keeping.ts';
+import { workFromText } from '../../web/state/work.ts';
+
+const bytes = (text: string) => new TextEncoder().encode(text);
+const fixture = (name: string) => readFileSync(new URL(`../../fixtures/exercises/${name}`, import.meta.url));
+
+describe('what is taken in', () => {
+  it('a text with mistakes, to be mended in the page', () => {
+    const taken = takeText('S: C5 X5 |');
+    expect(taken).toMatchObject({ ok: true, work: { problems: [{ line: 1, column: 7 }] } });
+  });
+  it('nothing that has no line of an exercise in it', () => {
+    expect(takeText('Dear Sir, here is my chorale.')).toMatchObject({ ok: false });
+  });
+  it('a file without a title, under its own name', () => {
+    const taken = takeBytes(bytes('S: C5*4 |'), 'kite_hill.txt');
+    expect(taken.ok && taken.work.score.title).toBe('kite hill');
+  });
+  it('MusicXML, with the lines it was read from to give out anew', () => {
+    const taken = takeBytes(fixture('lantern.musicxml'), 'lantern.musicxml');
+    if (!taken.ok || !taken.particulars?.source) throw new Error('not taken');
+    const { source } = taken.particulars;
+    const [first, second] = source.assignment.lines;
+    const swapped = withVoices(source, { S: second!.id, A: first!.id });
+    if (!swapped.ok) throw new Error(swapped.message);
+    const notes = (work: typeof swapped.work, voice: 'S' | 'A') =>
+      work.score.voices[voice].filter((e) => e.kind === 'note');
+    expect(notes(swapped.work, 'S')).toEqual(notes(taken.work, 'A'));
+    expect(withVoices(source, { S: first!.id, A: first!.id })).toMatchObject({ ok: false });
+  });
+  it('a brief: its given voices locked, the brief beside it', () => {
+    const text = 'task: add the rest\ntitle: Set\nS: C5*4 |\n';
+    expect(takeText(text)).toMatchObject({ ok: true, particulars: { brief: text, locked: ['S'] } });
+  });
+  it('what MusicXML it writes itself', () => {
+    const { score } = readNotation(fixture('lantern.txt').toString());
+    const taken = takeBytes(bytes(writeMusicXml(score)), 'again.musicxml');
+    expect(taken.ok && taken.work.score.voices).toEqual(score.voices);
+  });
+});
+
+describe('everything as one file', () => {
+  it('comes back, versions and notes and all, and does no harm to what is newer', async () => {
+    const first = await openKeeping();
+    const { score } = workFromText('title: One\nS: C5*4 |');
+    const exercise = {
+      id: 'one',
+      title: 'One',
+      changed: 1000,
+      text: 'title: One\nS: C5*4 |',
+      score,
+      locked: ['S' as const],
+      notes: { 'parallel-fifths@0:SB': 'so be it' },
+      brief: '',
+      otherSeconds: 90,
+    };
+    await first.putExercise(exercise);
+    await first.putVersion({
+      key: 'v',
+      exercise: 'one',
+      when: 500,
+      label: 'draft',
+      text: 'S: D5*4 |',
+      score,
+    });
+    const packed = await packEverything(first);
+    expect(looksLikeEverything(packed)).toBe(true);
+
+    const second = await openKeeping();
+    expect(await unpackEverything(packed, second)).toBe(1);
+    expect(await second.exercise('one')).toEqual(exercise);
+    expect((await second.versions('one')).map((v) => v.label)).toEqual(['draft']);
+
+    await second.putExercise({ ...exercise, changed: 2000, text: 'title: One\nS: E5*4 |' });
+    await unpackEverything(packed, second);
+    expect((await second.exercise('one'))?.text).toContain('E5');
+    expect((await second.versions('one')).map((v) => v.label)).toEqual(['from a file', 'draft']);
+  });
+  it('is refused where it is damaged or something else', async () => {
+    const keeping = await openKeeping();
+    for (const text of [
+      '{"partwise":"exercises"}',
+      '{"partwise":"exercises","exercises":[{"id":1}]}',
+      '[]',
+      'nonsense',
+    ])
+      expect(await unpackEverything(text, keeping)).toBeUndefined();
+  });
+});
+
+describe('file names', () => {
+  it.each([
+    ['A tune: for “practice”!', 'A-tune-for-practice.txt'],
+    ['../../etc/passwd', 'etcpasswd.txt'],
+    ['Où est l’écho', 'Ou-est-lecho.txt'],
+    ['***', 'exercise.txt'],
+  ])('%s becomes %s', (title, name) => {
+    expect(fileName(title, 'txt')).toBe(name);
+  });
+});

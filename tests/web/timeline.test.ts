@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readNotation } from '../../src/notation/index.ts';
+import { endOf } from '../../src/score/score.ts';
+import { CROTCHET } from '../../src/score/time.ts';
+import { countInFor, frequencyOf, loudness, soundingsOf, timelineOf } from '../../web/sound/timeline.ts';
+
+const score = (text: string) => readNotation(text).score;
+const FERMATA = score('S: C5 D5 E5! F5 | G5*4 |');
+
+describe('the timeline', () => {
+  it('gives a crotchet its length by the tempo', () => {
+    const timeline = timelineOf(score('S: C5*4 |'), 120);
+    expect(timeline.secondsAt(3 * CROTCHET)).toBeCloseTo(1.5);
+  });
+  it('draws out what stands under a fermata, and only that', () => {
+    const timeline = timelineOf(FERMATA, 60);
+    const lengths = [0, 1, 2, 3].map(
+      (i) => timeline.secondsAt((i + 1) * CROTCHET) - timeline.secondsAt(i * CROTCHET),
+    );
+    expect(lengths.map((l) => Number(l.toFixed(3)))).toEqual([1, 1, 1.6, 1]);
+  });
+  it('goes both ways', () => {
+    const timeline = timelineOf(FERMATA, 72);
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: endOf(FERMATA) }), (at) => {
+        expect(timeline.ticksAt(timeline.secondsAt(at))).toBeCloseTo(at, 3);
+      }),
+    );
+  });
+  it('stays at the end, and knows an empty score', () => {
+    expect(timelineOf(FERMATA, 60).ticksAt(1e6)).toBe(endOf(FERMATA));
+    expect(timelineOf(score(''), 60).secondsAt(10)).toBe(0);
+  });
+});
+
+describe('what sounds', () => {
+  const music = score('S: C5_ C5 D5*2 |\nB: C3*4 |');
+  it('is one sound for tied notes, cut to the stretch that is played', () => {
+    const timeline = timelineOf(music, 60);
+    const sounds = soundingsOf(music, timeline, CROTCHET, 3 * CROTCHET);
+    expect(sounds.map(({ voice, from, until }) => [voice, from, until])).toEqual([
+      ['S', 0, 1],
+      ['B', 0, 2],
+      ['S', 1, 2],
+    ]);
+  });
+  it('is in tune: A4 is 440 Hz, middle C 261.63', () => {
+    expect(frequencyOf(69)).toBe(440);
+    expect(frequencyOf(60)).toBeCloseTo(261.63, 2);
+  });
+  it('has only the voices that are to be heard alone', () => {
+    const volume = { S: 0.8, A: 0.5, T: 0.5, B: 1 };
+    expect(loudness(volume, [])).toEqual(volume);
+    expect(loudness(volume, ['S', 'B'])).toEqual({ S: 0.8, A: 0, T: 0, B: 1 });
+  });
+});
+
+describe('the count-in', () => {
+  it('is a bar before a bar’s beginning', () => {
+    const { clicks, seconds } = countInFor(score('metre: 3/4\nS: C5*3 |'), 0, 60);
+    expect(clicks.map((c) => c.strong)).toEqual([true, false, false]);
+    expect(seconds).toBe(3);
+  });
+  it('stops where an upbeat enters', () => {
+    expect(countInFor(score('upbeat: 1\nS: G4 | C5*4 |'), 0, 120)).toMatchObject({ seconds: 1.5 });
+  });
+  it('counts minims in 3/2', () => {
+    expect(countInFor(score('metre: 3/2\nS: C5*3 |'), 0, 60).seconds).toBe(6);
+  });
+});
