@@ -199,6 +199,22 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
     expect(counts).toEqual({ shown: [1, 1, 1, 1], gone: [0, 0, 0, 0] });
   });
 
+  test('a hidden container, without width, keeps its drawing; an empty score has none', async () => {
+    const page = at(1280);
+    await draw(page, SCORES.simple!);
+    const systems = await page.evaluate(
+      async ([text]) => {
+        const count = () => document.querySelectorAll('.pw-system svg').length;
+        await window.harness.showText(text, { width: 0 });
+        const hidden = count();
+        await window.harness.showText('title: Nothing yet');
+        return { hidden, empty: count() };
+      },
+      [SCORES.flats!] as const,
+    );
+    expect(systems).toEqual({ hidden: 1, empty: 0 });
+  });
+
   test('the drawing is hidden from screen readers and asks nothing of other places', async () => {
     const page = at(1280);
     await draw(page, SCORES.minor!);

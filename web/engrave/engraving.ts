@@ -78,6 +78,11 @@ class Sheet implements Engraving {
   private refresh(): void {
     const { input } = this;
     if (!input) return;
+    if (input.width <= 0) {
+      // A hidden container has no width: what was drawn stays until it is shown again.
+      this.finish();
+      return;
+    }
     this.scale = input.scale ?? (input.width < PHONE_WIDTH ? PHONE_SCALE : 1);
     if (this.planned?.score !== input.score) {
       this.planned = { score: input.score, bars: planBars(input.score) };
@@ -146,15 +151,19 @@ class Sheet implements Engraving {
   private drawRest(): void {
     const stale = this.slots.find((slot) => slot.isStale(this.markKey(slot)));
     if (!stale) {
-      this.settle?.();
-      this.settle = undefined;
-      this.events.onDrawn?.(performance.now() - this.began);
+      this.finish();
       return;
     }
     this.waiting = whenIdle(() => {
       this.drawSlot(stale);
       this.drawRest();
     });
+  }
+
+  private finish(): void {
+    this.settle?.();
+    this.settle = undefined;
+    this.events.onDrawn?.(performance.now() - this.began);
   }
 
   private drawSlot(slot: Slot): void {
