@@ -1,0 +1,109 @@
+/**
+ * `npm run bench:stack [SIZE…]`: scripts marked per second and peak memory at 30, 1,000 and 10,000, how memory grows
+ * within a run, and that a run that is stopped goes on where it was. Each run is `partwise mark FOLDER` as a teacher
+ * types it, from start to finish, on scripts invented beforehand. Memory is read from /proc, on Linux only.
+ */
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { plantedFiles } from '../support/planted-stack.ts';
+
+const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const SIZES = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [30, 1_000, 10_000];
+const SAMPLE_MILLISECONDS = 250;
+
+interface Run {
+  readonly seconds: number;
+  /** Resident memory in MB, sampled in order. */
+  readonly memory: readonly number[];
+  readonly out: string;
+}
+
+console.log(`${availableParallelism()} cores; each run includes starting, reading, reviewing, storing.`);
+console.log('scripts    seconds   scripts/s   peak MB   MB by quarters of the run   mark book');
+for (const size of SIZES) {
+  const folder = mkdtempSync(join(tmpdir(), 'partwise-bench-'));
+  try {
+    writeScripts(join(folder, 'stack'), size);
+    const run = await mark(folder);
+    const again = await mark(folder, '--csv', join(folder, 'marks.csv'));
+    const quarters = [0, 1, 2, 3].map((q) => Math.max(...quarter(run.memory, q)).toFixed(0));
+    console.log(
+      `${String(size).padStart(7)}${run.seconds.toFixed(1).padStart(11)}${(size / run.seconds).toFixed(1).padStart(12)}` +
+        `${Math.max(...run.memory)
+          .toFixed(0)
+          .padStart(10)}   ${quarters.join(' ').padEnd(27)} ${again.seconds.toFixed(1)} s`,
+    );
+    if (size >= 1_000 && size < 10_000) await stopAndGoOn(folder, size);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function writeScripts(folder: string, candidates: number): void {
+  mkdirSync(folder);
+  for (const { name, bytes } of plantedFiles({ candidates })) {
+    // A file system takes no stroke in a name, and 255 bytes of it at most.
+    writeFileSync(join(folder, name.replaceAll('/', '-').slice(-120)), bytes);
+  }
+}
+
+/** Kills a run half-way and starts it again: nothing is reviewed twice, nothing is left out. */
+async function stopAndGoOn(folder: string, size: number): Promise<void> {
+  rmSync(join(folder, 'stack', 'desk'), { recursive: true });
+  const started = performance.now();
+  const child = start(folder);
+  await new Promise((done) => setTimeout(done, 4_000));
+  child.kill('SIGKILL');
+  await new Promise((done) => child.once('close', done));
+  const run = await mark(folder);
+  const [, fresh, known] = /(\d+) new, (\d+) known/.exec(run.out) ?? [];
+  console.log(
+    `${String(size).padStart(7)} again, killed after ${((performance.now() - started) / 1000 - run.seconds).toFixed(0)} s and started anew: ${known} were kept, ${fresh} came in the second run`,
+  );
+}
+
+function start(folder: string, ...more: string[]): ChildProcess {
+  return spawn(process.execPath, ['--import', 'tsx', MAIN, 'mark', join(folder, 'stack'), ...more], {
+    stdio: ['ignore', 'pipe', 'ignore'],
+  });
+}
+
+function mark(folder: string, ...more: string[]): Promise<Run> {
+  return new Promise((resolve, reject) => {
+    const started = performance.now();
+    const child = start(folder, ...more);
+    const memory: number[] = [];
+    const timer = setInterval(() => {
+      const now = residentMegabytes(child.pid!);
+      if (now !== undefined) memory.push(now);
+    }, SAMPLE_MILLISECONDS);
+    let out = '';
+    child.stdout!.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+    });
+    child.once('error', reject);
+    child.once('close', (status) => {
+      clearInterval(timer);
+      // 2 says that some files could not be read: there are broken ones among them on purpose.
+      if (status !== 0 && status !== 2) reject(new Error(`partwise mark ended with ${status}: ${out}`));
+      else resolve({ seconds: (performance.now() - started) / 1000, memory, out });
+    });
+  });
+}
+
+function quarter(memory: readonly number[], q: number): number[] {
+  const from = Math.floor((memory.length * q) / 4);
+  return memory.slice(from, Math.max(from + 1, Math.floor((memory.length * (q + 1)) / 4)));
+}
+
+function residentMegabytes(pid: number): number | undefined {
+  try {
+    const kilobytes = /VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1];
+    return kilobytes === undefined ? undefined : Number(kilobytes) / 1024;
+  } catch {
+    return undefined;
+  }
+}
