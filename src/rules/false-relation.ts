@@ -20,7 +20,7 @@ export const falseRelation = defineRule({
     'Part-writing: avoid false relations, above all between the outer voices.',
   ],
   source:
-    'Piston, Harmony, on cross relation (from memory); the chorales allow it where both voices move on by step',
+    'Piston, Harmony, on cross relation (from memory); the chorales allow it where the first of the two voices moves on by step',
   severity: 'query',
   parameters: {},
   examples: {
@@ -89,8 +89,8 @@ function inflects(texture: Texture, other: Tone, tone: Tone): boolean {
 function weigh(texture: Texture, other: Tone, tone: Tone): Occurrence[] {
   const outer = !isInner(tone.voice) && !isInner(other.voice);
   const adjacent = other.until >= tone.at;
-  const smooth = leavesByStep(texture, other) && leavesByStep(texture, tone);
-  // With a note between and both voices going on by step, the ear is led past it.
+  const smooth = leavesByStep(texture, other);
+  // Where the voice that had the first note goes on by step, the ear is led past it.
   if (!adjacent && smooth && !outer) return [];
   return [
     about([tone, other], {

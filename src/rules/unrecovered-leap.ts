@@ -82,8 +82,8 @@ B: G3 G3 D3 |`,
 });
 
 /**
- * To go on the same way is a query in an inner voice; in the soprano, which is mostly given, and in the bass a remark,
- * and so is a smaller leap of an upper voice. To turn back, but by leap, is a remark; a repeated note is none.
+ * For an inner voice to leap on the same way is a query. To go on by step is a remark, and so is all of it in the soprano,
+ * which is mostly given, and in the bass, and a smaller leap of an upper voice. To turn back, but by leap, is a remark.
  */
 function weigh(
   leap: MelodicMove,
@@ -97,7 +97,7 @@ function weigh(
   if (next.interval.steps === 0 || (turns && Math.abs(next.interval.steps) === 1)) return undefined;
   if (size < smallest) return !turns && voice !== 'B' && size >= remarkable ? 'remark' : undefined;
   if (turns) return voice === 'B' ? undefined : 'remark';
-  return isInner(voice) ? 'query' : 'remark';
+  return isInner(voice) && Math.abs(next.interval.steps) > 1 ? 'query' : 'remark';
 }
 
 function goesOn(leap: MelodicMove, next: MelodicMove): string {

@@ -1,8 +1,8 @@
-import { intervalName } from '../score/interval.ts';
+import { type Interval, intervalName } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
-import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { defineRule } from './rule.ts';
+import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import { defineRule, type Severity } from './rule.ts';
 import { withArticle } from './wording.ts';
 
 export const wideLeap = defineRule({
@@ -47,8 +47,7 @@ B: D3 D2 |`,
     VOICES.flatMap((voice) => melodyOf(texture, voice))
       .filter(({ interval }) => Math.abs(interval.steps) > 7)
       .map(({ from, to, interval, acrossFermata }) => ({
-        // A new phrase may begin anywhere: the singer has breathed and heard the chord.
-        ...(acrossFermata ? { severity: 'remark' as const } : {}),
+        ...lighter(from.voice, interval, acrossFermata),
         voices: [from.voice],
         from: from.at,
         until: to.until,
@@ -57,3 +56,12 @@ B: D3 D2 |`,
       }))
       .sort((a, b) => a.from - b.from),
 });
+
+/**
+ * A new phrase may begin anywhere: the singer has breathed and heard the chord. And a bass that has come to the end of its
+ * range may take a step in the other octave, as a ninth.
+ */
+function lighter(voice: VoiceName, interval: Interval, acrossFermata: boolean): { severity?: Severity } {
+  if (acrossFermata) return { severity: 'remark' };
+  return voice === 'B' && Math.abs(interval.steps) === 8 ? { severity: 'query' } : {};
+}

@@ -23,7 +23,7 @@ B: G3 G3 C3 |`,
       ],
     },
     {
-      name: 'a sixth in the tenor, and on up: a query',
+      name: 'a sixth in the tenor, and on up by step: a remark',
       text: `key: G major
 metre: 3/4
 S: B4 B4 A4 |
@@ -36,8 +36,27 @@ B: G3 E3 D3 |`,
           beat: '1',
           voices: 'T',
           notes: 'T:G3 E4 F#4',
-          severity: 'query',
+          severity: 'remark',
           says: 'The tenor leaps up a major sixth, G3 to E4, and goes on in the same direction to F#4.',
+        },
+      ],
+    },
+    {
+      name: 'a sixth in the tenor, and on up by leap: a query',
+      text: `key: G major
+metre: 3/4
+S: B4 B4 D5 |
+A: D4 E4 G4 |
+T: D3 B3 D4 |
+B: G3 G3 B2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'T',
+          notes: 'T:D3 B3 D4',
+          severity: 'query',
+          says: 'The tenor leaps up a major sixth, D3 to B3, and goes on in the same direction to D4.',
         },
       ],
     },

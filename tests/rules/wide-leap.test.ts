@@ -23,6 +23,25 @@ B: F#3 D2 |`,
       ],
     },
     {
+      name: 'a ninth in the bass for a step, a query',
+      text: `key: D major
+metre: 2/4
+S: D5 C#5 |
+A: B4 A4 |
+T: F#4 E4 |
+B: B2 C#4 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'B',
+          notes: 'B:B2 C#4',
+          severity: 'query',
+          says: 'The bass leaps up a major ninth, B2 to C#4.',
+        },
+      ],
+    },
+    {
       name: 'a ninth in the soprano',
       text: `key: D major
 metre: 2/4
