@@ -3,7 +3,13 @@
  * question is checked before it is asked; what it says about a key is asked once and kept.
  */
 import { Key as TonalKey } from 'tonal';
-import { type NoteName, parseNoteName, printNoteName } from '../score/pitch.ts';
+import {
+  fifthsPlace,
+  type NoteName,
+  noteNameAtFifths,
+  parseNoteName,
+  printNoteName,
+} from '../score/pitch.ts';
 import type { Key } from './analysis.ts';
 
 /** A key's notes and signature. Degrees are listed from the tonic, seven of them. */
@@ -21,20 +27,29 @@ export interface KeyFacts {
 const facts = new Map<string, KeyFacts>();
 
 /**
- * Scale and signature of a key.
- *
- * @throws RangeError for a tonic altered more than singly: no such key is written.
+ * Scale and signature of a key, whatever its tonic: the library is asked about C, and the answer moved along the
+ * line of fifths, so that a key too remote to be written (an applied chord's in a key of seven flats) has one too.
  */
 export function keyFacts(key: Key): KeyFacts {
-  const name = printNoteName(key.tonic);
-  const id = `${name} ${key.mode}`;
+  const id = `${printNoteName(key.tonic)} ${key.mode}`;
   const known = facts.get(id);
   if (known) return known;
-  if (Math.abs(key.tonic.alteration) > 1) throw new RangeError(`${id} is no key that can be written.`);
-  const fresh = key.mode === 'major' ? majorFacts(name) : minorFacts(name);
+  const place = fifthsPlace(key.tonic);
+  const onC = key.mode === 'major' ? C_MAJOR : C_MINOR;
+  const moved = (scale: readonly NoteName[]): NoteName[] =>
+    scale.map((name) => noteNameAtFifths(fifthsPlace(name) + place));
+  const fresh = {
+    signature: onC.signature + place,
+    scale: moved(onC.scale),
+    harmonic: moved(onC.harmonic),
+    melodic: moved(onC.melodic),
+  };
   facts.set(id, fresh);
   return fresh;
 }
+
+const C_MAJOR = majorFacts('C');
+const C_MINOR = minorFacts('C');
 
 function majorFacts(tonic: string): KeyFacts {
   const key = TonalKey.majorKey(tonic);
