@@ -80,6 +80,44 @@ B: C3 F3 |`,
       ],
     },
     {
+      name: 'inner voices change position inside one chord: a remark',
+      text: `key: C major
+metre: 2/4
+S: C5 C5 |
+A: E4 G4 |
+T: E3 G3 |
+B: C3 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:E4 G4 T:E3 G3',
+          severity: 'remark',
+          says: 'Alto and tenor move in parallel octaves: E4–E3 to G4–G3, while the outer voices keep their notes and the chord stays the same.',
+        },
+      ],
+    },
+    {
+      name: 'inside one chord, but the bass moves: a fault',
+      text: `key: C major
+metre: 2/4
+S: G4 G4 |
+A: C4 E4 |
+T: G3 C4 |
+B: C3 E3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AB',
+          notes: 'A:C4 E4 B:C3 E3',
+          severity: 'fault',
+          says: 'Alto and bass move in parallel octaves: C4–C3 to E4–E3.',
+        },
+      ],
+    },
+    {
       name: 'a neighbour note in the soprano does not hide them',
       text: `key: C major
 metre: 3/4
