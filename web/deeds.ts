@@ -90,8 +90,7 @@ export function createDeeds(
     save(what) {
       save(what, store.get(), shelf).catch(() => actions.say('The file could not be made.', 'failed'));
     },
-    print(what) {
-      document.body.dataset.print = what;
+    print() {
       stave?.engraving.complete();
       print();
     },

@@ -8,6 +8,7 @@ import { createAnnouncer } from './panels/announce.ts';
 import { checkView } from './panels/check.ts';
 import type { Panel } from './panels/context.ts';
 import { helpView } from './panels/help.ts';
+import { keepInView } from './panels/in-view.ts';
 import { type OtherViews, pageView } from './panels/page.ts';
 import { rulesView } from './panels/rules.ts';
 import { shelfView } from './panels/shelf.ts';
@@ -75,6 +76,7 @@ async function start(): Promise<void> {
     (milliseconds) => performance.measure('partwise-drawn', { start: 0, detail: milliseconds }),
   );
   attachStave(stave);
+  keepInView(store, stave);
 
   attachReviewing(createReviewing(store));
 

@@ -6,6 +6,9 @@ export interface DeskOptions {
   readonly height?: number;
   readonly colourScheme?: 'light' | 'dark';
   readonly reducedMotion?: boolean;
+  readonly touch?: boolean;
+  /** Runs in the page before its own scripts. */
+  readonly before?: () => void;
 }
 
 /** A fresh browser profile on the page, drawn and reviewed. Whatever the page complains about fails the test. */
@@ -15,7 +18,9 @@ export async function openDesk(browser: Browser, address: string, options: DeskO
     colorScheme: options.colourScheme ?? 'light',
     reducedMotion: options.reducedMotion ? 'reduce' : 'no-preference',
     acceptDownloads: true,
+    hasTouch: options.touch ?? false,
   });
+  if (options.before) await context.addInitScript(options.before);
   const page = await context.newPage();
   page.on('pageerror', (error) => {
     throw error;

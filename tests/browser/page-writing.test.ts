@@ -65,9 +65,9 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await keys('Home PageDown 1 f f f g b b 2 a p 1 b a b g b a 2 f p');
     await keys('Home PageDown 1 d c b d e f 2 f p 1 f e f g f e 2 d p');
     await keys('Home PageDown 1 b a b g g Shift+ArrowUp b 2 f p 1 b Shift+ArrowDown c d e f f 2 b p');
-    await expect.poll(() => page.locator('.verdict').textContent()).toMatch(/^(Nothing|no|0)/);
-    expect(await page.locator('.mark.fault, .mark.query').count()).toBe(0);
-    expect(await page.locator('.verdict').textContent()).not.toMatch(/still to be written/);
+    await expect.poll(() => page.locator('.side .verdict').textContent()).toMatch(/^(Nothing|no|0)/);
+    expect(await page.locator('.side .mark.fault, .side .mark.query').count()).toBe(0);
+    expect(await page.locator('.side .verdict').textContent()).not.toMatch(/still to be written/);
     await page.locator('#tab-text').click();
     const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');
     expect(voicesOf(await text(page))).toEqual(voicesOf(fixture));
@@ -177,5 +177,50 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     // Low in the bass staff, under the soprano's third note.
     await page.mouse.click(staff!.x + staff!.width * 0.26, staff!.y + staff!.height * 0.62);
     await expect.poll(() => text(page)).toMatch(/B: \?(\*2)? ?.*[A-G]/);
+  });
+
+  it('goes where a finger taps, and writes there at the second tap', async () => {
+    page = await openDesk(browser, served.address, { width: 390, height: 780, touch: true });
+    await pasteText(
+      page,
+      'title: Tap\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
+    );
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Tap');
+    await page.locator('.tools button[aria-label="B, bass"]').tap();
+    const staff = await page.locator('.stave svg').first().boundingBox();
+    const at = [staff!.x + staff!.width * 0.5, staff!.y + staff!.height * 0.62] as const;
+    await page.touchscreen.tap(...at);
+    await page.locator('#tab-text').tap();
+    expect(await text(page)).toMatch(/B: \?\*4/);
+    await page.touchscreen.tap(...at);
+    await expect.poll(() => text(page)).toMatch(/B: .*[A-G]/);
+  });
+
+  it('writes what is played on a MIDI keyboard', async () => {
+    page = await openDesk(browser, served.address, {
+      before: () => {
+        const input = { name: 'Test keys', onmidimessage: undefined };
+        Object.assign(window, { testKeys: input });
+        Object.defineProperty(navigator, 'requestMIDIAccess', {
+          value: () => Promise.resolve({ inputs: new Map([['1', input]]) }),
+        });
+      },
+    });
+    await pasteText(page, 'title: Played\nkey: D minor\nmetre: 4/4\nS: ?*4 |\n');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Played');
+    await page.locator('.mixer summary').click();
+    await page.locator('button', { hasText: 'Write from a MIDI keyboard' }).click();
+    await expect.poll(() => page.locator('.notice').textContent()).toMatch(/Listening to Test keys/);
+    await page.evaluate(() => {
+      const { testKeys } = window as unknown as {
+        testKeys: { onmidimessage: (e: { data: number[] }) => void };
+      };
+      for (const key of [74, 73, 70]) {
+        testKeys.onmidimessage({ data: [0x90, key, 64] });
+        testKeys.onmidimessage({ data: [0x90, key, 0] });
+      }
+    });
+    await page.locator('#tab-text').click();
+    expect(await text(page)).toMatch(/S: D5 C# Bb4 \?/);
   });
 });

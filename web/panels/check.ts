@@ -39,7 +39,7 @@ export function checkView(panel: Panel): TemplateResult {
       }
       <p class="who-decides">${WHO_DECIDES}</p>
       <div class="check-deeds">
-        <button type="button" class="main-deed" @click=${() => panel.deeds.print('report')}>Print this report</button>
+        <button type="button" class="main-deed" @click=${() => panel.deeds.print()}>Print this report</button>
         <button type="button" @click=${() => panel.deeds.save('report')}>Save it as text</button>
       </div>
     </section>

@@ -11,7 +11,8 @@ export interface Deeds {
   readonly save: (
     what: 'text' | 'musicxml' | 'annotated' | 'midi' | 'brief' | 'report' | 'everything',
   ) => void;
-  readonly print: (what: 'score' | 'report') => void;
+  /** Prints what is shown: the score with its list, or the report. */
+  readonly print: () => void;
   readonly playOrStop: () => void;
   /** Hear only these voices from one moment to another. */
   readonly playVoices: (voices: readonly ('S' | 'A' | 'T' | 'B')[], from: number, until: number) => void;

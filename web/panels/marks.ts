@@ -6,6 +6,7 @@ import { summarise } from '../../src/report/summary.ts';
 import type { Finding } from '../../src/review/review.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import type { Panel } from './context.ts';
+import { isNarrow } from './narrow.ts';
 import { voicesForm } from './voices-form.ts';
 import { waysOutView } from './ways-out.ts';
 
@@ -54,7 +55,7 @@ function markView(panel: Panel, finding: Finding, number: number): TemplateResul
       aria-expanded=${open}
       @click=${() => {
         actions.choose(open ? undefined : finding.id);
-        if (!open) deeds.scrollToFinding(finding.id);
+        if (!open && !isNarrow()) deeds.scrollToFinding(finding.id);
       }}
     >
       <span class="tag ${finding.severity}">${number}</span>
@@ -97,6 +98,11 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
           ? html`<button type="button" @click=${() => deeds.playVoices(finding.voices, finding.from, finding.until)}>
               ${two ? 'Hear just these two voices' : finding.voices.length === 1 ? 'Hear this voice' : 'Hear this place'}
             </button>`
+          : nothing
+      }
+      ${
+        isNarrow()
+          ? html`<button type="button" @click=${() => deeds.scrollToFinding(finding.id)}>Show it on the stave</button>`
           : nothing
       }
       <a class="button" href="#rules/${rule.id}">The rule</a>

@@ -135,7 +135,7 @@ function saveMenu({ deeds }: Panel): TemplateResult {
       ${item('musicxml', 'As MusicXML')}
       ${item('annotated', 'As MusicXML with the marks')}
       ${item('midi', 'As MIDI')}
-      <li><button type="button" @click=${(event: Event) => closing(event, () => deeds.print('score'))}>Print, or save as PDF</button></li>
+      <li><button type="button" @click=${(event: Event) => closing(event, () => deeds.print())}>Print, or save as PDF</button></li>
     </ul>
   </details>`;
 }
