@@ -1,7 +1,7 @@
 /** Damaged files for the fuzzer: any file of ours or of the shared data, changed as chance, programs and people change files. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
-import { zipSync } from 'fflate';
+import { unzipSync, zipSync } from 'fflate';
 import { readNotation } from '../../src/notation/index.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import { type Form, inForm } from './forms.ts';
@@ -11,6 +11,8 @@ export interface Seedling {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly kind: 'xml' | 'archive' | 'text';
+  /** The files in an archive, so that it can be damaged inside as well. */
+  readonly entries?: Readonly<Record<string, Uint8Array>>;
 }
 
 /** What is damaged: our exercises, the public suite and some chorales where they are at hand, and archives of them. */
@@ -23,10 +25,10 @@ export function seedlings(): Seedling[] {
     for (const name of files.slice(0, most)) {
       const bytes = new Uint8Array(readFileSync(folder + name));
       const kind = name.endsWith('.txt') ? 'text' : name.endsWith('.mxl') ? 'archive' : 'xml';
-      found.push({ name, bytes, kind });
-      if (kind === 'xml') {
-        const packed = zipSync({ [name]: bytes });
-        found.push({ name: `${name} in an archive`, bytes: packed, kind: 'archive' });
+      found.push({ name, bytes, kind, ...(kind === 'archive' ? { entries: unzipSync(bytes) } : {}) });
+      if (kind === 'xml' && folder !== SUITE) {
+        const entries = { 'META-INF/container.xml': container(name), [name]: bytes };
+        found.push({ name: `${name} in an archive`, bytes: zipSync(entries), kind: 'archive', entries });
       }
     }
   };
@@ -44,6 +46,12 @@ export function seedlings(): Seedling[] {
     }
   }
   return found;
+}
+
+function container(path: string): Uint8Array {
+  return new TextEncoder().encode(
+    `<container><rootfiles><rootfile full-path="${path}"/></rootfiles></container>`,
+  );
 }
 
 const TWO = (voice: VoiceName) => (voice === 'S' || voice === 'T' ? '1' : '2');
@@ -101,26 +109,50 @@ export interface Damage {
   readonly mutations: readonly Mutation[];
 }
 
-const place = fc.double({ min: 0, max: 1, noNaN: true });
+/** Where in the file, as a share of its length. (fast-check's own doubles lie nearly all next to 0.) */
+const place = fc.integer({ min: 0, max: 1_000_000 }).map((n) => n / 1_000_000);
+/** Half of them may be right where they come to stand. */
 const NUMBERS = [
-  '-1',
-  '0',
-  '1',
-  '2',
-  '3',
-  '7',
-  '0.5',
-  '99',
-  '1e309',
-  'NaN',
-  '-0',
-  '',
-  ' ',
-  '999999999',
-  '0x10',
-  '١',
-  '1/0',
-  '16384',
+  ...[
+    '1',
+    '2',
+    '3',
+    '4',
+    '5',
+    '6',
+    '7',
+    '8',
+    '12',
+    '16',
+    '24',
+    '48',
+    '5',
+    '4',
+    '3',
+    '2',
+    '1',
+    '0.5',
+    '-1',
+    '0',
+  ],
+  ...[
+    '-1',
+    '0',
+    '-0',
+    '99',
+    '1e309',
+    'NaN',
+    '',
+    ' ',
+    '999999999',
+    '0x10',
+    '١',
+    '1/0',
+    '16384',
+    '2.0000001',
+    '-7',
+    '17',
+  ],
 ];
 const NAMES = [
   'note',
@@ -194,17 +226,28 @@ export function damages(seeds: readonly Seedling[]): fc.Arbitrary<Damage> {
   return fc.record({
     base: fc.nat(seeds.length - 1),
     mutations: fc.oneof(
-      { weight: 3, arbitrary: fc.array(whole, { minLength: 1, maxLength: 10 }) },
+      { weight: 3, arbitrary: fc.array(whole, { minLength: 1, maxLength: 5 }) },
       { weight: 1, arbitrary: fc.array(mutation, { minLength: 1, maxLength: 6 }) },
     ),
   });
 }
 
-/** The damaged file. An archive is now and then damaged inside: its XML first, then packed again. */
+/** The damaged file. Of an archive, what is inside is damaged first; then it is packed, and damaged again from outside. */
 export function damaged(seeds: readonly Seedling[], damage: Damage): Seedling {
   const seed = seeds[damage.base]!;
-  let bytes = seed.bytes;
-  for (const one of damage.mutations) bytes = apply(bytes, one, seed.kind);
+  let { bytes } = seed;
+  const inside = damage.mutations.filter((one) => one.op === 'number' || one.op === 'element');
+  if (seed.entries !== undefined && inside.length > 0) {
+    const entries = Object.entries(seed.entries).map(([name, content]): [string, Uint8Array] => [
+      name,
+      inside.reduce((sum, one) => apply(sum, one, 'xml'), content),
+    ]);
+    bytes = zipSync(Object.fromEntries(entries), { level: 1 });
+  }
+  for (const one of damage.mutations) {
+    if (seed.entries === undefined || !(one.op === 'number' || one.op === 'element'))
+      bytes = apply(bytes, one, seed.kind);
+  }
   return { ...seed, bytes };
 }
 
@@ -229,7 +272,7 @@ function apply(bytes: Uint8Array, mutation: Mutation, kind: Seedling['kind']): U
     case 'word':
       return kind === 'text' ? replaced(bytes, /\S+/g, at, () => mutation.value) : bytes;
     case 'number':
-      return kind === 'archive' ? bytes : replaced(bytes, /-?\d+(\.\d+)?/g, at, () => mutation.value);
+      return replaced(bytes, /-?\d+(\.\d+)?/g, at, () => mutation.value);
     case 'element':
       if (kind !== 'xml') return bytes;
       return replaced(
