@@ -15,13 +15,13 @@ export interface HarmonyStep {
   readonly key: Key;
   readonly from: Station;
   readonly to: Station;
-  /** The second chord is read in another key by the analysis: the step may be the turn to that key. */
+  /** The chords are in different keys by the analysis: the step may be the turn from one to the other. */
   readonly modulates: boolean;
 }
 
 /**
- * All steps from one harmony to another inside a phrase that can be read in the key of the first chord, both chords
- * being sure enough to be judged. Across a phrase end anything may follow anything.
+ * All steps from one harmony to another inside a phrase, both chords being sure enough to be judged. Where the key
+ * changes between them the step is read in either key. Across a phrase end anything may follow anything.
  */
 export function harmonySteps(analysis: Analysis): readonly HarmonyStep[] {
   const known = voicings(analysis);
@@ -29,10 +29,14 @@ export function harmonySteps(analysis: Analysis): readonly HarmonyStep[] {
     const next = nextChord(analysis, chord.index);
     if (next === undefined || endsPhrase(analysis, chord)) return [];
     if (!known[chord.index]!.sure || !known[next.index]!.sure) return [];
-    const { key } = chord;
-    const [from, to] = [stationOf(analysis, chord, key), stationOf(analysis, next, key)];
-    if (from === undefined || to === undefined || sameStation(from.roman, to.roman)) return [];
-    return [{ key, from, to, modulates: !sameKey(key, next.key) }];
+    const modulates = !sameKey(chord.key, next.key);
+    return (modulates ? [chord.key, next.key] : [chord.key]).flatMap((key): HarmonyStep[] => {
+      const [from, to] = [stationOf(analysis, chord, key), stationOf(analysis, next, key)];
+      if (from === undefined || to === undefined || sameStation(from.roman, to.roman)) return [];
+      // In a turn to another key only plain root positions say enough.
+      if (modulates && from.roman.inversion + to.roman.inversion > 0) return [];
+      return [{ key, from, to, modulates }];
+    });
   });
 }
 

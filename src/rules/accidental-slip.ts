@@ -1,11 +1,12 @@
-import type { Analysis } from '../harmony/analysis.ts';
+import type { Analysis, Key } from '../harmony/analysis.ts';
 import { printKey } from '../harmony/labels.ts';
-import { chordAt, keyAt, memberOf, membersOf } from '../harmony/questions.ts';
+import { chordAt, memberOf, membersOf } from '../harmony/questions.ts';
 import { belongsToKey } from '../harmony/spelling.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type KeySignature, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { barLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -75,7 +76,7 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
 /** Why a plain letter looks like a slip; undefined where the music explains it. */
 function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | undefined {
   const chord = chordAt(analysis, tone.at);
-  const key = keyAt(analysis, tone.at);
+  const key = standingKey(analysis, tone.at);
   if (chord === undefined || key === undefined) return undefined;
   if (membersOf(chord).some((name) => name.step === meant.step && name.alteration === meant.alteration))
     return 'the chord asks for that';
@@ -91,6 +92,15 @@ function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | unde
   // In an applied chord the note belongs to the key that the chord points to.
   const explained = memberOf(chord, tone.pitch) !== undefined && chord.roman.applied !== undefined;
   return explained ? undefined : `${printKey(key)} does not have it`;
+}
+
+/** The key at a moment; where it is none but this bar's, the key before it: a slip can make a key of its own. */
+function standingKey(analysis: Analysis, at: Ticks): Key | undefined {
+  const index = analysis.keys.findIndex((region) => at >= region.from && at < region.until);
+  const region = analysis.keys[index];
+  if (region === undefined) return undefined;
+  const brief = region.until - region.from < barLength(barAt(analysis.texture.score, at).metre);
+  return (brief ? (analysis.keys[index - 1] ?? region) : region).key;
 }
 
 /** What a signature does to a letter: 1 sharp, -1 flat, 0 neither. The seven letters lie side by side in fifths. */

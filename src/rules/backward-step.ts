@@ -3,7 +3,7 @@ import { numeral } from '../harmony/labels.ts';
 import { isStep } from '../harmony/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
 import { firstTone, lastTone, voicings } from '../harmony/voicing.ts';
-import { about, outerTones } from './occurrence.ts';
+import { about, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const backwardStep = defineRule({
@@ -44,7 +44,7 @@ B: G3 C3 D3 G2 | D3*2 G2*2! |`,
       },
     ],
   },
-  check: (analysis) => harmonySteps(analysis).flatMap((step) => backward(analysis, step)),
+  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => backward(analysis, step))),
 });
 
 function backward(analysis: Analysis, step: HarmonyStep): Occurrence[] {

@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { about, outerTones } from './occurrence.ts';
+import { about, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const mediantOutOfPlace = defineRule({
@@ -42,7 +42,7 @@ B: G3 B2 C3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => harmonySteps(analysis).flatMap((step) => stray(analysis, step)),
+  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
 });
 
 /** Degrees a mediant chord leads to. */

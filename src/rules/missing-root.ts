@@ -3,9 +3,11 @@ import { isFleeting } from '../harmony/ornamental.ts';
 import { type Member, memberOf } from '../harmony/questions.ts';
 import { belongsToKey } from '../harmony/spelling.ts';
 import { type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
+import { intervalUp } from '../score/interval.ts';
+import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
-import { toneIn } from '../score/texture.ts';
+import { type Slice, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -48,7 +50,12 @@ B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
+  check: (analysis) => {
+    const found = voicings(analysis).flatMap((voicing) => lacking(analysis, voicing));
+    const known = (from: Ticks, until: Ticks) => found.some((o) => o.from < until && o.until > from);
+    const more = bareThirds(analysis).filter(({ from, until }) => !known(from, until));
+    return [...found, ...more].sort((a, b) => a.from - b.from);
+  },
 });
 
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -94,4 +101,53 @@ function isDoubtful(chord: Chord): boolean {
   if (chord.members.seventh !== undefined) return false;
   if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion > 0) return true;
   return chord.roman.applied === undefined && !belongsToKey(chord.members.fifth, chord.key);
+}
+
+/**
+ * Beats on which all that sounds is two notes a third apart, the upper one in the bass: whatever chord the analysis
+ * makes of them with what lies around, as they stand they are no chord in any position.
+ */
+function bareThirds(analysis: Analysis): Occurrence[] {
+  const runs: { slices: Slice[]; low: NoteName; high: NoteName }[] = [];
+  for (const slice of analysis.texture.slices) {
+    const third = thirdIn(slice);
+    const open = runs.at(-1);
+    if (third === undefined) continue;
+    const goesOn =
+      open?.slices.at(-1)?.until === slice.at &&
+      sameNoteName(open.low, third.low) &&
+      sameNoteName(open.high, third.high);
+    if (goesOn) open.slices.push(slice);
+    else runs.push({ slices: [slice], ...third });
+  }
+  return runs.flatMap(({ slices, low, high }) => {
+    const first = slices[0]!;
+    const until = slices.at(-1)!.until;
+    const bass = toneIn(first, 'B');
+    if (first.strength < 2 || until - first.at < beatLength(first.bar.metre)) return [];
+    if (bass === undefined || !sameNoteName(bass.pitch, high)) return [];
+    const tones = VOICES.flatMap((voice) => toneIn(first, voice) ?? []);
+    return [
+      about(tones, {
+        from: first.at,
+        until,
+        message: `With only ${printNoteName(low)} and ${printNoteName(high)} this chord seems to have lost its root: ${inWords(tones.map(inVoice))}.`,
+      }),
+    ];
+  });
+}
+
+/** The two note names of a slice in which all four voices sing nothing but a third. */
+function thirdIn(slice: Slice): { low: NoteName; high: NoteName } | undefined {
+  const names: NoteName[] = [];
+  for (const voice of VOICES) {
+    const tone = toneIn(slice, voice);
+    if (tone === undefined) return undefined;
+    if (!names.some((name) => sameNoteName(name, tone.pitch))) names.push(tone.pitch);
+  }
+  const [a, b] = names;
+  if (a === undefined || b === undefined || names.length !== 2) return undefined;
+  const up = intervalUp(a, b);
+  if (up.steps === 2) return { low: a, high: b };
+  return up.steps === 5 ? { low: b, high: a } : undefined;
 }

@@ -24,3 +24,8 @@ export function outerTones(analysis: Analysis, { from, to }: HarmonyStep): Tone[
   const known = voicings(analysis);
   return [from, to].flatMap(({ chord }) => openingTones(known[chord.index]!, ['S', 'B']));
 }
+
+/** The first of the occurrences that begin at the same moment: a step read in two keys is one step. */
+export function oncePerPlace(occurrences: readonly Occurrence[]): Occurrence[] {
+  return occurrences.filter((occurrence, i) => occurrences[i - 1]?.from !== occurrence.from);
+}

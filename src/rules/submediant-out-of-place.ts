@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { about, outerTones } from './occurrence.ts';
+import { about, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const submediantOutOfPlace = defineRule({
@@ -43,7 +43,7 @@ B: C3 A2 D3 G2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => harmonySteps(analysis).flatMap((step) => stray(analysis, step)),
+  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
 });
 
 /** Degrees from which no submediant is expected, and to which none is. */

@@ -1,10 +1,13 @@
 import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
-import { previousChord, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
-import { fifthsPlace, printNoteName } from '../score/pitch.ts';
+import { departure } from '../harmony/resolution.ts';
+import { lastTone, previousChord, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
+import { VOICES } from '../score/score.ts';
+import type { Tone } from '../score/texture.ts';
 import { about, openingTones } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, inWords, sentence } from './wording.ts';
 
 export const unraisedLeadingNote = defineRule({
@@ -52,15 +55,12 @@ function unraised(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const goal = lastChordOf(analysis, phrase);
   const approach = goal && previousChord(analysis, goal.index);
   if (goal === undefined || approach === undefined || approach.at < phrase.from) return [];
-  const voicing = voicings(analysis)[approach.index]!;
-  const flat = seventhDegree(voicing, goal);
-  if (flat === undefined) return [];
-  const tones = flat === 'third' ? tonesOf(voicing, 'third') : tonesOf(voicing, 'root');
+  const { tones, severity } = unraisedTones(analysis, approach, goal);
   if (tones.length === 0) return [];
   const where = printPlace(placeAt(analysis.texture.score, goal.at));
   return [
     about([...tones, ...openingTones(voicings(analysis)[goal.index]!, ['B'])], {
-      severity: flat === 'third' ? 'fault' : 'query',
+      severity,
       from: approach.at,
       until: goal.until,
       message: sentence(
@@ -70,10 +70,37 @@ function unraised(analysis: Analysis, phrase: Phrase): Occurrence[] {
   ];
 }
 
-/** Which member of the approach is the unraised seventh degree of the minor chord that closes the phrase, if any. */
-function seventhDegree({ chord }: Voicing, goal: Chord): 'third' | 'root' | undefined {
-  if (goal.quality !== 'minor' || goal.roman.inversion !== 0) return undefined;
+interface Unraised {
+  readonly tones: readonly Tone[];
+  readonly severity: Severity;
+}
+
+/** The tones of the approach that are the unraised seventh degree of the chord that closes the phrase. */
+function unraisedTones(analysis: Analysis, chord: Chord, goal: Chord): Unraised {
+  const voicing = voicings(analysis)[chord.index]!;
+  const none: Unraised = { tones: [], severity: 'fault' };
+  if (goal.roman.inversion !== 0 || (goal.quality !== 'minor' && goal.quality !== 'major')) return none;
   const distance = fifthsPlace(chord.root) - fifthsPlace(goal.root);
-  if (distance === 1 && chord.quality === 'minor') return 'third';
-  return distance === -2 && chord.quality === 'major' ? 'root' : undefined;
+  if (distance === 1 && chord.quality === 'minor') {
+    // Before a major chord it may be an old mode and no minor key at all.
+    const severity = goal.quality === 'minor' ? 'fault' : 'query';
+    return { tones: tonesOf(voicing, 'third'), severity };
+  }
+  if (goal.quality !== 'minor') return none;
+  if (distance === -2 && chord.quality === 'major')
+    return { tones: tonesOf(voicing, 'root'), severity: 'query' };
+  // Raised at first and lowered again before the chord is over, without going on down.
+  const tones = distance === 1 ? loweredAgain(analysis, voicing, goal) : [];
+  return { tones, severity: 'query' };
+}
+
+function loweredAgain(analysis: Analysis, voicing: Voicing, goal: Chord): Tone[] {
+  const natural = noteNameAtFifths(fifthsPlace(goal.root) - 2);
+  return VOICES.flatMap((voice) => {
+    const tone = lastTone(voicing, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, natural)) return [];
+    const next = departure(analysis.texture, tone);
+    const falls = next !== undefined && staffPlace(tone.pitch) - staffPlace(next.pitch) === 1;
+    return falls ? [] : [tone];
+  });
 }

@@ -9,6 +9,7 @@ import {
   isApplied,
   isFull,
   isMinor,
+  isSettled,
   nameAt,
   namesIn,
   notesOf,
@@ -95,7 +96,8 @@ export const CADENCES: readonly Planter[] = [
   {
     rule: 'no-cadence',
     family: 'cadences and phrases',
-    definition: 'in major a phrase inside the piece ends with mediant and tonic, both in root position',
+    definition:
+      'in major, the key being settled, a phrase inside the piece ends with mediant and tonic, both in root position',
     tries: atCloses(
       (close) => inner(close) && isPerfect(close) && !isMinor(close.goal),
       (piece, { approach }) =>
@@ -109,6 +111,7 @@ export const CADENCES: readonly Planter[] = [
     find: (plain, piece) =>
       closes(plain, piece)
         .filter((close) => inner(close) && isPerfect(close) && !isMinor(close.goal))
+        .filter(({ approach }) => isSettled(piece, approach))
         .filter(({ approach, goal }) => {
           const [root, third, fifth] = [4, 1, 5].map((place) => inKey(approach, place)) as [
             string,
@@ -219,7 +222,11 @@ export const CADENCES: readonly Planter[] = [
       const all = closes(plain, piece);
       const home = all.at(-1)?.goal.key;
       const full = (close: Close | undefined) =>
-        close !== undefined && !close.final && close.goal.key === home && isFullCloseByEar(plain, close);
+        close !== undefined &&
+        !close.final &&
+        close.goal.key === home &&
+        /^[Ii]$/.test(degree(close.goal)) &&
+        isFullCloseByEar(plain, close);
       return phraseCloses(plain, all).flatMap((close, i, list): Place[] => {
         const before = list[i - 1];
         return full(close) && full(before)
@@ -249,7 +256,8 @@ export const CADENCES: readonly Planter[] = [
   {
     rule: 'missing-predominant',
     family: 'cadences and phrases',
-    definition: 'in major a perfect cadence whose dominant comes straight from the tonic in root position',
+    definition:
+      'in major, the key being settled, a perfect cadence whose dominant comes straight from the tonic in root position',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -268,6 +276,7 @@ export const CADENCES: readonly Planter[] = [
       return closes(plain, piece).flatMap((close): Place[] => {
         const before = labels[labels.indexOf(close.approach) - 1];
         if (!isFullClose(plain, close) || isMinor(close.goal) || before?.key !== close.goal.key) return [];
+        if (!isSettled(piece, close.approach)) return [];
         if (before.until !== close.approach.at || phraseEndsBetween(plain, before.at, before.until))
           return [];
         const [root, third, fifth] = [0, 4, 1].map((place) => inKey(before, place)) as [

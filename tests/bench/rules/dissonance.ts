@@ -1,7 +1,7 @@
 /** Plain definitions and plants of the family *dissonance*. */
 import type { Score } from '../../../src/score/score.ts';
 import { oneNoteChanges, withPitch } from './edits.ts';
-import { beatAt, harmonies, isFull, nearest, notesOf, weight } from './harmonic.ts';
+import { beatAt, fifths, harmonies, isFull, nearest, notesOf, weight } from './harmonic.ts';
 import { ALL, following, type Plain, type PlainNote, phraseEndsBetween, sounding } from './plain.ts';
 import type { Label, Piece, Place, Planter } from './planter.ts';
 import type { Random } from './random.ts';
@@ -24,6 +24,14 @@ function rubs(plain: Plain, note: PlainNote, at: number): boolean {
     const steps = Math.abs(other.place - note.place) % 7;
     return steps === 1 || steps === 6;
   });
+}
+
+/** All that sounds belongs to one triad or seventh chord, as spelt. */
+function stacksInThirds(plain: Plain, at: number): boolean {
+  const places = ALL.flatMap((voice) => sounding(plain, voice, at) ?? []).map((note) => fifths(note.name));
+  return places.some((root) =>
+    places.every((place) => [0, 4, -3, 1, -6, 8, -2, 5, -9].includes(place - root)),
+  );
 }
 
 const isLeap = (a: PlainNote, b: PlainNote) => Math.abs(a.place - b.place) > 1;
@@ -72,7 +80,7 @@ export const DISSONANCE: readonly Planter[] = [
     rule: 'unexplained-dissonance',
     family: 'dissonance',
     definition:
-      'a note of a beat or more, on the beat, foreign to its chord, a second or seventh from another voice, leapt to and left by leap',
+      'a note of a beat or more, on the beat, foreign to its chord, a second or seventh from another voice, in no stack of thirds with what sounds, leapt to and left by leap',
     tries: (piece, random) =>
       oneNoteChanges(piece, random, {
         only: (note) =>
@@ -90,6 +98,7 @@ export const DISSONANCE: readonly Planter[] = [
           if (note.until - note.at < beatAt(plain, note.at) || weight(plain, note.at) === 0) return [];
           if (!isLeap(before, note) || !isLeap(note, after) || !rubs(plain, note, note.at)) return [];
           if (phraseEndsBetween(plain, note.at - 1, note.until) || !isFull(plain, note.at)) return [];
+          if (stacksInThirds(plain, note.at)) return [];
           return [{ at: note.at, until: note.until, voices: [voice] }];
         }),
       );

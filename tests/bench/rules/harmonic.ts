@@ -113,6 +113,17 @@ export function harmonies(piece: Piece): readonly Label[] {
   return merged;
 }
 
+/**
+ * The key is settled where a label stands: the two harmonies before it and the two after it are in the same key, and
+ * so does the piece end. Elsewhere a changed chord may be heard as a turn to another key, and be no fault there.
+ */
+export function isSettled(piece: Piece, label: Label): boolean {
+  const labels = harmonies(piece);
+  const i = labels.findIndex(({ at }) => at === label.at);
+  const around = labels.slice(Math.max(0, i - 2), i + 3);
+  return labels.at(-1)?.key === label.key && around.every(({ key }) => key === label.key);
+}
+
 /** All notes that sound in a stretch, in part or whole. */
 export function notesIn(plain: Plain, at: Ticks, until: Ticks): PlainNote[] {
   return ALL.flatMap((voice) => plain.voices[voice].filter((note) => note.at < until && note.until > at));

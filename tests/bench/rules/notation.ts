@@ -3,7 +3,7 @@ import { buildScore, type DraftBar, type DraftEvent } from '../../../src/score/b
 import type { Bar, Score, VoiceEvent, VoiceName } from '../../../src/score/score.ts';
 import { scaleAt, withEvents, withPitch } from './edits.ts';
 import { beatAt, harmonies, notesOf, weight } from './harmonic.ts';
-import { ALL, barOf, nameOf, type Plain, phraseEndsBetween, QUARTER, sounding } from './plain.ts';
+import { ALL, barOf, following, nameOf, type Plain, phraseEndsBetween, QUARTER, sounding } from './plain.ts';
 import type { Piece, Place, Planter } from './planter.ts';
 import type { Random } from './random.ts';
 
@@ -177,7 +177,7 @@ export const NOTATION: readonly Planter[] = [
       plain.score.bars.slice(1).flatMap((bar): Place[] => {
         const beat = beatAt(plain, bar.at - 1);
         const at = bar.at - beat;
-        if (phraseEndsBetween(plain, at - 1, bar.at + 1) || weight(plain, at) !== 1) return [];
+        if (at <= 0 || phraseEndsBetween(plain, at - 1, bar.at + 1) || weight(plain, at) !== 1) return [];
         const heard = (moment: number) => ALL.map((voice) => sounding(plain, voice, moment)?.name).join(' ');
         const early = heard(at);
         if (early.includes('undefined') || heard(bar.at - 1) !== early || heard(bar.at) !== early) return [];
@@ -237,7 +237,7 @@ export const NOTATION: readonly Planter[] = [
     rule: 'accidental-slip',
     family: 'rhythm and notation',
     definition:
-      'a note without the sharp or flat of the signature, where its chord has the note of the signature',
+      'a note of a beat or more without the sharp or flat of the signature, where its chord has the note of the signature, that does not lead on by semitone',
     tries: (piece, random) => forgotten(piece, random),
     find: (plain, piece) =>
       harmonies(piece).flatMap((label) => {
@@ -248,6 +248,9 @@ export const NOTATION: readonly Planter[] = [
             .filter((note) => note.at >= label.at && note.until <= label.until && note.pitch.alteration === 0)
             .filter((note) => {
               const signed = scaleAt(plain.score, note.at).find(({ step }) => step === note.pitch.step)!;
+              const next = following(plain, note);
+              if (next === undefined || Math.abs(next.midi - note.midi) === 1) return false;
+              if (note.until - note.at < beatAt(plain, note.at)) return false;
               return signed.alteration !== 0 && names.includes(nameOf(signed)) && !names.includes(note.name);
             })
             .map((note): Place => ({ at: note.at, until: note.until, voices: [voice] })),

@@ -11,6 +11,7 @@ import {
   isDominant,
   isFull,
   isMinor,
+  isSettled,
   leadingNote,
   nameAt,
   namesIn,
@@ -158,6 +159,7 @@ export const PROGRESSIONS: readonly Planter[] = [
             weight(plain, a.at) > 0 &&
             sounding(plain, 'B', a.at - 1)?.name !== b.root &&
             plain.voices.B.every((n) => n.at >= a.until || n.until <= a.at || n.name === b.root) &&
+            [...namesIn(plain, a)].every((name) => Object.values(notesOf(a) ?? {}).includes(name)) &&
             namesIn(plain, a).has(a.root),
         )
         .map(pair),
@@ -165,7 +167,8 @@ export const PROGRESSIONS: readonly Planter[] = [
   {
     rule: 'backward-step',
     family: 'chords',
-    definition: 'in major a dominant in root position, then the subdominant in root position, in one phrase',
+    definition:
+      'in major, the key being settled, a dominant in root position, then the subdominant in root position, in one phrase',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -180,6 +183,7 @@ export const PROGRESSIONS: readonly Planter[] = [
           ([a, b]) =>
             isRootDominant(a) &&
             !isMinor(a) &&
+            isSettled(piece, b) &&
             isTriad(plain, b, inKey(b, -1), inKey(b, 3), inKey(b, 0)) &&
             sounding(plain, 'B', a.until - 1)?.name === a.root,
         )
@@ -188,7 +192,8 @@ export const PROGRESSIONS: readonly Planter[] = [
   {
     rule: 'mediant-out-of-place',
     family: 'chords',
-    definition: 'in major the mediant triad in root position, then the dominant in root position',
+    definition:
+      'in major, the key being settled, the mediant triad in root position, then the dominant in root position',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -200,14 +205,18 @@ export const PROGRESSIONS: readonly Planter[] = [
       steps(plain, piece)
         .filter(
           ([a, b]) =>
-            !isMinor(a) && isRootDominant(b) && isTriad(plain, a, inKey(a, 4), inKey(a, 1), inKey(a, 5)),
+            !isMinor(a) &&
+            isSettled(piece, a) &&
+            isRootDominant(b) &&
+            isTriad(plain, a, inKey(a, 4), inKey(a, 1), inKey(a, 5)),
         )
         .map(pair),
   },
   {
     rule: 'submediant-out-of-place',
     family: 'chords',
-    definition: 'in major the subdominant in root position, then the submediant triad in root position',
+    definition:
+      'in major, the key being settled, the subdominant in root position, then the submediant triad in root position',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -224,6 +233,7 @@ export const PROGRESSIONS: readonly Planter[] = [
         .filter(
           ([a, b]) =>
             !isMinor(b) &&
+            isSettled(piece, b) &&
             degree(a) === 'IV' &&
             !isApplied(a) &&
             sounding(plain, 'B', a.until - 1)?.name === a.root &&
