@@ -110,7 +110,7 @@ function appliedTo(
   const distance =
     type === TYPE.M || type === TYPE.M7
       ? 1
-      : type === TYPE.o || type === TYPE['ø7'] || type === TYPE.o7
+      : type === TYPE.o || type === TYPE.ø7 || type === TYPE.o7
         ? 5
         : 0;
   if (distance === 0) return undefined;

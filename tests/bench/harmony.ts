@@ -73,7 +73,11 @@ export function crossValidated(pieces: readonly Piece[]): Map<string, Reading[]>
   return readings;
 }
 
-function report(title: string, pieces: readonly Piece[], readings: ReadonlyMap<string, readonly Reading[]>): void {
+function report(
+  title: string,
+  pieces: readonly Piece[],
+  readings: ReadonlyMap<string, readonly Reading[]>,
+): void {
   const chords = new Map<string, number>();
   const keys = new Map<string, number>();
   const rows = pieces.map((piece) => {
@@ -85,16 +89,25 @@ function report(title: string, pieces: readonly Piece[], readings: ReadonlyMap<s
   console.log(`${' '.repeat(12)}${HEADING}`);
   console.log(`total       ${printAgreement(total)}`);
   console.log('\nby piece');
-  for (const { piece, agreement } of rows) console.log(`  ${piece.name}       ${printAgreement(agreement)}  ${piece.title}`);
+  for (const { piece, agreement } of rows)
+    console.log(`  ${piece.name}       ${printAgreement(agreement)}  ${piece.title}`);
   console.log('\nten worst');
   const share = ({ agreement }: (typeof rows)[number]) => agreement.all / agreement.total;
   for (const { piece, agreement } of [...rows].sort((a, b) => share(a) - share(b)).slice(0, 10))
     console.log(`  ${piece.name}       ${printAgreement(agreement)}  ${piece.title}`);
   printConfusions('chords (human → ours), per cent of all time', chords, total.total);
-  printConfusions('keys (human → ours, distance on the line of fifths), per cent of all time', keys, total.total);
+  printConfusions(
+    'keys (human → ours, distance on the line of fifths), per cent of all time',
+    keys,
+    total.total,
+  );
 }
 
-function confuse({ from, until, human, ours }: Difference, chords: Map<string, number>, keys: Map<string, number>) {
+function confuse(
+  { from, until, human, ours }: Difference,
+  chords: Map<string, number>,
+  keys: Map<string, number>,
+) {
   const bump = (map: Map<string, number>, name: string) => map.set(name, (map.get(name) ?? 0) + until - from);
   if (ours === undefined) {
     bump(chords, `${human.figure} → no chord`);

@@ -6,17 +6,16 @@ import { writeFileSync } from 'node:fs';
 import { printTable } from '../../src/harmony/model/table.ts';
 import { readCorpus } from './harmonyCorpus.ts';
 import { learn, TRAINING } from './harmonyLearning.ts';
+import { learnThin } from './harmonyThinning.ts';
 
 const target = new URL('../../src/harmony/model/weights.ts', import.meta.url);
-const weights = learn(readCorpus(), {
-  ...TRAINING,
-  report: (epoch) => console.error(`epoch ${epoch + 1} of ${TRAINING.epochs}`),
-});
+const pieces = readCorpus();
+const weights = learnThin(pieces, learn(pieces, TRAINING));
 writeFileSync(
   target,
   `/**
  * The weights of the reading, by family of features and by name (see layout.ts). Written by
- * tests/bench/harmonyTraining.ts, not by hand: an averaged perceptron over the open chorales and their human
+ * tests/bench/harmonyTraining.ts, not by hand: averaged perceptrons over the open chorales and their human
  * analyses (D. Tymoczko and colleagues, as published in the When in Rome meta-corpus). Only sums are compared, so
  * the unit has no meaning; greater is likelier.
  */

@@ -47,7 +47,9 @@ describe('writing chords', () => {
 
   it('takes VII for what it is until it goes to III', () => {
     const following = { root: place('G'), type: type('M') };
-    expect(numeral(romanOf(key('E minor'), place('D'), type('M7'), 1, following), key('E minor'))).toBe('V65/III');
+    expect(numeral(romanOf(key('E minor'), place('D'), type('M7'), 1, following), key('E minor'))).toBe(
+      'V65/III',
+    );
     expect(numeral(romanOf(key('E minor'), place('D'), type('M'), 0), key('E minor'))).toBe('VII');
   });
 
@@ -77,14 +79,17 @@ const FIGURES: readonly [string, string, string, Roman['inversion']][] = [
 ];
 
 describe('figured bass', () => {
-  it.each(FIGURES)('"%s" over C is the chord of %s (%s) in inversion %i', (figures, root, chord, inversion) => {
-    const members = membersAt(place(root), type(chord));
-    const bass = [members.root, members.third, members.fifth, members.seventh][inversion]!;
-    expect(bass).toEqual({ step: 'C', alteration: 0 });
-    const roman = romanOf(key('C major'), place(root), type(chord), inversion);
-    expect(figuredBass({ members, bass, roman }, 0).join('')).toBe(figures);
-    expect(numeral(roman, key('C major'), 'figured bass')).toBe(figures);
-  });
+  it.each(FIGURES)(
+    '"%s" over C is the chord of %s (%s) in inversion %i',
+    (figures, root, chord, inversion) => {
+      const members = membersAt(place(root), type(chord));
+      const bass = [members.root, members.third, members.fifth, members.seventh][inversion]!;
+      expect(bass).toEqual({ step: 'C', alteration: 0 });
+      const roman = romanOf(key('C major'), place(root), type(chord), inversion);
+      expect(figuredBass({ members, bass, roman }, 0).join('')).toBe(figures);
+      expect(numeral(roman, key('C major'), 'figured bass')).toBe(figures);
+    },
+  );
 
   it.each([
     ['V in A minor', 'E', 'M', 0, 0, '#'],

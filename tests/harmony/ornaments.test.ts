@@ -24,7 +24,10 @@ const CASES: readonly (readonly [string, string, readonly string[]])[] = [
   ],
   [
     'neighbour note',
-    `${G}S: G4 (G4/2 A4/2) G4 G4! |\nA: D4 D4 D4 D4! |\nT: B3 B3 B3 B3! |\nB: G3 G3 G3 G2! |`.replaceAll('/2', ''),
+    `${G}S: G4 (G4/2 A4/2) G4 G4! |\nA: D4 D4 D4 D4! |\nT: B3 B3 B3 B3! |\nB: G3 G3 G3 G2! |`.replaceAll(
+      '/2',
+      '',
+    ),
     ['S neighbour'],
   ],
   [

@@ -50,6 +50,12 @@ export interface Grid {
   readonly phraseEnd: Uint8Array;
   /** 1 from the beginning of the melody's last note in the phrase. */
   readonly goal: Uint8Array;
+  /** Crotchets since the phrase began and until it ends, rounded and clipped. */
+  readonly since: Int8Array;
+  readonly left: Int8Array;
+  /** Sets of places on the line of fifths ({@link placeBit}): what sounds from the atom to the phrase's end, and within a crotchet. */
+  readonly rest: readonly [Int32Array, Int32Array];
+  readonly soon: readonly [Int32Array, Int32Array];
   readonly signature: Int8Array;
   /** What the exercise states: 0 nothing, 1 major, 2 minor. */
   readonly statedMode: Int8Array;
@@ -106,6 +112,10 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
     phraseStart: new Uint8Array(atoms),
     phraseEnd: new Uint8Array(atoms),
     goal: new Uint8Array(atoms),
+    since: new Int8Array(atoms),
+    left: new Int8Array(atoms),
+    rest: [new Int32Array(atoms), new Int32Array(atoms)] as const,
+    soon: [new Int32Array(atoms), new Int32Array(atoms)] as const,
     signature: Int8Array.from(signatures),
     statedMode: Int8Array.from(modes),
     sounding: Int8Array.from(counts),
@@ -113,6 +123,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
     first: voices.map((tones) => firstTones(tones, starts)),
   };
   markPhrases(grid, phrases);
+  markReach(grid);
   return grid;
 }
 
@@ -181,6 +192,43 @@ function markPhrases(grid: Grid, phrases: readonly Phrase[]): void {
     const from = melody.at[tone] ?? 0;
     for (let j = i; j >= 0 && grid.at[j]! >= from && grid.phrase[j] === grid.phrase[i]; j--) grid.goal[j] = 1;
     grid.goal[i] = 1;
+  }
+}
+
+/** Where a place on the line of fifths stands in a set of two 32-bit halves: half and bit. */
+export function placeBit(place: number): readonly [number, number] {
+  const bit = place + 28;
+  return [bit >= 32 ? 1 : 0, 1 << (bit & 31)];
+}
+
+/** Crotchets are counted to this many. */
+const REACH = 9;
+
+function markReach(grid: Grid): void {
+  let end = 0;
+  for (let i = grid.atoms - 1; i >= 0; i--) {
+    const closes = i === grid.atoms - 1 || grid.phrase[i + 1] !== grid.phrase[i];
+    if (closes) end = grid.until[i]!;
+    grid.left[i] = Math.min(REACH, Math.round((end - grid.at[i]!) / CROTCHET));
+    for (let half = 0; half < 2; half++) grid.rest[half]![i] = closes ? 0 : grid.rest[half]![i + 1]!;
+    const soon = grid.at[i]! + CROTCHET;
+    for (let v = 0; v < 4; v++) {
+      const voice = grid.voices[v]!;
+      for (
+        let t = grid.first[v]![i]!;
+        t < voice.at.length && voice.at[t]! < Math.max(soon, grid.until[i]!);
+        t++
+      ) {
+        const [half, bit] = placeBit(voice.place[t]!);
+        if (voice.at[t]! < grid.until[i]!) grid.rest[half]![i]! |= bit;
+        if (voice.at[t]! < soon) grid.soon[half]![i]! |= bit;
+      }
+    }
+  }
+  let from = 0;
+  for (let i = 0; i < grid.atoms; i++) {
+    if (i === 0 || grid.phraseStart[i] === 1) from = grid.at[i]!;
+    grid.since[i] = Math.min(REACH, Math.round((grid.at[i]! - from) / CROTCHET));
   }
 }
 

@@ -1,7 +1,8 @@
 /** Which keys a phrase may be in, and what each atom says for a key whatever the chord. */
 import { CROTCHET } from '../../score/time.ts';
-import type { Grid } from './grid.ts';
+import { type Grid, placeBit } from './grid.ts';
 import {
+  HOME_BASS,
   KEY_DISTANCE,
   LAST_KEY,
   LOWEST_NOTE,
@@ -29,6 +30,22 @@ const IN_SCALE: readonly ReadonlySet<number>[] = [
   new Set([-1, 0, 1, 2, 3, 4, 5]),
   new Set([-4, -3, -2, -1, 0, 1, 2, 3, 5]),
 ];
+
+/** The key's scale as a set of places, both halves; in minor with both forms of 6 and 7. */
+export function scaleSet({ tonic, mode }: KeyNumber): readonly [number, number] {
+  const set: [number, number] = [0, 0];
+  for (const distance of IN_SCALE[mode]!) {
+    const [half, bit] = placeBit(tonic + distance);
+    set[half]! |= bit;
+  }
+  return set;
+}
+
+/** Whether foreign notes come: index into CONTRADICTED. */
+export function contradiction(grid: Grid, atom: number, scale: readonly [number, number]): number {
+  if ((grid.soon[0][atom]! & ~scale[0]) !== 0 || (grid.soon[1][atom]! & ~scale[1]) !== 0) return 2;
+  return (grid.rest[0][atom]! & ~scale[0]) !== 0 || (grid.rest[1][atom]! & ~scale[1]) !== 0 ? 1 : 0;
+}
 
 /** What a phrase holds: how long each place on the line of fifths sounds, and its last outer notes. */
 export interface PhraseNotes {
@@ -118,9 +135,12 @@ function clipped(distance: number): number {
   return Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, distance)) + KEY_DISTANCE;
 }
 
+// Imports are read once: loaders that compile modules as they go make every later read a call.
+const [LOWEST, COUNT] = [LOWEST_NOTE, NOTES];
+
 function note(family: number, mode: number, distance: number): number {
-  const index = Math.max(0, Math.min(NOTES - 1, distance - LOWEST_NOTE));
-  return family + mode * NOTES + index;
+  const index = distance - LOWEST;
+  return family + mode * COUNT + (index < 0 ? 0 : index >= COUNT ? COUNT - 1 : index);
 }
 
 /** Calls with every key feature of an atom and its value. */
@@ -139,7 +159,46 @@ export function keyFeatures(
   const phrase = phrases[grid.phrase[atom]!]!;
   for (const [i, place] of phrase.places.entries())
     add(note(NOTE_IN_PHRASE, mode, place - tonic), (4 * crotchets * phrase.lengths[i]!) / phrase.total);
+  const home = phrases.at(-1)!.lastBass;
+  if (home !== undefined) add(note(HOME_BASS, mode, home - tonic), crotchets);
   if (phrase.lastBass !== undefined) add(note(PHRASE_BASS, mode, phrase.lastBass - tonic), crotchets);
   if (phrase.lastTop !== undefined) add(note(PHRASE_TOP, mode, phrase.lastTop - tonic), crotchets);
   if (atom === grid.atoms - 1) add(LAST_KEY + mode * (2 * KEY_DISTANCE + 1) + distance, 1);
+}
+
+export interface KeyScores {
+  readonly keys: readonly KeyNumber[];
+  /** For each phrase, the indices of the keys it may be in. */
+  readonly allowed: readonly (readonly number[])[];
+  /** For each key, its score summed over the atoms before each. */
+  readonly sums: readonly Float64Array[];
+}
+
+/** Keys of the piece, those allowed in each phrase, and running sums of each key's score over the atoms. */
+export function keyScores(
+  grid: Grid,
+  weights: Float64Array,
+  extra?: (atom: number, key: KeyNumber) => number,
+): KeyScores {
+  const phrases = phraseNotes(grid);
+  const keys: KeyNumber[] = [];
+  const allowed = phrases.map((phrase) =>
+    (phrase.total === 0 ? [] : likelyKeys(phrase)).map((key) => {
+      const known = keys.findIndex((k) => k.tonic === key.tonic && k.mode === key.mode);
+      return known >= 0 ? known : keys.push(key) - 1;
+    }),
+  );
+  const sums = keys.map((key, index) => {
+    const running = new Float64Array(grid.atoms + 1);
+    for (let atom = 0; atom < grid.atoms; atom++) {
+      let score = extra ? extra(atom, key) : 0;
+      if (allowed[grid.phrase[atom]!]!.includes(index))
+        keyFeatures(grid, phrases, atom, key, (feature, value) => {
+          score += weights[feature]! * value;
+        });
+      running[atom + 1] = running[atom]! + score;
+    }
+    return running;
+  });
+  return { keys, allowed, sums };
 }

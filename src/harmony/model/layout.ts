@@ -57,6 +57,10 @@ export const AGES = ['1', '2', '3', '4', 'more'] as const;
 export const CONFIRMED = ['nothing', 'dominant to tonic', 'phrase end'] as const;
 /** What a key has held besides its tonic and dominant. */
 export const BREADTH = ['narrow', 'broad'] as const;
+/** Crotchets are counted to here. */
+export const PHRASE_REACH = 10;
+/** Whether notes foreign to a key's scale come at once, later in the phrase, or no more in it. */
+export const CONTRADICTED = ['never', 'later', 'at once'] as const;
 export const SPANS = ['½', '1', '1½', '2', '3', '4', 'longer'] as const;
 /** Relative places on the line of fifths, as far as notes go in a key. */
 export const LOWEST_NOTE = -7;
@@ -68,6 +72,7 @@ const masks = Array.from({ length: 16 }, (_, mask) =>
   ['r', '3', '5', '7'].map((sign, i) => (mask & (1 << i) ? sign : '-')).join(''),
 );
 const shapes = WAYS.flatMap((into) => WAYS.map((out) => `${into}>${out}`));
+export const SEGMENT_TYPES = CHORD_TYPES.length;
 const types = CHORD_TYPES.map((type) => type.name);
 const notes = range(LOWEST_NOTE, LOWEST_NOTE + NOTES);
 const distances = range(-KEY_DISTANCE, KEY_DISTANCE + 1);
@@ -170,6 +175,10 @@ export const KEY_ENTRY = family('key entered with', MODES, CHORD);
 export const KEY_PIVOT = family('key prepared by', MODES, CHORD);
 export const KEY_EXIT = family('key left for', MODES, CHORD);
 export const KEY_LEFT = family('key left', PLACES, AGES, CONFIRMED, BREADTH);
+export const KEY_STRENGTH = family('key change by metre', strengths);
+export const KEY_SINCE = family('key change by crotchets into the phrase', range(0, PHRASE_REACH));
+export const KEY_UNTIL = family('key change by crotchets left of the phrase', range(0, PHRASE_REACH));
+export const KEY_NEED = family('key change by need', PLACES, CONTRADICTED, CONTRADICTED);
 export const SIGNATURE = family('signature', MODES, distances);
 export const STATED_MODE = family('stated mode', MODES, ['none', 'major', 'minor']);
 export const FIRST_CHORD = family('first chord', MODES, CHORD);
@@ -180,6 +189,7 @@ export const NOTE_IN_KEY = family('note in key', MODES, notes);
 export const NOTE_IN_PHRASE = family('note in phrase', MODES, notes);
 export const PHRASE_BASS = family('last bass of a phrase', MODES, notes);
 export const PHRASE_TOP = family('last melody note of a phrase', MODES, notes);
+export const HOME_BASS = family('last bass of all', MODES, notes);
 
 export const FAMILIES: readonly Family[] = families;
 export const FEATURES = total;

@@ -6,7 +6,7 @@
 
 import { candidateFinder } from './candidates.ts';
 import type { Grid } from './grid.ts';
-import { type KeyNumber, keyFeatures, likelyKeys, phraseNotes } from './keys.ts';
+import { type KeyNumber, keyScores } from './keys.ts';
 import { CHORD_IN_KEY, CHORD_PLACE, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
 import { chordScorer, LONGEST, loadSegment, newSegment, spanFeatures } from './segment.ts';
 import { stepScorer } from './stepScorer.ts';
@@ -27,6 +27,8 @@ export interface Handicap {
 
 /** Ends kept at each boundary. */
 const KEPT = 20;
+/** Chords that fit a segment so much worse than the best are not tried. */
+const MARGIN = 5;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 const STRANGE_COST = 6;
 
@@ -36,7 +38,6 @@ interface Start {
   readonly chord: ChordNumber;
   readonly key: number;
   readonly standing: Standing;
-  readonly score: number;
   readonly back: End | undefined;
 }
 
@@ -57,19 +58,84 @@ interface Trial {
 /** The best reading of a grid; empty for an empty grid. */
 export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): Span[] {
   if (grid.atoms === 0) return [];
+  const { keys, allowed, sums } = keyScores(grid, weights, handicap?.key);
+  const trialsAt = trialFinder(grid, weights, handicap);
+  const step = stepScorer(grid, weights, keys);
+  const ends: End[][] = Array.from({ length: grid.atoms + 1 }, () => []);
   // Imports are read once: loaders that compile modules as they go make every later read a call.
-  const [inKey, byPlace, phraseChord, firstChord, lastChord] = [CHORD_IN_KEY, CHORD_PLACE, PHRASE_CHORD, FIRST_CHORD, LAST_CHORD];
-  const [width, indexOf, place] = [VOCABULARY, vocabularyIndex, placeClass];
+  const [inKey, byPlace, phraseChord] = [CHORD_IN_KEY, CHORD_PLACE, PHRASE_CHORD];
+  const [firstChord, lastChord] = [FIRST_CHORD, LAST_CHORD];
+  const [width, indexOf] = [VOCABULARY, vocabularyIndex];
+
+  /** Lets a chord begin: tries each of its lengths from the best ways into it. */
+  const begin = (
+    trial: Trial,
+    key: number,
+    placed: number,
+    row: number,
+    at: number,
+    back: End | undefined,
+  ) => {
+    const from = back === undefined ? 0 : back.start.key === key ? step.scores.stay : step.scores.move;
+    const sum = sums[key]!;
+    const base = from + placed - sum[at]!;
+    let start: Start | undefined;
+    for (let i = 0; i < trial.to.length; i++) {
+      const to = trial.to[i]!;
+      let score = base + trial.scores[i]! + sum[to]!;
+      if (grid.phraseEnd[to - 1]) score += weights[phraseChord + row]!;
+      if (to === grid.atoms) score += weights[lastChord + row]!;
+      const list = ends[to]!;
+      if (list.length === KEPT && score <= list[KEPT - 1]!.score) continue;
+      start ??= { at, chord: trial.chord, key, standing: standingOf(at, trial.chord, key, back), back };
+      keep(list, start, to, score);
+    }
+  };
+
+  const standingOf = (at: number, chord: ChordNumber, key: number, back: End | undefined): Standing => {
+    if (back === undefined || back.start.key !== key) return newStanding(chord, keys[key]!);
+    const { start } = back;
+    return standingAfter(grid, at, start.standing, start.chord, keys[key]!, chord, keys[key]!);
+  };
+
+  for (let at = 0; at < grid.atoms; at++) {
+    step.arriveAt(at, ends[at]!);
+    const place = placeClass(grid, at);
+    for (const trial of trialsAt(at)) {
+      const { root, type, inversion } = trial.chord;
+      step.tryChord(trial.chord);
+      for (const key of allowed[grid.phrase[at]!]!) {
+        const { mode, tonic } = keys[key]!;
+        const v = indexOf(mode, root - tonic, type);
+        const row = mode * width + v;
+        let placed = weights[inKey + row * 4 + inversion]! + weights[byPlace + row * 3 + place]!;
+        if (v === STRANGE) placed -= STRANGE_COST;
+        if (at === 0) {
+          begin(trial, key, placed + weights[firstChord + row]!, row, at, undefined);
+          continue;
+        }
+        step.best(key, v);
+        const stay = step.stay();
+        const move = step.move();
+        if (stay !== undefined) begin(trial, key, placed, row, at, stay);
+        if (move !== undefined) begin(trial, key, placed, row, at, move);
+      }
+    }
+  }
+  return trace(ends[grid.atoms]!, keys);
+}
+
+/** Makes a function that finds the chords that may begin at an atom, and how well each fits what follows it. */
+function trialFinder(
+  grid: Grid,
+  weights: Float64Array,
+  handicap: Handicap | undefined,
+): (at: number) => Iterable<Trial> {
   const segment = newSegment(grid);
   const scorer = chordScorer(segment, weights);
   const find = candidateFinder(segment, scorer);
-  const buffer = new Int32Array(8);
-  const { keys, allowed, sums } = keyScores(grid, weights, handicap);
-  const step = stepScorer(grid, weights, keys);
-  const ends: End[][] = Array.from({ length: grid.atoms + 1 }, () => []);
-
-  for (let at = 0; at < grid.atoms; at++) {
-    const before = ends[at]!;
+  const buffer = new Int32Array(2);
+  return (at) => {
     const trials = new Map<number, Trial>();
     const limit = longest(grid, at);
     for (let to = at + 1; to <= limit; to++) {
@@ -78,7 +144,10 @@ export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): 
       spanFeatures(segment, buffer, 0);
       const spanScore = weights[buffer[0]!]! + weights[buffer[1]!]!;
       const found = find();
+      let top = Number.NEGATIVE_INFINITY;
+      for (let i = 0; i < found.count; i++) top = Math.max(top, found.score[i]!);
       for (let i = 0; i < found.count; i++) {
+        if (found.score[i]! < top - MARGIN) continue;
         const root = found.root[i]!;
         const type = found.type[i]!;
         const inversion = found.inversion[i]!;
@@ -93,51 +162,12 @@ export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): 
         trial.scores.push(found.score[i]! + spanScore + extra);
       }
     }
-    const choices = allowed[grid.phrase[at]!]!;
-    step.arriveAt(at, before);
-    for (const trial of trials.values()) {
-      const { chord } = trial;
-      step.tryChord(chord);
-      for (const key of choices) {
-        const { mode, tonic } = keys[key]!;
-        const v = indexOf(mode, chord.root - tonic, chord.type);
-        const row = mode * width + v;
-        const placed =
-          weights[inKey + row * 4 + chord.inversion]! +
-          weights[byPlace + row * 3 + place(grid, at)]! +
-          (at === 0 ? weights[firstChord + row]! : 0) -
-          (v === STRANGE ? STRANGE_COST : 0);
-        step.best(key, v);
-        const stay = step.stay();
-        const move = step.move();
-        if (at === 0) begin(0, undefined, newStanding(chord, keys[key]!));
-        if (stay !== undefined) begin(step.scores.stay, stay, standing(stay));
-        if (move !== undefined) begin(step.scores.move, move, newStanding(chord, keys[key]!));
-
-        function standing({ start }: End): Standing {
-          return standingAfter(grid, at, start.standing, start.chord, keys[start.key]!, chord, keys[key]!);
-        }
-        function begin(score: number, back: End | undefined, stands: Standing): void {
-          const start: Start = { at, chord, key, standing: stands, score: score + placed, back };
-          const sum = sums[key]!;
-          for (let i = 0; i < trial.to.length; i++) {
-            const to = trial.to[i]!;
-            let total = start.score + trial.scores[i]! + sum[to]! - sum[at]!;
-            if (grid.phraseEnd[to - 1]) total += weights[phraseChord + row]!;
-            if (to === grid.atoms) total += weights[lastChord + row]!;
-            keep(ends[to]!, start, to, total);
-          }
-        }
-      }
-    }
-  }
-  return trace(ends[grid.atoms]!, keys);
+    return trials.values();
+  };
 }
 
-/** Keeps an end if it is among the best of its boundary; of one chord in one key only the best is kept. */
+/** Keeps an end among the best of its boundary; of one chord in one key only the best is kept. */
 function keep(ends: End[], start: Start, to: number, score: number): void {
-  const full = ends.length === KEPT;
-  if (full && score <= ends[KEPT - 1]!.score) return;
   let same = ends.length;
   for (let i = 0; i < ends.length; i++) {
     const other = ends[i]!.start;
@@ -153,7 +183,7 @@ function keep(ends: End[], start: Start, to: number, score: number): void {
       break;
     }
   }
-  let at = same < ends.length ? same : full ? KEPT - 1 : ends.length;
+  let at = same < ends.length ? same : ends.length === KEPT ? KEPT - 1 : ends.length;
   while (at > 0 && ends[at - 1]!.score < score) {
     ends[at] = ends[at - 1]!;
     at--;
@@ -166,35 +196,6 @@ function longest(grid: Grid, at: number): number {
   let to = at + 1;
   while (to < grid.atoms && to < at + LONGEST && grid.gapBefore[to] === 0 && grid.phraseStart[to] === 0) to++;
   return to;
-}
-
-/** Keys of the piece, those allowed in each phrase, and running sums of each key's score over the atoms. */
-function keyScores(
-  grid: Grid,
-  weights: Float64Array,
-  handicap: Handicap | undefined,
-): { keys: KeyNumber[]; allowed: number[][]; sums: Float64Array[] } {
-  const phrases = phraseNotes(grid);
-  const keys: KeyNumber[] = [];
-  const allowed = phrases.map((phrase) =>
-    (phrase.total === 0 ? [] : likelyKeys(phrase)).map((key) => {
-      const known = keys.findIndex((k) => k.tonic === key.tonic && k.mode === key.mode);
-      return known >= 0 ? known : keys.push(key) - 1;
-    }),
-  );
-  const sums = keys.map((key, index) => {
-    const running = new Float64Array(grid.atoms + 1);
-    for (let atom = 0; atom < grid.atoms; atom++) {
-      let score = handicap ? handicap.key(atom, key) : 0;
-      if (allowed[grid.phrase[atom]!]!.includes(index))
-        keyFeatures(grid, phrases, atom, key, (feature, value) => {
-          score += weights[feature]! * value;
-        });
-      running[atom + 1] = running[atom]! + score;
-    }
-    return running;
-  });
-  return { keys, allowed, sums };
 }
 
 function trace(last: readonly End[], keys: readonly KeyNumber[]): Span[] {

@@ -281,7 +281,7 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
       const kind = kindOfShape[shape]! * ACCENT_COUNT + accent;
       const inBass = i >= segment.bassFrom && i < segment.bassTo;
       for (let detailed = 0; detailed < ROLE_COUNT; detailed++) {
-        const role = detailed > FOREIGN ? FOREIGN : detailed;
+        const role = Math.min(detailed, FOREIGN);
         let score =
           weights[shapeFrom + detailed * SHAPES + shape]! +
           weights[placeFrom + detailed * ACCENT_COUNT * LENGTH_COUNT + place]! +

@@ -3,7 +3,7 @@
  * apart so that little is left for the innermost loop.
  */
 import type { Grid } from './grid.ts';
-import type { KeyNumber } from './keys.ts';
+import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
   BASS_STEP,
   CADENCE,
@@ -20,7 +20,7 @@ import {
   TURNED_PROGRESSION,
 } from './layout.ts';
 import type { End } from './search.ts';
-import { bassPlace, type ChordNumber, leaving, noteIndex, relation } from './transition.ts';
+import { bassPlace, type ChordNumber, changeFeatures, leaving, noteIndex, relation } from './transition.ts';
 import { VOCABULARY, vocabularyIndex } from './vocabulary.ts';
 
 export interface StepScorer {
@@ -56,6 +56,9 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
   const rootRow = new Int32Array(ROOM * keyCount);
   const bassRow = new Int32Array(ROOM * keyCount);
   const fromKey = new Int16Array(ROOM);
+  const scales = keys.map(scaleSet);
+  const against = new Int8Array(keyCount);
+  const changeBuffer = new Int32Array(4);
   const related = new Float64Array(ROOM);
   const exits = new Float64Array(keyCount);
   let before: readonly End[] = [];
@@ -75,6 +78,7 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
     strength = grid.strength[at]!;
     progression = newPhrase ? intoPhrase : within;
     const place = newPhrase ? 0 : goal ? 2 : 1;
+    for (let k = 0; k < keyCount; k++) against[k] = contradiction(grid, at, scales[k]!);
     for (let e = 0; e < ends.length; e++) {
       const { start, score } = ends[e]!;
       const { standing } = start;
@@ -93,6 +97,8 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
         let value = score;
         if (k !== start.key) {
           const distance = Math.max(-distances, Math.min(distances, tonic - own.tonic)) + distances;
+          changeFeatures(grid, at, place, against[start.key]!, against[k]!, changeBuffer, 0);
+          for (let c = 0; c < 4; c++) value += weights[changeBuffer[c]!]!;
           value +=
             weights[changed + ((place * 2 + own.mode) * 2 + mode) * (2 * distances + 1) + distance]! +
             weights[prepared + mode * width + v]! +
@@ -111,8 +117,7 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
         : weights[relationFrom + relationOf(before[e]!.start.chord, tried) * 5 + strength]!;
     for (let k = 0; k < keyCount; k++) {
       const { mode, tonic } = keys[k]!;
-      exits[k] =
-        weights[leftFor + mode * width + indexOf(mode, tried.root - tonic, tried.type)]!;
+      exits[k] = weights[leftFor + mode * width + indexOf(mode, tried.root - tonic, tried.type)]!;
     }
   };
 
@@ -134,7 +139,8 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
       const pair = row[i]! + v;
       let score = base[i]! + related[e]! + weights[progression + pair]!;
       if (!newPhrase) {
-        score += weights[turnedRow[i]! + turned]! + weights[rootRow[i]! + root]! + weights[bassRow[i]! + bass]!;
+        score +=
+          weights[turnedRow[i]! + turned]! + weights[rootRow[i]! + root]! + weights[bassRow[i]! + bass]!;
         if (goal) score += weights[cadence + pair]!;
       }
       const own = fromKey[e]!;

@@ -1,7 +1,7 @@
 /** Features of going from one chord in a key to the next. */
 import { CHORD_TYPES, TYPE } from '../chordTypes.ts';
 import type { Grid } from './grid.ts';
-import type { KeyNumber } from './keys.ts';
+import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
   AGES,
   BASS_STEP,
@@ -15,7 +15,11 @@ import {
   KEY_ENTRY,
   KEY_EXIT,
   KEY_LEFT,
+  KEY_NEED,
   KEY_PIVOT,
+  KEY_SINCE,
+  KEY_STRENGTH,
+  KEY_UNTIL,
   LAST_CHORD,
   LOWEST_NOTE,
   NEW_PHRASE,
@@ -171,6 +175,23 @@ export function placedFeatures(
   return o;
 }
 
+/** Features of a change of key at an atom, whatever the keys; `old` and `fresh` tell whether notes contradict them. */
+export function changeFeatures(
+  grid: Grid,
+  at: number,
+  place: number,
+  old: number,
+  fresh: number,
+  out: Int32Array,
+  n: number,
+): number {
+  out[n] = KEY_STRENGTH + grid.strength[at]!;
+  out[n + 1] = KEY_SINCE + grid.since[at]!;
+  out[n + 2] = KEY_UNTIL + grid.left[at]!;
+  out[n + 3] = KEY_NEED + (place * 3 + old) * 3 + fresh;
+  return n + 4;
+}
+
 /** Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`. */
 export function stepFeatures(
   grid: Grid,
@@ -205,6 +226,15 @@ export function stepFeatures(
   const place = newPhrase ? 0 : goal ? 2 : 1;
   out[o++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
   out[o++] = leaving(place, standing);
+  o = changeFeatures(
+    grid,
+    at,
+    place,
+    contradiction(grid, at, scaleSet(ka)),
+    contradiction(grid, at, scaleSet(kb)),
+    out,
+    o,
+  );
   out[o++] = KEY_ENTRY + m * VOCABULARY + vb;
   out[o++] = KEY_PIVOT + m * VOCABULARY + va;
   out[o++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
