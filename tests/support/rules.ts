@@ -97,7 +97,7 @@ export function valuesOf(rule: Rule, set: Values = {}): ParameterValues<Paramete
   const values: Record<string, number | boolean | string> = {};
   for (const [name, parameter] of Object.entries(rule.parameters))
     values[name] = set[name] ?? parameter.value;
-  return values;
+  return values as ParameterValues<Parameters>;
 }
 
 /** The analysis of a score, with score and analysis frozen to the last leaf: a rule that writes into them throws. */
