@@ -51,6 +51,8 @@ export interface Notices {
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
+const MOST_CROTCHETS = LIMITS.crotchets.toLocaleString('en-GB');
+
 /** Stands for the end of the bar until it is known. */
 const BAR_END = -1;
 
@@ -115,8 +117,12 @@ export class BarReader {
     }
   }
 
+  /** @throws {Refusal} for a bar without end. */
   finish(): SourceBar {
     const length = nearestTick(this.furthest);
+    if (length > LIMITS.crotchets * CROTCHET) {
+      throw new Refusal(`Bar ${this.number || '?'} is longer than ${MOST_CROTCHETS} crotchets.`);
+    }
     return {
       number: this.number,
       implicit: this.implicit,
@@ -153,7 +159,7 @@ export class BarReader {
     const { divisions } = this.part;
     const ticks = exact(value.n * CROTCHET, value.d * divisions);
     if (ticks.n > LIMITS.crotchets * CROTCHET * ticks.d) {
-      throw new Refusal(`A duration is longer than ${LIMITS.crotchets} crotchets.`, given);
+      throw new Refusal(`A duration is longer than ${MOST_CROTCHETS} crotchets.`, given);
     }
     // Some programs round the durations of tuplets; the written value is then the exact one.
     if (notated !== undefined && notated.d === 1 && compare(ticks, notated) !== 0) {

@@ -40,8 +40,8 @@ export const LIMITS = {
   figuresInBar: 256,
   /** Parts of a crotchet that a file may count in. */
   divisions: 1_000_000,
-  /** Crotchets one note, rest, forward or backup may last. */
-  crotchets: 1_024,
+  /** Crotchets a bar, and so anything in it, may last: what the longest text in our notation can hold in one bar. */
+  crotchets: 600_000,
   /** Beats in a bar. */
   beats: 64,
   /** Alterations of one pitch, in semitones; beyond a double sharp or flat nothing can be judged. */

@@ -84,7 +84,7 @@ describe('numbers out of range', () => {
     [
       'an endless duration',
       attributes(four) + note(`${C}<duration>999999999</duration>`),
-      /longer than 1024 crotchets/,
+      /longer than 600,000 crotchets/,
     ],
     ['a note without duration', attributes(four) + note(C), /A note has no duration/],
     [
@@ -179,6 +179,10 @@ describe('limits', () => {
     expect(says(score(note('<rest/><duration>1</duration>').repeat(1_001)))).toMatch(
       /Bar 1 has more than 1000 notes/,
     );
+  });
+  it('a bar without end', () => {
+    const forward = '<forward><duration>500000</duration></forward>';
+    expect(says(score(forward.repeat(2)))).toMatch(/Bar 1 is longer than 600,000 crotchets/);
   });
   it('bars of all staves together', () => {
     const bar = '<measure><attributes><staves>16</staves></attributes></measure>';
