@@ -1,6 +1,7 @@
 /** All exercises with their versions as one file, and back. */
 import { z } from 'zod';
-import type { Keeping, KeptExercise, Version } from '../state/keeping.ts';
+import type { Keeping, KeptExercise } from '../state/keeping.ts';
+import type { Version } from '../state/page.ts';
 import { titleOf, workFromText } from '../state/work.ts';
 
 const voice = z.enum(['S', 'A', 'T', 'B']);

@@ -1,8 +1,7 @@
 /** The exercises on this machine: begin, open, go back to an earlier version, take away, save and bring in. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Version } from '../state/keeping.ts';
-import type { ShelfEntry } from '../state/page.ts';
+import type { ShelfEntry, Version } from '../state/page.ts';
 import type { Panel } from './context.ts';
 
 const KEYS = [

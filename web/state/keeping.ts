@@ -4,22 +4,11 @@
  * and says so, that the page may tell.
  */
 import type { Score } from '../../src/score/score.ts';
-import type { Particulars, Settings, ShelfEntry } from './page.ts';
+import type { Particulars, Settings, ShelfEntry, Version } from './page.ts';
 
 export interface KeptExercise extends Particulars {
   readonly title: string;
   readonly changed: number;
-  readonly text: string;
-  readonly score: Score;
-}
-
-/** An earlier state of an exercise to go back to. */
-export interface Version {
-  readonly key: string;
-  readonly exercise: string;
-  readonly when: number;
-  /** Given by the person, or why it was kept. */
-  readonly label: string;
   readonly text: string;
   readonly score: Score;
 }

@@ -4,10 +4,9 @@ import type { Assignment } from '../../src/musicxml/index.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Family } from '../../src/rules/rule.ts';
-import type { VoiceName } from '../../src/score/score.ts';
+import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlainWaysOut } from '../worker/orders.ts';
-import type { Version } from './keeping.ts';
 import type { History } from './work.ts';
 
 export type View = 'write' | 'rules' | 'check' | 'shelf' | 'help';
@@ -75,6 +74,17 @@ export interface Source {
 export interface Caret {
   readonly voice: VoiceName;
   readonly at: Ticks;
+}
+
+/** An earlier state of an exercise to go back to. */
+export interface Version {
+  readonly key: string;
+  readonly exercise: string;
+  readonly when: number;
+  /** Given by the person, or why it was kept. */
+  readonly label: string;
+  readonly text: string;
+  readonly score: Score;
 }
 
 /** The length of the next note in beats. */

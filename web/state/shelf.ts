@@ -6,8 +6,8 @@ import type { Score } from '../../src/score/score.ts';
 import { packEverything, unpackEverything } from '../files/everything.ts';
 import { DEMO } from './demo.ts';
 import { forgetUnsaved, noteUnsaved, unsavedOf } from './journal.ts';
-import type { Keeping, KeptExercise, Version } from './keeping.ts';
-import { FIRST_SETTINGS, type PageState, type Particulars } from './page.ts';
+import type { Keeping, KeptExercise } from './keeping.ts';
+import { FIRST_SETTINGS, type PageState, type Particulars, type Version } from './page.ts';
 import type { Store } from './store.ts';
 import { beginHistory, changed, titleOf, type Work, workFromText } from './work.ts';
 
