@@ -76,12 +76,13 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
 /** Why a plain letter looks like a slip; undefined where the music explains it. */
 function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | undefined {
   const chord = chordAt(analysis, tone.at);
-  const key = standingKey(analysis, tone.at);
-  if (chord === undefined || key === undefined) return undefined;
+  const keys = standingKeys(analysis, tone.at);
+  if (chord === undefined) return undefined;
   if (membersOf(chord).some((name) => name.step === meant.step && name.alteration === meant.alteration))
     return 'the chord asks for that';
   // The raised degrees of minor, and the notes of a key the piece has moved to.
-  if (belongsToKey(tone.pitch, key)) return undefined;
+  const key = keys.find((candidate) => !belongsToKey(tone.pitch, candidate));
+  if (key === undefined) return undefined;
   const slice = sliceAt(analysis.texture, tone.at);
   const other =
     slice &&
@@ -94,13 +95,16 @@ function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | unde
   return explained ? undefined : `${printKey(key)} does not have it`;
 }
 
-/** The key at a moment; where it is none but this bar's, the key before it: a slip can make a key of its own. */
-function standingKey(analysis: Analysis, at: Ticks): Key | undefined {
+/**
+ * The key at a moment, and the one before it where it does not outlast a bar: a slip can make a key of its own, which
+ * then explains nothing.
+ */
+function standingKeys(analysis: Analysis, at: Ticks): readonly Key[] {
   const index = analysis.keys.findIndex((region) => at >= region.from && at < region.until);
-  const region = analysis.keys[index];
-  if (region === undefined) return undefined;
+  const [region, before] = [analysis.keys[index], analysis.keys[index - 1]];
+  if (region === undefined) return [];
   const brief = region.until - region.from < barLength(barAt(analysis.texture.score, at).metre);
-  return (brief ? (analysis.keys[index - 1] ?? region) : region).key;
+  return brief && before !== undefined ? [region.key, before.key] : [region.key];
 }
 
 /** What a signature does to a letter: 1 sharp, -1 flat, 0 neither. The seven letters lie side by side in fifths. */

@@ -1,9 +1,10 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { phraseAt, sameHarmony } from '../harmony/questions.ts';
 import { previousChord, voicings } from '../harmony/voicing.ts';
-import { samePitch } from '../score/pitch.ts';
+import { printNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
-import { sliceAt, toneIn } from '../score/texture.ts';
+import { VOICES } from '../score/score.ts';
+import { type Slice, sliceAt, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -47,7 +48,12 @@ B: G3 G3 D3 G3 | C3 C3 D3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.chords.flatMap((chord) => heldOver(analysis, chord)),
+  check: (analysis) => {
+    const found = analysis.chords.flatMap((chord) => heldOver(analysis, chord));
+    const known = (from: Ticks, until: Ticks) => found.some((o) => o.from < until && o.until > from);
+    const more = repeatedChords(analysis).filter(({ from, until }) => !known(from, until));
+    return [...found, ...more].sort((a, b) => a.from - b.from);
+  },
 });
 
 function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
@@ -92,4 +98,41 @@ function endOfHarmony(analysis: Analysis, chord: Chord): Ticks {
     last = next;
   }
   return last.until;
+}
+
+/**
+ * The four notes of a downbeat sounded whole on the beat before it, and new there: held over the barline to the ear,
+ * even if a voice moves on later in the bar and the analysis takes the downbeat for another chord.
+ */
+function repeatedChords(analysis: Analysis): Occurrence[] {
+  const { score, slices } = analysis.texture;
+  return slices.flatMap((slice, i): Occurrence[] => {
+    const [early, before] = [slices[i - 1], slices[i - 2]];
+    if (slice.at !== slice.bar.at || early === undefined || before === undefined) return [];
+    const beat = beatLength(early.bar.metre);
+    const phrase = phraseAt(analysis, early.at);
+    if (early.until - early.at !== beat || early.strength >= 3) return [];
+    if (phrase === undefined || early.at <= phrase.from || slice.at >= phrase.until) return [];
+    const [now, then, old] = [namesOf(slice), namesOf(early), namesOf(before)];
+    if (now === undefined || now !== then || old === undefined || now === old) return [];
+    const [bass, bassAfter] = [toneIn(early, 'B'), toneIn(slice, 'B')];
+    const fresh = now.split(' ').filter((name) => !old.split(' ').includes(name)).length;
+    if (bass === undefined || bassAfter === undefined || fresh < 2) return [];
+    return [
+      about([bass, bassAfter], {
+        severity: samePitch(bass.pitch, bassAfter.pitch) ? 'query' : 'remark',
+        from: early.at,
+        until: slice.at + Math.min(beat, slice.bar.duration),
+        message: `The chord that begins at ${printPlace(placeAt(score, early.at))} is sounded again after the barline, in bar ${slice.bar.number}.`,
+      }),
+    ];
+  });
+}
+
+/** The names of the four notes of a slice, from the top; undefined where a voice is silent. */
+function namesOf(slice: Slice): string | undefined {
+  const names = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []).map((tone) =>
+    printNoteName(tone.pitch),
+  );
+  return names.length === VOICES.length ? names.join(' ') : undefined;
 }

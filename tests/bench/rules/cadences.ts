@@ -120,7 +120,7 @@ export const CADENCES: readonly Planter[] = [
           ];
           const bass = [...bassIn(plain, approach)];
           return (
-            sounds(plain, approach, [root, third, fifth], [root, third]) &&
+            sounds(plain, approach, [root, third, fifth], [root, third, fifth]) &&
             bass.every((name) => name === root) &&
             rooted(plain, goal)
           );

@@ -238,6 +238,8 @@ export const NOTATION: readonly Planter[] = [
     family: 'rhythm and notation',
     definition:
       'a note of a beat or more without the sharp or flat of the signature, where its chord has the note of the signature, that does not lead on by semitone',
+    // In minor a natural can be the sixth degree raised by mistake.
+    alsoNamed: ['minor-scale-degrees'],
     tries: (piece, random) => forgotten(piece, random),
     find: (plain, piece) =>
       harmonies(piece).flatMap((label) => {
