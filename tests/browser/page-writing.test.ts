@@ -86,6 +86,25 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     expect(await page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
   });
 
+  it('keeps what was typed when the tab is closed at once, and shows it in another tab that is open', async () => {
+    page = await openDesk(browser, served.address);
+    const context = page.context();
+    const other = await context.newPage();
+    await other.goto(served.address);
+    await ready(other);
+    await other.locator('#tab-text').click();
+    await page.locator('#stave').focus();
+    for (const key of ['End', 'PageDown', 'd', 'e']) await page.keyboard.press(key);
+    await expect.poll(() => other.locator('#notation').inputValue()).toMatch(/A: .*D4 E/);
+    await page.keyboard.press('f');
+    await page.close();
+    const later = await context.newPage();
+    await later.goto(served.address);
+    await ready(later);
+    await later.locator('#tab-text').click();
+    expect(await later.locator('#notation').inputValue()).toMatch(/A: .*D4 E F#/);
+  });
+
   it('keeps locks and notes too', async () => {
     page = await openDesk(browser, served.address);
     await page.locator('.tools button[aria-label="T, tenor"]').click();
@@ -111,9 +130,9 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await pasteText(page, 'title: Second\nkey: C major\nS: E5 E5 E5 E5 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Second');
     await page.locator('nav a[href="#shelf"]').click();
-    expect(await page.locator('.shelf-list .entry-title').allTextContents()).toEqual(
-      expect.arrayContaining(['First', 'Second', 'A tune for practice']),
-    );
+    await expect
+      .poll(() => page.locator('.shelf-list .entry-title').allTextContents())
+      .toEqual(expect.arrayContaining(['First', 'Second', 'A tune for practice']));
     await page.locator('button.entry', { hasText: 'First' }).click();
     await page.locator('#tab-text').click();
     await expect.poll(() => text(page)).toContain('G5 G5');

@@ -210,6 +210,15 @@ describe('the history', () => {
     expect(undone(history).now.text).toBe('S: C5');
     expect(undone(undone(history)).now.text).toBe('');
   });
+  it('holds each note once, however many steps there are', () => {
+    const { press, store } = desk('S: C5 D5 E5 F5 | G5*4 |\nA: ?*4 | ?*4 |');
+    press('PageDown', 'e', 'f', 'g');
+    const { past, now } = store.get().history;
+    const [before] = past.slice(-1);
+    expect(now.score.voices.S.every((event, i) => event === before!.score.voices.S[i])).toBe(true);
+    expect(now.score.bars.every((bar, i) => bar === before!.score.bars[i])).toBe(true);
+    expect(now.score.voices.A).not.toEqual(before!.score.voices.A);
+  });
   it('keeps the text as typed, spaces and remarks and all', () => {
     const typed = '# mine\nS:   C5  D5 E5   F5 |';
     expect(workFromText(typed).text).toBe(typed);

@@ -32,10 +32,13 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
   return { ok: false, message: `${name}${where}: ${message}` };
 }
 
+/** A larger file is not kept beside the exercise, since it would be written with every keystroke. */
+const MOST_KEPT = 1024 * 1024;
+
 /** The file is kept with the exercise, so that its voices can be given out otherwise. */
 function sourceOf(bytes: Uint8Array, name: string): Partial<Particulars> {
   const read = readMusicXml(bytes);
-  return read.ok ? { source: { name, bytes, assignment: read.assignment } } : {};
+  return read.ok && bytes.length <= MOST_KEPT ? { source: { name, bytes, assignment: read.assignment } } : {};
 }
 
 /** The file read again with its lines given out to the voices as a person wishes. */

@@ -100,9 +100,9 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     if (event.data.id !== store.get().exercise.id || unsaved || putting !== undefined) return;
     void keeping.exercise(event.data.id).then((exercise) => {
       if (exercise === undefined || exercise.text === store.get().history.now.text) return;
-      const work = workOf(exercise);
-      keptWork = work;
-      store.update((state) => ({ ...state, history: changed(state.history, work, 'file', Date.now()) }));
+      const history = changed(store.get().history, workOf(exercise), 'file', Date.now());
+      keptWork = history.now;
+      store.update((state) => ({ ...state, history }));
     });
   });
 

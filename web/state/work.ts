@@ -1,6 +1,6 @@
 /** One exercise as it is worked on: a score and its text, each following the other, and the way back and forth. */
 import { type Problem, printNotation, readNotation, type Span } from '../../src/notation/index.ts';
-import type { Score } from '../../src/score/score.ts';
+import { byVoice, type Score } from '../../src/score/score.ts';
 
 /** The score and the text beside it. Where the text has problems, the score is what could be read of it. */
 export interface Work {
@@ -49,12 +49,44 @@ export function beginHistory(work: Work): History {
   return { past: [], now: work, future: [], last: { by: 'file', when: 0 } };
 }
 
+/**
+ * The same score, with every bar and event that it has in common with an earlier one taken from there: an afternoon's
+ * undo steps then hold each note once, and not once a step.
+ */
+export function sharing(score: Score, before: Score): Score {
+  return {
+    ...score,
+    bars: shared(score.bars, before.bars),
+    voices: byVoice((voice) => shared(score.voices[voice], before.voices[voice])),
+  };
+}
+
+function shared<T extends { readonly at: number }>(now: readonly T[], before: readonly T[]): readonly T[] {
+  const earlier = new Map(before.map((one) => [one.at, one]));
+  return now.map((one) => {
+    const old = earlier.get(one.at);
+    return old !== undefined && sameData(old, one) ? old : one;
+  });
+}
+
+function sameData(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [first, second] = [Object.entries(a), Object.entries(b)];
+  return (
+    first.length === second.length && first.every(([name, value]) => sameData(value, (b as never)[name]))
+  );
+}
+
 /** The history after a change made at `when` (milliseconds). */
 export function changed(history: History, work: Work, by: Hand, when: number): History {
   const sameBurst = by === 'text' && history.last.by === 'text' && when - history.last.when < BURST;
+  const thrifty = { ...work, score: sharing(work.score, history.now.score) };
+  const spans = knownSpans.get(work);
+  if (spans) knownSpans.set(thrifty, spans);
   return {
     past: sameBurst ? history.past : [...history.past, history.now],
-    now: work,
+    now: thrifty,
     future: [],
     last: { by, when },
   };
