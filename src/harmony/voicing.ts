@@ -131,6 +131,11 @@ export function diminishedTriadOf(voicing: Voicing): DiminishedTriad | undefined
   const { root, third, fifth, seventh } = chord.members;
   const rootless =
     chord.quality === 'major' && chord.roman.seventh === 'minor' && tonesOf(voicing, 'root').length === 0;
+  const heard = soundingTriadOf(voicing);
+  if (heard?.quality === 'diminished') {
+    const bass = (['root', 'third', 'fifth'] as const)[heard.inversion];
+    return { root: heard.root, third: heard.third, bass };
+  }
   const plain = chord.quality === 'diminished' && seventh === undefined;
   if (!plain && !rootless) return undefined;
   const [low, middle, high] = plain ? [root, third, fifth] : [third, fifth, seventh!];

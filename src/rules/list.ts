@@ -21,6 +21,7 @@ import { emptyBeat } from './empty-beat.ts';
 import { exposedFifths } from './exposed-fifths.ts';
 import { exposedOctaves } from './exposed-octaves.ts';
 import { falseRelation } from './false-relation.ts';
+import { figuresDisagree } from './figures-disagree.ts';
 import { hammeredNote } from './hammered-note.ts';
 import { harmonyHeldOver } from './harmony-held-over.ts';
 import { heldUnison } from './held-unison.ts';
@@ -112,6 +113,7 @@ export const RULES: readonly Rule[] = [
   minorScaleDegrees,
   unraisedLeadingNote,
   misspeltNote,
+  figuresDisagree,
   // Dissonance
   unexplainedDissonance,
   unpreparedSuspension,

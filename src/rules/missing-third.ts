@@ -2,9 +2,12 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { isFleeting, isStep } from '../harmony/ornamental.ts';
 import { memberOf } from '../harmony/questions.ts';
 import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { intervalUp, isPerfectFifth } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
-import { printNoteName, sameNoteName } from '../score/pitch.ts';
+import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
+import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -47,7 +50,12 @@ B: G3 D3 E3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
+  check: (analysis) => {
+    const found = voicings(analysis).flatMap((voicing) => lacking(analysis, voicing));
+    const known = (from: Ticks, until: Ticks) => found.some((o) => o.from < until && o.until > from);
+    const more = bareFifths(analysis).filter(({ from, until }) => !known(from, until));
+    return [...found, ...more].sort((a, b) => a.from - b.from);
+  },
 });
 
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -75,4 +83,37 @@ function thirdComes(analysis: Analysis, voicing: Voicing): boolean {
     const next = tone && nextTone(analysis.texture, tone);
     return tone !== undefined && next !== undefined && isStep(tone, next) && sameNoteName(next.pitch, third);
   });
+}
+
+/** Beats from beginning to end of which the four voices sing nothing but a fifth, whatever chord they are taken for. */
+function bareFifths(analysis: Analysis): Occurrence[] {
+  const { slices } = analysis.texture;
+  return slices.flatMap((slice, i): Occurrence[] => {
+    const fifth = bareFifthIn(slice);
+    if (fifth === undefined || slice.strength < 2) return [];
+    const beat = slice.at + beatLength(slice.bar.metre);
+    let last = slice;
+    for (let j = i + 1; j < slices.length && last.until < beat; j++) {
+      const next = bareFifthIn(slices[j]!);
+      if (next === undefined || !sameNoteName(next.root, fifth.root)) return [];
+      last = slices[j]!;
+    }
+    return [
+      about(fifth.tones, {
+        severity: 'query',
+        from: slice.at,
+        until: last.until,
+        message: `The chord on ${printNoteName(fifth.root)} has no third: ${inWords(fifth.tones.map(inVoice))}.`,
+      }),
+    ];
+  });
+}
+
+function bareFifthIn(slice: Slice): { root: NoteName; tones: Tone[] } | undefined {
+  const tones = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
+  const bass = tones.at(-1)?.pitch;
+  if (tones.length < VOICES.length || bass === undefined) return undefined;
+  const others = tones.filter((tone) => !sameNoteName(tone.pitch, bass));
+  const fifth = others.every((tone) => isPerfectFifth(intervalUp(bass, tone.pitch)));
+  return fifth && others.length > 0 ? { root: bass, tones } : undefined;
 }

@@ -1,6 +1,6 @@
 /** What a rule is. One file a rule; `list.ts` names them all. */
 import type { Analysis } from '../harmony/analysis.ts';
-import type { VoiceName } from '../score/score.ts';
+import type { VoiceName, WrittenFigure } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 
@@ -60,6 +60,8 @@ export interface Occurrence {
 export interface Example {
   readonly text: string;
   readonly caption: string;
+  /** Figures printed under the bass, which the notation has no place for. */
+  readonly figures?: readonly WrittenFigure[];
 }
 
 export interface Rule<P extends Parameters = Parameters> {

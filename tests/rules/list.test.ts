@@ -3,7 +3,7 @@ import { analyse } from '../../src/harmony/analyse.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
 import { printPitch, semitone } from '../../src/score/pitch.ts';
-import { endOf, VOICES } from '../../src/score/score.ts';
+import { endOf, type Score, VOICES } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { check, frozenAnalysis, scoreOf, valuesOf } from '../support/rules.ts';
 
@@ -93,7 +93,7 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
   it.each(rule.examples.wrong.map((e) => [e.caption, e] as const))(
     'is broken by: %s',
     (_caption, example) => {
-      const score = scoreOf(example.text);
+      const score = exampleScore(example);
       const occurrences = check(rule, score);
       expect(occurrences.length).toBeGreaterThan(0);
       const tones = new Set(VOICES.flatMap((voice) => textureOf(score).tones[voice].map((tone) => tone.id)));
@@ -114,12 +114,12 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
   );
 
   it.each(rule.examples.right.map((e) => [e.caption, e] as const))('is kept by: %s', (_caption, example) => {
-    expect(check(rule, scoreOf(example.text)).map((occurrence) => occurrence.message)).toEqual([]);
+    expect(check(rule, exampleScore(example)).map((occurrence) => occurrence.message)).toEqual([]);
   });
 
   it('answers alike every time and leaves what it is given as it was', () => {
     for (const example of examplesOf(rule)) {
-      const score = scoreOf(example.text);
+      const score = exampleScore(example);
       const analysis = frozenAnalysis(score);
       const values = Object.freeze(valuesOf(rule));
       const first = rule.check(analysis, values);
@@ -145,6 +145,12 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
     expect(wild).toEqual([]);
   });
 });
+
+/** An example's bars with the figures that come with it. */
+function exampleScore({ text, figures }: Example): Score {
+  const score = scoreOf(text);
+  return figures === undefined ? score : { ...score, figures };
+}
 
 function examplesOf(rule: Rule): readonly Example[] {
   return [...rule.examples.wrong, ...rule.examples.right];

@@ -91,6 +91,7 @@ const leadingNoteOf = (label: Label) => (isDominant(label) ? leadingNote(label) 
 const seventhOf = (label: Label) => notesOf(label)?.seventh;
 const majorThirdOf = (label: Label) =>
   label.quality === 'major' &&
+  degree(label) !== 'VI' &&
   !hasSeventh(label) &&
   !isDominant(label) &&
   !isApplied(label) &&
@@ -207,6 +208,7 @@ export const CHORDS: readonly Planter[] = [
       majorThirdOf,
       (plain, notes) =>
         notes.some((note) => passesBy(plain, note) || note.voice === 'B') ||
+        notes.some((note) => sounding(plain, 'B', note.at)?.name === note.name) ||
         notes.every((note) => !leaps(previous(plain, note), note) && !leaps(note, following(plain, note))),
     ),
   },
@@ -236,7 +238,8 @@ export const CHORDS: readonly Planter[] = [
             plain.voices.B.every(
               (note) => note.at >= label.until || note.until <= label.at || note.name === label.root,
             ) &&
-            namesIn(plain, label).has(notesOf(label)!.fifth),
+            namesIn(plain, label).has(notesOf(label)!.fifth) &&
+            [...namesIn(plain, label)].every((name) => Object.values(notesOf(label)!).includes(name)),
         )
         .map((label) => ({ at: label.at, until: label.until, voices: ['B'] as const })),
   },
@@ -260,7 +263,11 @@ export const CHORDS: readonly Planter[] = [
         return Object.values(plain.voices).flatMap((notes) =>
           notes
             .filter(
-              (note) => note.name === seventh && note.at === label.at && leaps(previous(plain, note), note),
+              (note) =>
+                note.name === seventh &&
+                note.at === label.at &&
+                leaps(previous(plain, note), note) &&
+                previous(plain, note)?.name !== seventh,
             )
             .filter((note) => !phraseEndsBetween(plain, note.at - 1, note.at))
             .filter(
