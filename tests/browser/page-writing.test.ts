@@ -66,7 +66,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await keys('Home PageDown 1 d c b d e f 2 f p 1 f e f g f e 2 d p');
     await keys('Home PageDown 1 b a b g g Shift+ArrowUp b 2 f p 1 b Shift+ArrowDown c d e f f 2 b p');
     await expect.poll(() => page.locator('.side .verdict').textContent()).toMatch(/^(Nothing|no|0)/);
-    expect(await page.locator('.side .mark.fault, .side .mark.query').count()).toBe(0);
+    await expect.poll(() => page.locator('.side .mark.fault, .side .mark.query').count()).toBe(0);
     expect(await page.locator('.side .verdict').textContent()).not.toMatch(/still to be written/);
     await page.locator('#tab-text').click();
     const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');

@@ -41,11 +41,20 @@ export async function builtPage(): Promise<string> {
     if (old.startsWith('page-') && Date.now() - statSync(join(CACHE, old)).mtimeMs > 3_600_000)
       rmSync(join(CACHE, old), { recursive: true, force: true });
   const building = join(CACHE, `building-${process.pid}-${Date.now()}`);
-  await build({
-    configFile: join(ROOT, 'web/vite.config.ts'),
-    logLevel: 'error',
-    build: { outDir: building, emptyOutDir: true },
-  });
+  // A test runner says NODE_ENV=test; the page is to be what people get, with its service worker.
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
+  try {
+    await build({
+      configFile: join(ROOT, 'web/vite.config.ts'),
+      mode: 'production',
+      logLevel: 'error',
+      build: { outDir: building, emptyOutDir: true },
+    });
+  } finally {
+    if (before === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = before;
+  }
   writeFileSync(join(building, 'built'), new Date().toISOString());
   try {
     renameSync(building, folder);

@@ -57,13 +57,13 @@ function ruleArticle(rule: Rule): TemplateResult {
 }
 
 /** Reviewing an example costs milliseconds, but each redraw of the page would do it again. */
-const drawnExamples = new Map<string, Drawn>();
+const drawnExamples = new Map<Example, Drawn>();
 
 function exampleView(rule: Rule, example: Example, kind: 'wrong' | 'right'): TemplateResult {
-  let drawn = drawnExamples.get(example.text);
+  let drawn = drawnExamples.get(example);
   if (drawn === undefined) {
     drawn = drawExample(rule, example);
-    drawnExamples.set(example.text, drawn);
+    drawnExamples.set(example, drawn);
   }
   return html`<figure class="example ${kind}">
     <figcaption><strong>${kind === 'wrong' ? 'Not like this' : 'But like this'}:</strong> ${example.caption}</figcaption>
@@ -76,7 +76,8 @@ function exampleView(rule: Rule, example: Example, kind: 'wrong' | 'right'): Tem
 }
 
 function drawExample(rule: Rule, example: Example): Drawn {
-  const { score } = readNotation(example.text);
+  const read = readNotation(example.text).score;
+  const score = example.figures === undefined ? read : { ...read, figures: example.figures };
   const review = reviewScore(score, CHORALE);
   const marks = marksOf(review);
   const ofRule = new Set(review.findings.filter((f) => f.rule.id === rule.id).map((f) => f.id));
@@ -88,7 +89,7 @@ function drawExample(rule: Rule, example: Example): Drawn {
         .filter((f) => ofRule.has(f.id))
         .map((f, i) => ({ ...f, label: String(i + 1) })),
     },
-    layers: { ...ALL_LAYERS, keys: false, ornaments: true },
+    layers: { ...ALL_LAYERS, keys: false, ornaments: true, figuredBass: example.figures !== undefined },
   };
 }
 
