@@ -2,6 +2,7 @@
 import { createHash } from 'node:crypto';
 import type { ReviewPool } from './pool.ts';
 import type { Stack } from './records.ts';
+import type { ScriptTask } from './review-script.ts';
 import type { Desk } from './store.ts';
 
 export interface Incoming {
@@ -17,18 +18,42 @@ export interface Taken {
   readonly message?: string;
 }
 
-/** Reviews one file and stores it. */
-export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Taken> {
-  const { file, content } = incoming;
-  const sum = createHash('sha256').update(content).digest('hex');
-  if (desk.has(stack.id, file, sum)) return { file, outcome: 'known' };
-  const result = await pool.review({
+/** Reviews again what is to be, from the files kept on the desk. Decisions stay as they are. Gives how many there were. */
+export async function reviewAgain(desk: Desk, pool: ReviewPool, stack: Stack): Promise<number> {
+  const waiting = desk.toReviewAgain(stack.id);
+  const total = waiting.length;
+  const work = async (): Promise<void> => {
+    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
+      const { id, file, sum } = next;
+      const content = desk.content(id);
+      desk.addScript(stack.id, {
+        file,
+        sum,
+        content,
+        ...(await pool.review(taskFor(stack, { file, content }))),
+      });
+    }
+  };
+  await Promise.all(Array.from({ length: pool.threads }, work));
+  return total;
+}
+
+function taskFor(stack: Stack, { file, content }: Incoming): ScriptTask {
+  return {
     file,
     content,
     profile: stack.profile,
     ...(stack.brief === undefined ? {} : { brief: stack.brief }),
     ...(stack.pattern === undefined ? {} : { pattern: stack.pattern }),
-  });
+  };
+}
+
+/** Reviews one file and stores it. */
+export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Taken> {
+  const { file, content } = incoming;
+  const sum = createHash('sha256').update(content).digest('hex');
+  if (desk.has(stack.id, file, sum)) return { file, outcome: 'known' };
+  const result = await pool.review(taskFor(stack, incoming));
   const script = desk.addScript(stack.id, { file, sum, content, ...result });
   return result.error === undefined
     ? { file, outcome: 'new', script }

@@ -6,7 +6,7 @@ import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { backUp, backUpDaily } from './backup.ts';
-import { type Incoming, type Taken, takeAll, takeIn } from './intake.ts';
+import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
 import { DeskRefused, openForReading, openForWriting } from './open.ts';
 import { type ReviewPool, reviewPool } from './pool.ts';
 import type { Stack, StackSettings } from './records.ts';
@@ -31,6 +31,8 @@ export interface MarkingDesk {
   readonly reports: Desk;
   takeIn(stack: Stack, incoming: Incoming): Promise<Taken>;
   takeAll(stack: number, incoming: AsyncIterable<Incoming> | Iterable<Incoming>): AsyncGenerator<Taken>;
+  /** Reviews again what a change of profile or brief calls for, or what failed through us. Gives how many. */
+  reviewAgain(stack: number): Promise<number>;
   /** The stack of this name; made where there is none. What is given anew replaces the old. Gives its number. */
   stackFor(settings: RawSettings): number;
   csv(stack: number): Iterable<string>;
@@ -63,6 +65,8 @@ export async function openMarkingDesk(path: string, threads?: number): Promise<M
     reports,
     takeIn: (stack, incoming) => takeIn(desk, workers(), stack, incoming),
     takeAll: (stack, incoming) => takeAll(desk, workers(), desk.stack(stack), incoming),
+    reviewAgain: async (stack) =>
+      desk.toReviewAgain(stack).length === 0 ? 0 : reviewAgain(desk, workers(), desk.stack(stack)),
     stackFor: (raw) => {
       const known = desk.stackNamed(raw.name);
       if (known === undefined) return desk.addStack(readSettings(raw)).id;

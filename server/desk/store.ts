@@ -56,11 +56,18 @@ export class Desk {
     return this.stack(Number(lastInsertRowid));
   }
 
-  /** Puts new settings in the old ones' place. @throws {Outdated} */
+  /**
+   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again.
+   * @throws {Outdated}
+   */
   changeStack(id: number, seen: number, settings: StackSettings): Stack {
+    const known = this.stack(id);
+    const reviewsHold =
+      known.brief === settings.brief && JSON.stringify(known.profile) === JSON.stringify(settings.profile);
     this.db
       .transaction(() => {
         this.#raiseStack(id, seen);
+        if (!reviewsHold) this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ?').run(id);
         this.db
           .prepare(
             'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ? WHERE id = ?',
@@ -117,7 +124,8 @@ export class Desk {
       .prepare(
         `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, again, given, faults, queries, remarks)
          VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
-         ON CONFLICT (stack, file, sum) DO UPDATE SET candidate = excluded.candidate, draft = excluded.draft,
+         ON CONFLICT (stack, file, sum) DO UPDATE SET candidate = coalesce(scripts.candidate, excluded.candidate),
+           draft = CASE WHEN scripts.candidate IS NULL THEN excluded.draft ELSE scripts.draft END,
            facts = excluded.facts, error = excluded.error, again = excluded.again, given = excluded.given,
            faults = excluded.faults, queries = excluded.queries, remarks = excluded.remarks
          WHERE scripts.again`,
@@ -179,6 +187,13 @@ export class Desk {
     const row = this.db.prepare('SELECT * FROM scripts WHERE id = ?').get(id);
     if (row === undefined) throw new Missing(`There is no script ${id} on this desk.`);
     return scriptOf(row as Row);
+  }
+
+  /** Scripts to be reviewed again: the failure was ours, or the stack has another profile or brief since. */
+  toReviewAgain(stack: number): { readonly id: number; readonly file: string; readonly sum: string }[] {
+    return this.db
+      .prepare('SELECT id, file, sum FROM scripts WHERE stack = ? AND again ORDER BY id')
+      .all(stack) as { id: number; file: string; sum: string }[];
   }
 
   /** The file as it was handed in. @throws {Missing} */

@@ -1,7 +1,7 @@
 /** `partwise annotate`: the exercise with its numerals and findings written into it, in a file that opens again. */
 import { writeFile } from 'node:fs/promises';
 import type { LabelStyle } from '../harmony/labels.ts';
-import { writeMusicXml, writeMxl } from '../musicxml/index.ts';
+import { writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
 import { openScore } from '../open/open.ts';
 import { annotationsOf } from '../report/annotations.ts';
@@ -21,6 +21,7 @@ const WRITERS: Readonly<Record<string, (review: Review, labels: LabelStyle) => s
   musicxml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
   xml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
   mxl: (review, labels) => writeMxl(review.score, { annotations: annotationsOf(review, labels) }),
+  mid: (review) => writeMidi(review.score),
   txt: (review) => printNotation(review.score),
 };
 

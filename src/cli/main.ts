@@ -56,7 +56,7 @@ program
   .argument('<file>', 'the exercise; - for standard input')
   .requiredOption(
     '-o, --output <out>',
-    'file to write: .musicxml or .mxl with notes on the score, .txt for our text notation',
+    'file to write: .musicxml or .mxl with notes on the score, .mid to hear, .txt for our text notation',
   )
   .addOption(profileOption())
   .addOption(labelOption())

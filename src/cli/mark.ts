@@ -1,11 +1,11 @@
 /** `partwise mark`: a folder of scripts onto the marking desk. */
 import { existsSync, watch } from 'node:fs';
-import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
-import { join, relative, resolve } from 'node:path';
+import { readFile, stat, writeFile } from 'node:fs/promises';
+import { dirname, join, relative, resolve, sep } from 'node:path';
 import type { MarkingDesk } from '../../server/main.ts';
-import { isStackOfFiles, unzipStack } from '../open/zip.ts';
 import { EXIT, UsageError } from './exit.ts';
 import { reason } from './input.ts';
+import { briefIn, filesIn } from './mark-files.ts';
 import { openPage } from './open-page.ts';
 import { loadProfile } from './profile.ts';
 
@@ -28,9 +28,6 @@ export interface MarkOptions {
   readonly backup?: string;
   readonly restore?: string;
 }
-
-const MOST_BYTES = 8 * 1024 * 1024;
-const MOST_ZIP_BYTES = 512 * 1024 * 1024;
 
 /** Takes in what is new in the folder, then does what else is asked for. */
 export async function markCommand(folder: string, options: MarkOptions): Promise<number> {
@@ -61,19 +58,30 @@ export async function markCommand(folder: string, options: MarkOptions): Promise
 }
 
 async function work(desk: MarkingDesk, place: string, path: string, options: MarkOptions): Promise<number> {
+  // Nor are these, where they lie in the folder, anybody's script.
+  const brief = options.brief ?? (await briefIn(place));
+  const { scheme, reference, csv, json, passphraseFile } = options;
+  const notScripts = new Set(
+    [brief, scheme, reference, csv, json, passphraseFile].flatMap((file) =>
+      file === undefined ? [] : resolve(file),
+    ),
+  );
+  notScripts.add(dirname(path));
   const stack = desk.stackFor({
     name: options.stack ?? 'Scripts',
     ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
-    ...(await textOption('brief', options.brief)),
+    ...(await textOption('brief', brief)),
     ...(await textOption('scheme', options.scheme)),
     ...(await textOption('reference', options.reference)),
     ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
   });
-  const unreadable = await takeFolder(desk, stack, place, path);
+  const again = await desk.reviewAgain(stack);
+  if (again > 0) say(`${again} reviewed again, since the profile or brief has changed.`);
+  const unreadable = await takeFolder(desk, stack, place, notScripts);
   if (options.csv !== undefined) await writeOut(options.csv, desk.csv(stack));
   if (options.json !== undefined) await writeOut(options.json, desk.json(stack));
   if (options.backup !== undefined) say(`Backed up to ${await desk.backUp(options.backup)}.`);
-  const watcher = options.watch ? watchFolder(desk, stack, place, path) : undefined;
+  const watcher = options.watch ? watchFolder(desk, stack, place, notScripts) : undefined;
   if (options.serve || options.open) {
     const page = await (await import('../../server/main.ts')).serve({
       port: options.port,
@@ -95,10 +103,15 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
 }
 
 /** Gives the number of files that could not be read. */
-async function takeFolder(desk: MarkingDesk, stack: number, place: string, path: string): Promise<number> {
+async function takeFolder(
+  desk: MarkingDesk,
+  stack: number,
+  place: string,
+  notScripts: ReadonlySet<string>,
+): Promise<number> {
   const counts = { new: 0, known: 0, unreadable: 0 };
   const started = performance.now();
-  for await (const taken of desk.takeAll(stack, filesIn(place, path))) {
+  for await (const taken of desk.takeAll(stack, filesIn(place, notScripts, tell))) {
     counts[taken.outcome]++;
     if (taken.outcome === 'unreadable') tell(`${taken.file}: ${taken.message}`);
     progress(counts.new + counts.known + counts.unreadable);
@@ -106,65 +119,27 @@ async function takeFolder(desk: MarkingDesk, stack: number, place: string, path:
   progress(undefined);
   const seconds = (performance.now() - started) / 1000;
   say(
-    `${counts.new} new, ${counts.known} known already, ${counts.unreadable} could not be read (${seconds.toFixed(1)} s). Kept in ${path}`,
+    `${counts.new} new, ${counts.known} known already, ${counts.unreadable} could not be read (${seconds.toFixed(1)} s). Kept in ${desk.path}`,
   );
   return counts.unreadable;
-}
-
-/** Files in a folder and its folders, or in a zip, one at a time. The desk's own folder and hidden files are passed over. */
-async function* filesIn(place: string, path: string): AsyncGenerator<{ file: string; content: Uint8Array }> {
-  if (!(await stat(place)).isDirectory()) {
-    yield* filesOf(place, place);
-    return;
-  }
-  const folders = [place];
-  for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
-    const entries = await readdir(folder, { withFileTypes: true });
-    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
-      const full = join(folder, entry.name);
-      if (entry.name.startsWith('.') || full === resolve(path, '..')) continue;
-      if (entry.isDirectory()) folders.push(full);
-      else if (entry.isFile()) yield* filesOf(full, place);
-    }
-  }
-}
-
-async function* filesOf(full: string, place: string): AsyncGenerator<{ file: string; content: Uint8Array }> {
-  const file = relative(place, full) || full;
-  try {
-    const { size } = await stat(full);
-    const zip = /\.zip$/i.test(full);
-    if (size > (zip ? MOST_ZIP_BYTES : MOST_BYTES)) {
-      tell(`${file}: too large to be an exercise; passed over.`);
-      return;
-    }
-    const content = await readFile(full);
-    if (!zip || !isStackOfFiles(content)) yield { file, content };
-    else {
-      const { files, left } = unzipStack(content);
-      for (const message of left) tell(`${file}: ${message}`);
-      for (const { name, content: inner } of files) yield { file: `${file}/${name}`, content: inner };
-    }
-  } catch (error) {
-    tell(`${file}: ${reason(error)}`);
-  }
 }
 
 function watchFolder(
   desk: MarkingDesk,
   stack: number,
   place: string,
-  path: string,
+  notScripts: ReadonlySet<string>,
 ): { close(): Promise<void> } {
   let timer: NodeJS.Timeout | undefined;
   let running: Promise<unknown> = Promise.resolve();
   const watcher = watch(place, { recursive: true }, (_event, name) => {
-    if (name !== null && resolve(place, name).startsWith(resolve(path, '..'))) return;
+    const changed = name === null ? place : resolve(place, name);
+    if ([...notScripts].some((own) => changed === own || changed.startsWith(own + sep))) return;
     clearTimeout(timer);
     // A file that is being copied changes many times: wait until it rests.
     timer = setTimeout(() => {
       running = running
-        .then(() => takeFolder(desk, stack, place, path))
+        .then(() => takeFolder(desk, stack, place, notScripts))
         .catch((error) => tell(reason(error)));
     }, 700);
   });

@@ -50,10 +50,12 @@ export function stackRoutes(marking: MarkingDesk): Router {
     response.json({ stack, ...desk.count(id), after, scripts });
   });
 
-  router.put('/stacks/:id', json, (request, response) => {
+  router.put('/stacks/:id', json, async (request, response) => {
     const { id } = parseQuery(withId, request.params);
     const { revision: seen, ...body } = parseQuery(changedSchema, request.body);
-    response.json({ stack: desk.changeStack(id, seen, readSettings(rawSettings(body), desk.stack(id))) });
+    const stack = desk.changeStack(id, seen, readSettings(rawSettings(body), desk.stack(id)));
+    await marking.reviewAgain(id);
+    response.json({ stack });
   });
 
   router.post(

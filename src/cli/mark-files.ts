@@ -1,0 +1,74 @@
+/** The scripts in a folder or a zip. */
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { join, relative } from 'node:path';
+import { isBrief } from '../brief/brief.ts';
+import { isStackOfFiles, unzipStack } from '../open/zip.ts';
+import { reason } from './input.ts';
+
+const MOST_BYTES = 8 * 1024 * 1024;
+const MOST_ZIP_BYTES = 512 * 1024 * 1024;
+
+export interface ScriptFile {
+  readonly file: string;
+  readonly content: Uint8Array;
+}
+
+/** The brief that lies with the scripts as `brief.txt`, if there is one. */
+export async function briefIn(place: string): Promise<string | undefined> {
+  const path = join(place, 'brief.txt');
+  try {
+    return isBrief(await readFile(path, 'utf8')) ? path : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/**
+ * Files in a folder and its folders, or in a zip, one at a time. Hidden files are passed over, and so is what
+ * `notScripts` names by its whole path: the desk's own folder, the brief.
+ */
+export async function* filesIn(
+  place: string,
+  notScripts: ReadonlySet<string>,
+  tell: (text: string) => void,
+): AsyncGenerator<ScriptFile> {
+  if (!(await stat(place)).isDirectory()) {
+    yield* filesOf(place, place, tell);
+    return;
+  }
+  const folders = [place];
+  for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+    const entries = await readdir(folder, { withFileTypes: true });
+    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+      const full = join(folder, entry.name);
+      if (entry.name.startsWith('.') || notScripts.has(full)) continue;
+      if (entry.isDirectory()) folders.push(full);
+      else if (entry.isFile()) yield* filesOf(full, place, tell);
+    }
+  }
+}
+
+async function* filesOf(
+  full: string,
+  place: string,
+  tell: (text: string) => void,
+): AsyncGenerator<ScriptFile> {
+  const file = relative(place, full) || full;
+  try {
+    const { size } = await stat(full);
+    const zip = /\.zip$/i.test(full);
+    if (size > (zip ? MOST_ZIP_BYTES : MOST_BYTES)) {
+      tell(`${file}: too large to be an exercise; passed over.`);
+      return;
+    }
+    const content = await readFile(full);
+    if (!zip || !isStackOfFiles(content)) yield { file, content };
+    else {
+      const { files, left } = unzipStack(content);
+      for (const message of left) tell(`${file}: ${message}`);
+      for (const { name, content: inner } of files) yield { file: `${file}/${name}`, content: inner };
+    }
+  } catch (error) {
+    tell(`${file}: ${reason(error)}`);
+  }
+}
