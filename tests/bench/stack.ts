@@ -44,9 +44,19 @@ for (const size of SIZES) {
 
 function writeScripts(folder: string, candidates: number): void {
   mkdirSync(folder);
+  let index = 0;
   for (const { name, bytes } of plantedFiles({ candidates })) {
-    // A file system takes no stroke in a name, and 255 bytes of it at most.
-    writeFileSync(join(folder, name.replaceAll('/', '-').slice(-120)), bytes);
+    // A file system takes no stroke in a name, and 255 bytes of it at most; numbered, so that none covers another.
+    writeFileSync(
+      join(
+        folder,
+        `${name
+          .replaceAll('/', '-')
+          .slice(-120)
+          .replace(/\.\w+$/, '')} (${++index})${/\.\w+$/.exec(name)?.[0] ?? ''}`,
+      ),
+      bytes,
+    );
   }
 }
 
