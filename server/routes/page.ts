@@ -17,8 +17,11 @@ export function pageRoutes(folder: string | undefined): Router {
       },
     }),
   );
-  router.get('/', () => {
-    if (existsSync(join(folder, 'index.html'))) return;
+  router.get(['/', '/desk'], (_request, _response, next) => {
+    if (existsSync(join(folder, 'index.html'))) {
+      next();
+      return;
+    }
     throw new Problem(
       503,
       'The page is not built yet',

@@ -107,8 +107,10 @@ describe('the rest of the service', () => {
   });
 
   it('says what to run where the page is not built', async () => {
-    const answer = await request(createApp({ page: '/no/such/folder' })).get('/');
-    expect(answer.status).toBe(503);
-    expect(answer.body.detail).toContain('npm run build');
+    for (const address of ['/', '/desk/']) {
+      const answer = await request(createApp({ page: '/no/such/folder' })).get(address);
+      expect(answer.status, address).toBe(503);
+      expect(answer.body.detail).toContain('npm run build');
+    }
   });
 });
