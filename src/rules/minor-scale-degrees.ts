@@ -1,6 +1,6 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { printKey } from '../harmony/labels.ts';
-import { isStep } from '../harmony/ornamental.ts';
+import { isQuick, isStep } from '../harmony/ornamental.ts';
 import { chordAt, degreeOf } from '../harmony/questions.ts';
 import { departure } from '../harmony/resolution.ts';
 import { previousTone } from '../score/motion.ts';
@@ -78,7 +78,7 @@ function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occu
   return [
     about([tone, next], {
       // A leap away changes the member of the chord; a step back down shows that nothing was to be led up to.
-      severity: isStep(tone, next) ? 'query' : 'remark',
+      severity: isStep(tone, next) && !isQuick(analysis.texture, tone) ? 'query' : 'remark',
       from: tone.at,
       until: next.until,
       message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,

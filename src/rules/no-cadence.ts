@@ -1,7 +1,8 @@
-import type { Analysis, Phrase } from '../harmony/analysis.ts';
+import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/closes.ts';
 import { numeral } from '../harmony/labels.ts';
 import { previousChord, voicings } from '../harmony/voicing.ts';
+import { fifthsPlace } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -60,10 +61,17 @@ function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
     about(
       [...openingTones(known[before.index]!, ['S', 'B']), ...openingTones(known[last.index]!, ['S', 'B'])],
       {
+        // Down a fifth to a major chord: weak, but the ear can take it for a close in the key of that chord.
+        severity: fallsFifth(before, last) ? 'remark' : 'query',
         from: before.at,
         until: last.until,
         message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
       },
     ),
   ];
+}
+
+function fallsFifth(before: Chord, last: Chord): boolean {
+  const falls = fifthsPlace(before.root) - fifthsPlace(last.root) === 1;
+  return falls && before.quality === 'major' && last.quality === 'major' && last.roman.inversion === 0;
 }

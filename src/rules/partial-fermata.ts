@@ -1,4 +1,3 @@
-import { isInner } from '../score/motion.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import type { Texture, Tone } from '../score/texture.ts';
@@ -72,8 +71,8 @@ function pauses(texture: Texture): Occurrence[] {
     const throughout = places.length > 1 && lack.every((voice) => never.includes(voice));
     const at = printPlace(placeAt(texture.score, pause.from));
     occurrences.push({
-      // Closed scores often print one fermata a staff, over soprano and bass only.
-      severity: throughout || lack.every(isInner) ? 'remark' : 'query',
+      // Closed scores often print one fermata a staff, or one in all: only a melody without one leaves it in doubt.
+      severity: throughout || !lack.includes('S') ? 'remark' : 'query',
       voices: lack,
       from: pause.from,
       until: pause.until,

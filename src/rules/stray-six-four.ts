@@ -81,13 +81,13 @@ function stray(analysis: Analysis, chord: Chord): Occurrence[] {
   ];
 }
 
-/** A fault on the beat with the bass leaping in or out; where it steps, or off the beat, worth a second look. */
+/** A fault on the beat with the bass leaping in or out; off the beat worth a second look; where it steps, mentioned. */
 function gravity(analysis: Analysis, { chord, slices }: Voicing): Severity {
   const bar = barAt(analysis.texture.score, chord.at);
   const bass = slices[0] && toneIn(slices[0], 'B');
   if (isFleeting(analysis, chord)) return 'remark';
   if (bass === undefined || metricalStrength(bar, chord.at) < 2) return 'query';
-  return isStepwise(analysis.texture, bass) ? 'query' : 'fault';
+  return isStepwise(analysis.texture, bass) ? 'remark' : 'fault';
 }
 
 function leansOnDominant(analysis: Analysis, chord: Chord): boolean {

@@ -2,7 +2,7 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { numeral } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
 import { about, oncePerPlace, outerTones } from './occurrence.ts';
-import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { defineRule, type Occurrence } from './rule.ts';
 
 export const submediantOutOfPlace = defineRule({
   id: 'submediant-out-of-place',
@@ -17,7 +17,7 @@ export const submediantOutOfPlace = defineRule({
     'Choice of chords: VI goes to II, IV or V.',
   ],
   source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
-  severity: 'query',
+  severity: 'remark',
   parameters: {},
   examples: {
     wrong: [
@@ -51,18 +51,13 @@ const BEFORE: ReadonlySet<number | undefined> = new Set([2, 4]);
 const AFTER: ReadonlySet<number | undefined> = new Set([3]);
 
 function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
-  const { key, from, to, modulates } = step;
+  const { key, from, to } = step;
   const arrives = plainDegree(to.roman) === 6 && BEFORE.has(plainDegree(from.roman));
   const leaves = plainDegree(from.roman) === 6 && AFTER.has(plainDegree(to.roman));
   if (!arrives && !leaves) return [];
-  const inverted = from.roman.inversion + to.roman.inversion > 0;
-  // From the subdominant it is milder, as the chords share two notes; and vi–iii may open a sequence.
-  const mild = leaves || plainDegree(from.roman) === 4 || key.mode === 'minor' || inverted || modulates;
-  const severity: Severity = mild ? 'remark' : 'query';
   const words = `${numeral(from.roman, key)} to ${numeral(to.roman, key)}`;
   return [
     about(outerTones(analysis, step), {
-      severity,
       from: from.chord.at,
       until: to.chord.until,
       message: arrives

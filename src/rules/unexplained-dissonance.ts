@@ -72,6 +72,6 @@ function gravity(analysis: Analysis, ornament: Ornament): Severity {
   const bar = barAt(analysis.texture.score, ornament.at);
   const long = ornament.until - ornament.at >= beatLength(bar.metre);
   const onBeat = metricalStrength(bar, ornament.at) >= 2;
-  if (onBeat) return long ? 'fault' : 'query';
+  if (onBeat && long) return 'fault';
   return long ? 'query' : 'remark';
 }

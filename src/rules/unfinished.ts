@@ -43,10 +43,10 @@ B: G3 D3 E3 D3 | G2*4! |`,
       },
     ],
   },
-  check: ({ texture }) =>
+  check: ({ texture, phrases }) =>
     together(VOICES.flatMap((voice) => stretches(texture, voice)))
       .sort((a, b) => a.from - b.from || VOICES.indexOf(a.voices[0]!) - VOICES.indexOf(b.voices[0]!))
-      .map((stretch) => occurrence(texture, stretch)),
+      .map((stretch) => occurrence(texture, stretch, new Set(phrases.map((phrase) => phrase.from)))),
 });
 
 interface Stretch {
@@ -88,16 +88,22 @@ function together(found: readonly Stretch[]): Stretch[] {
   return merged;
 }
 
-function occurrence({ score }: Texture, { kind, voices, from, until }: Stretch): Occurrence {
+function occurrence(
+  { score }: Texture,
+  { kind, voices, from, until }: Stretch,
+  starts: ReadonlySet<Ticks>,
+): Occurrence {
   const bar = barAt(score, from);
   const length = beats(until - from, bar.metre);
   const where = printPlace(placeAt(score, from));
   const written = score.voices[voices[0]!].some((event) => event.kind === 'note');
   const verb = voices.length === 1 ? 'rests' : 'rest';
+  const short = until - from < beatLength(bar.metre);
   const unwritten = written ? ` for ${length} from ${where}` : '';
   return {
-    // A half-finished exercise is normal; a rest where the others sing was meant, and rarely fits the style.
-    severity: kind === 'gap' || until - from < beatLength(bar.metre) ? 'remark' : 'query',
+    // A half-finished exercise is normal; a rest where the others sing was meant, and fits the style only as a breath
+    // or where a voice enters a phrase later than the others.
+    severity: kind === 'gap' || short || starts.has(from) ? 'remark' : 'query',
     voices,
     from,
     until,

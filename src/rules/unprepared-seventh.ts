@@ -89,6 +89,7 @@ function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Oc
 
 /** Off the beat and short it comes and goes with the other quavers; lent by another voice, the ear has it already. */
 function gravity(analysis: Analysis, tone: Tone, lent: boolean): Severity {
+  if (lent && isQuick(analysis.texture, tone)) return 'remark';
   return lent || isQuick(analysis.texture, tone) ? 'query' : 'fault';
 }
 

@@ -118,12 +118,13 @@ function gravity(
     if (toFifth) return undefined;
     // Up a fourth to the third of the tonic: the tenor's other way out when the cadence would lack its third.
     if (steps === 3 && memberOf(next, goesTo.pitch) === 'third') return 'remark';
-    return isQuick(texture, tone) ? 'remark' : 'query';
+    // Quick, or going on down by step, an inner voice is covered by the others.
+    return isQuick(texture, tone) || steps === -1 ? 'remark' : 'query';
   }
   // A bass that goes on down the scale (V6–vi).
   if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
   // Inside a phrase, or into another degree than the tonic, a melody that falls to the fifth is often given so.
-  return tone.voice === 'S' && toFifth && !closes ? 'query' : 'fault';
+  return tone.voice === 'S' && toFifth && !closes ? 'remark' : 'fault';
 }
 
 /** Down a third to the fifth of the next chord, with or without a short passing note between. */

@@ -90,7 +90,7 @@ function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
   if (cadence.inverted) {
     const goal = analysis.chords[cadence.goal]!;
     return {
-      severity: cadence.kind === 'plagal' && goal.roman.inversion === 0 ? 'query' : 'fault',
+      severity: cadence.kind === 'plagal' && goal.roman.inversion === 0 ? 'remark' : 'fault',
       message: `The last phrase ends with a ${cadence.kind} cadence, weakened because ${invertedWords(analysis, cadence)}.`,
     };
   }
