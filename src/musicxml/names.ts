@@ -81,13 +81,15 @@ export function readName(name: string): NameReading {
   const plain = name.toLowerCase().replace(/ß/g, 'ss').normalize('NFD').replace(/\p{M}/gu, '');
   const accompaniment = ACCOMPANIMENT.test(plain);
   if (accompaniment) return { voices: [], accompaniment, exact: false };
-  const voices: VoiceName[] = [];
-  let exact = true;
-  for (const word of plain.split(/[^\p{L}]+/u).filter((one) => one !== '')) {
-    const one = VOICE_OF.get(word);
-    const said = PAIRS.get(word) ?? (one === undefined ? [] : [one]);
-    exact &&= said.length > 0;
-    for (const voice of said) if (!voices.includes(voice)) voices.push(voice);
-  }
-  return { voices, accompaniment, exact: exact && voices.length > 0 };
+  const words = plain.split(/[^\p{L}]+/u).filter((word) => word !== '' && !/^(i{1,3}|iv)$/.test(word));
+  const said = words.map((word) => PAIRS.get(word) ?? voiceOf(word));
+  const exact = words.length > 0 && said.every((voices) => voices.length > 0);
+  // A single letter is a voice only among others: "A." is the alto, "Part A" is not.
+  const telling = said.filter((_, i) => exact || words[i]!.length > 1).flat();
+  return { voices: [...new Set(telling)], accompaniment, exact };
+}
+
+function voiceOf(word: string): readonly VoiceName[] {
+  const voice = VOICE_OF.get(word);
+  return voice === undefined ? [] : [voice];
 }

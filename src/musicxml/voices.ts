@@ -131,11 +131,13 @@ function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefin
   const named = staves.flatMap((staff) => namedLines(source.parts[staff.part]!, staff));
   const lines: Partial<Record<VoiceName, Line>> = {};
   for (const voice of VOICES) {
-    const claims = named.filter((one) => one.voice === voice);
-    // "Soprano" before "Given melody", which is sung by the same voice.
-    const first = claims.find((one) => readName(source.parts[one.line.part]!.name).exact) ?? claims[0];
+    const all = named.filter((one) => one.voice === voice);
+    // "Soprano" before "Given melody" and "Alto" before "Alto trombone", which may play what it likes.
+    const exact = all.filter((one) => readName(source.parts[one.line.part]!.name).exact);
+    const claims = exact.length > 0 ? exact : all;
+    const [first] = claims;
     if (first === undefined) continue;
-    // The given melody may stand there twice; two different sopranos are five voices.
+    // A part may stand there twice; two different sopranos are five voices.
     if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) refuse(source, staves);
     lines[voice] = first.line;
   }

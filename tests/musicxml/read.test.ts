@@ -339,6 +339,30 @@ describe('voices', () => {
     expect(score.remarks[0]!.message).toMatch(/no part for the alto and tenor/);
   });
 
+  it('sets instruments aside beside the named voices, whatever they play', () => {
+    const parts = SATB([notes('w:C5')], [notes('w:G4')], [notes('w:E4')], [notes('w:C3')]);
+    const score = read(
+      partwise({ ...parts, 'Alto trombone': [notes('q:A4 q:B4 q:A4 q:B4')], 'Oboe 1': [notes('w:A5')] }),
+    );
+    expect(voice(score, 'A')).toBe('G4:4');
+    expect(score.remarks.map((remark) => remark.message)).toEqual([
+      'The part "Alto trombone" was set aside; only the four voices are judged.',
+      'The part "Oboe 1" was set aside; only the four voices are judged.',
+    ]);
+  });
+
+  it('takes Part A to Part D from the top, not for an alto and a bass', () => {
+    const score = read(
+      partwise({
+        'Part A': [notes('w:C5')],
+        'Part B': [notes('w:G4')],
+        'Part C': [notes('w:E4')],
+        'Part D': [notes('w:C3')],
+      }),
+    );
+    expect(VOICES.map((one) => voice(score, one))).toEqual(['C5:4', 'G4:4', 'E4:4', 'C3:4']);
+  });
+
   it('keeps the outer note where a voice divides for one chord, and says so', () => {
     const steps = Array.from({ length: 6 }, () => notes('q:C5 q:D5 q:E5 q:F5'));
     const low = (last: string) => [...Array.from({ length: 6 }, () => notes('q:C3 q:D3 q:C3 q:D3')), last];
