@@ -151,7 +151,10 @@ function isImplicit(score: Score, index: number): boolean {
   const bar = score.bars[index]!;
   const full = barLength(bar.metre);
   if (bar.offset > 0) return true;
-  if (bar.duration >= full || bar.misfits.length > 0) return false;
+  if (bar.duration >= full) return false;
+  // Too short by a slip, or meant to be short although some voice slipped in it.
+  const [misfit] = bar.misfits;
+  if (misfit !== undefined) return misfit.expected === bar.duration;
   const next = score.bars[index + 1];
   const first = score.bars[0]!;
   const opensSplit = next !== undefined && next.offset === bar.duration;

@@ -4,6 +4,7 @@ import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { endOf, type Score, VOICES } from '../../src/score/score.ts';
+import { barLength } from '../../src/score/time.ts';
 import type { Seedling } from './mutate.ts';
 
 export type Fate = 'refused' | 'reviewed';
@@ -67,9 +68,26 @@ export function wholeScore(score: Score): void {
   }
 }
 
+/**
+ * MusicXML does not say that a bar meant to be short was to be shorter than it came out, so such a slip can't be kept; nor
+ * can one of a voice that wrote nothing but gaps.
+ */
+export function isExpressible(score: Score): boolean {
+  return score.bars.every((bar) =>
+    bar.misfits.every(
+      ({ voice, expected }) =>
+        (expected === barLength(bar.metre) || (expected === bar.duration && bar.index > 0)) &&
+        score.voices[voice].some(
+          (event) => event.kind !== 'gap' && event.at >= bar.at && event.at < bar.at + bar.duration,
+        ),
+    ),
+  );
+}
+
 /** What is handed back reads as the same score. */
 function handedBack(score: Score): void {
   if (VOICES.every((voice) => score.voices[voice].every((event) => event.kind !== 'note'))) return;
+  if (!isExpressible(score)) return;
   for (const layout of ['four staves', 'closed score'] as const) {
     const again = readMusicXml(new TextEncoder().encode(writeMusicXml(score, { layout })));
     if (!again.ok) throw new Error(`Handed back on ${layout}, refused: ${again.message}`);
