@@ -108,11 +108,7 @@ function appliedTo(
   following: number | undefined,
 ): { target: number; quality: 'major' | 'minor' } | undefined {
   const distance =
-    type === TYPE.M || type === TYPE.M7
-      ? 1
-      : type === TYPE.o || type === TYPE.ø7 || type === TYPE.o7
-        ? 5
-        : 0;
+    type === TYPE.M || type === TYPE.M7 ? 1 : type === TYPE.o || type === TYPE.ø7 || type === TYPE.o7 ? 5 : 0;
   if (distance === 0) return undefined;
   const target = TARGETS[key.mode].find(([place]) => place === offset - distance);
   if (target === undefined) return undefined;

@@ -7,10 +7,7 @@ test.each([
     'a plain phrase',
     'title: A phrase\ntempo: 72\nkey: G major\nmetre: 4/4\nupbeat: 1\nS: D5 | B4 C5 D (C B4) | A*2! A*2 ||\n',
   ],
-  [
-    'ties and held notes',
-    'key: C major\nmetre: 4/4\nS: C5*4 | (= B4) C5*3 ||\nB: C3_ (C D) E*2 | C*4 ||\n',
-  ],
+  ['ties and held notes', 'key: C major\nmetre: 4/4\nS: C5*4 | (= B4) C5*3 ||\nB: C3_ (C D) E*2 | C*4 ||\n'],
   [
     'a change of key and metre',
     'key: C major\nmetre: 4/4\nS: C5*4 |\n\nkey: 2 flats\nmetre: 3/2\nS: C5 D Eb ||\n',

@@ -8,6 +8,7 @@ import { candidateFinder } from './candidates.ts';
 import type { Grid } from './grid.ts';
 import { type KeyNumber, keyScores } from './keys.ts';
 import { CHORD_IN_KEY, CHORD_PLACE, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
+import type { End, Start } from './path.ts';
 import { chordScorer, LONGEST, loadSegment, newSegment, spanFeatures } from './segment.ts';
 import { stepScorer } from './stepScorer.ts';
 import { type ChordNumber, newStanding, placeClass, type Standing, standingAfter } from './transition.ts';
@@ -31,22 +32,6 @@ const KEPT = 20;
 const MARGIN = 5;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 const STRANGE_COST = 6;
-
-/** A chord in a key that may begin at one boundary, with the best way there. */
-interface Start {
-  readonly at: number;
-  readonly chord: ChordNumber;
-  readonly key: number;
-  readonly standing: Standing;
-  readonly back: End | undefined;
-}
-
-/** A segment that may end at one boundary. */
-export interface End {
-  readonly start: Start;
-  readonly to: number;
-  readonly score: number;
-}
 
 /** A chord on trial at one boundary, and for each length it may have its own score. */
 interface Trial {

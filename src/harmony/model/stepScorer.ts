@@ -19,7 +19,7 @@ import {
   ROOT_STEP,
   TURNED_PROGRESSION,
 } from './layout.ts';
-import type { End } from './search.ts';
+import type { End } from './path.ts';
 import { bassPlace, type ChordNumber, changeFeatures, leaving, noteIndex, relation } from './transition.ts';
 import { VOCABULARY, vocabularyIndex } from './vocabulary.ts';
 
