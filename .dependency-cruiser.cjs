@@ -14,18 +14,7 @@ const MAY_IMPORT = {
   open: ['notation', 'musicxml', 'score'],
   brief: ['report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score'],
   report: ['open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score'],
-  desk: [
-    'brief',
-    'report',
-    'open',
-    'review',
-    'profiles',
-    'rules',
-    'harmony',
-    'score',
-    'notation',
-    'writing',
-  ],
+  desk: ['brief', 'report', 'open', 'review', 'profiles', 'rules', 'harmony', 'score', 'notation', 'writing'],
 };
 
 const layers = Object.entries(MAY_IMPORT).map(([folder, allowed]) => ({
@@ -54,7 +43,12 @@ module.exports = {
       from: { path: '^web/' },
       to: { path: '^(server|src/cli)/' },
     },
-    { name: 'service-without-page', severity: 'error', from: { path: '^server/' }, to: { path: '^(web|src/cli)/' } },
+    {
+      name: 'service-without-page',
+      severity: 'error',
+      from: { path: '^server/' },
+      to: { path: '^(web|src/cli)/' },
+    },
     {
       name: 'cli-starts-service',
       comment: 'The command line may load server/main.ts, only to start the service.',
@@ -87,6 +81,9 @@ module.exports = {
     doNotFollow: { path: 'node_modules' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.json' },
-    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'node', 'default', 'types'] },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+    },
   },
 };

@@ -3,7 +3,7 @@ import { readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
 import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
-import { endOf, type Score, VOICES } from '../../src/score/score.ts';
+import { endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { barLength } from '../../src/score/time.ts';
 import type { Seedling } from './mutate.ts';
 
@@ -69,19 +69,24 @@ export function wholeScore(score: Score): void {
 }
 
 /**
- * MusicXML does not say that a bar meant to be short was to be shorter than it came out, so such a slip can't be kept; nor
- * can one of a voice that wrote nothing but gaps.
+ * Three slips can't be kept in MusicXML: a bar meant to be shorter than it came out, a miscount by a voice that wrote
+ * nothing but gaps, and a bar that all voices cut short but only some of them closed with a barline.
  */
 export function isExpressible(score: Score): boolean {
-  return score.bars.every((bar) =>
-    bar.misfits.every(
+  return score.bars.every((bar) => {
+    const full = barLength(bar.metre);
+    const wrote = (voice: VoiceName) =>
+      score.voices[voice].some(
+        (event) => event.kind !== 'gap' && event.at >= bar.at && event.at < bar.at + bar.duration,
+      );
+    const cutShort = bar.duration < full && bar.misfits.some(({ expected }) => expected === full);
+    if (cutShort && VOICES.some((one) => wrote(one) && !bar.misfits.some(({ voice }) => voice === one)))
+      return false;
+    return bar.misfits.every(
       ({ voice, expected }) =>
-        (expected === barLength(bar.metre) || (expected === bar.duration && bar.index > 0)) &&
-        score.voices[voice].some(
-          (event) => event.kind !== 'gap' && event.at >= bar.at && event.at < bar.at + bar.duration,
-        ),
-    ),
-  );
+        (expected === full || (expected === bar.duration && bar.index > 0)) && wrote(voice),
+    );
+  });
 }
 
 /** What is handed back reads as the same score. */
