@@ -104,8 +104,9 @@ function chosen(value: string): Severity | 'ignore' {
 
 function weigh(consecutive: Consecutive, values: ParallelValues): Severity | 'ignore' {
   if (consecutive.changeOfPosition) return 'remark';
-  if (consecutive.acrossFermata) return chosen(values.acrossPhrases);
   const { way, pair } = consecutive;
+  if (consecutive.acrossFermata)
+    return way === 'direct' ? chosen(values.acrossPhrases) : lighter(chosen(values.acrossPhrases));
   // What the outer voices should not do, the inner ones may when other notes lie between.
   if (way === 'decorated')
     return isInnerPair(pair) ? lighter(chosen(values.decorated)) : chosen(values.decorated);

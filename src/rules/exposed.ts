@@ -4,6 +4,7 @@ import { chordAt, sameHarmony } from '../harmony/questions.ts';
 import { intervalName } from '../score/interval.ts';
 import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
+import { sliceAt } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';
 import { inOrder, withArticle } from './wording.ts';
 
@@ -20,9 +21,10 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
     const before = chordAt(analysis, transition.from.at);
     const after = chordAt(analysis, transition.to.at);
     const broken = before !== undefined && after !== undefined && sameHarmony(before, after);
-    const light = broken || crossesFermata(transition);
+    const offBeat = (sliceAt(analysis.texture, soprano.from.at)?.strength ?? 0) < 2;
+    const light = broken || offBeat || crossesFermata(transition);
     occurrences.push({
-      // Inside one chord the leap only breaks it up, and a new phrase may begin anywhere.
+      // Inside one chord the leap only breaks it up; from a note off the beat it only decorates; a new phrase begins afresh.
       ...(light ? { severity: 'remark' as const } : {}),
       voices: ['S', 'B'],
       from: Math.max(soprano.from.at, bass.from.at),

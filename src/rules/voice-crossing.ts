@@ -18,11 +18,11 @@ export const voiceCrossing = defineRule({
     'Part-writing: voices do not cross.',
   ],
   source:
-    'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment',
+    'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment, and the tenor dip below a bass that was doubled an octave lower',
   severity: 'query',
   parameters: {
     bass: {
-      value: 1,
+      value: 2,
       statement: 'How many beats tenor and bass may be crossed and be worth no more than a remark.',
       range: [0, 16],
     },

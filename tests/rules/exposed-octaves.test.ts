@@ -60,6 +60,25 @@ B: E3 G3 A3! E3 |`,
         },
       ],
     },
+    {
+      name: 'from a note off the beat, a remark',
+      text: `key: C major
+metre: 2/4
+S: (G4 A4) F4 |
+A: E4 A3 |
+T: C4 C4 |
+B: (E3 C4) F3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1½',
+          voices: 'SB',
+          notes: 'S:A4 F4 B:C4 F3',
+          severity: 'remark',
+          says: 'Soprano and bass both move down into an octave, and the soprano leaps: A4–C4 to F4–F3 (soprano down a major third).',
+        },
+      ],
+    },
   ],
   passing: [
     {

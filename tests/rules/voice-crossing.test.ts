@@ -80,21 +80,21 @@ B: C3 F3 G3 C3 |`,
       ],
     },
     {
-      name: 'bass above tenor for two beats, a query',
+      name: 'bass above tenor for three beats, a query',
       text: `key: C major
-metre: 3/4
-S: E4 D4 E4 |
-A: C4 B3 G3 |
-T: C3 B2 G3 |
-B: E3 D3 C3 |`,
+metre: 4/4
+S: E4 D4 E4 E4 |
+A: C4 B3 C4 G3 |
+T: C3 B2 C3 G3 |
+B: E3 D3 E3 C3 |`,
       expect: [
         {
           bar: '1',
           beat: '1',
           voices: 'TB',
-          notes: 'T:C3 B2 B:E3 D3',
+          notes: 'T:C3 B2 C3 B:E3 D3 E3',
           severity: 'query',
-          says: 'The bass goes above the tenor: E3–D3 over C3–B2.',
+          says: 'The bass goes above the tenor: E3–D3–E3 over C3–B2–C3.',
         },
       ],
     },
