@@ -255,6 +255,9 @@ export function spanFeatures(segment: Segment, out: Int32Array, n: number): numb
 
 const ROLE_COUNT = 8;
 
+/** Of two voices one is taken to sing the root: full chords, from which the weights are learnt, hardly say so. */
+const ROOTLESS_COST = 3;
+
 /**
  * Scores chords over one segment as {@link chordFeatures} would, but faster: what each tone is worth in each role is
  * summed once, before the chords are tried.
@@ -315,6 +318,7 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
       }
     }
     const sounding = Math.max(2, segment.grid.sounding[segment.from]!) - 2;
+    if (sounding === 0 && (present & 1) === 0) score -= ROOTLESS_COST;
     return (
       score +
       weights[presentFrom + (sounding * TYPES + type) * 16 + present]! +
