@@ -5,14 +5,15 @@ import { reviewScore } from '../../src/review/review.ts';
 import type { Tone } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { Missing, type Script, type Stack } from './records.ts';
-import { isPrinted, scoreOf, standingOf } from './reports.ts';
+import { isPrinted, openedScript, standingOf } from './reports.ts';
 import type { Desk } from './store.ts';
 
 /** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Missing} for an unreadable file */
 export function annotatedScript(desk: Desk, stack: Stack, script: Script): string {
-  const score = scoreOf(desk, script);
-  if (score === undefined)
+  const opened = openedScript(desk, script);
+  if (opened === undefined)
     throw new Missing(`${script.file} could not be read, so there is no score to write into.`);
+  const { score, layout } = opened;
   const review = reviewScore(score, stack.profile);
   const { findings, remarks } = standingOf(desk, script);
   const { tones } = review.analysis.texture;
@@ -34,5 +35,8 @@ export function annotatedScript(desk: Desk, stack: Stack, script: Script): strin
       words: text,
     })),
   ];
-  return writeMusicXml(score, { annotations: annotationsOf(review, 'figures', marks) });
+  return writeMusicXml(score, {
+    annotations: annotationsOf(review, 'figures', marks),
+    ...(layout === undefined ? {} : { layout }),
+  });
 }

@@ -58,9 +58,17 @@ export function standingOf(desk: Desk, script: Script, decisions?: readonly Deci
 
 /** The score of a script, read anew from its file; undefined for a file that could not be read. */
 export function scoreOf(desk: Desk, script: ScriptEntry): Score | undefined {
+  return openedScript(desk, script)?.score;
+}
+
+/** The same with what else its file says. */
+export function openedScript(
+  desk: Desk,
+  script: ScriptEntry,
+): Extract<ReturnType<typeof openScore>, { ok: true }> | undefined {
   if (script.error !== undefined) return undefined;
   const opened = openScore(desk.content(script.id));
-  return opened.ok ? opened.score : undefined;
+  return opened.ok ? opened : undefined;
 }
 
 /** How a script changed since the candidate's draft before it; undefined where it is the first. */

@@ -1,9 +1,9 @@
 /** `partwise annotate`: the exercise with its numerals and findings written into it, in a file that opens again. */
 import { writeFile } from 'node:fs/promises';
 import type { LabelStyle } from '../harmony/labels.ts';
-import { writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
+import { type WriteOptions, writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
-import { openScore } from '../open/open.ts';
+import { type Opened, openScore } from '../open/open.ts';
 import { annotationsOf } from '../report/annotations.ts';
 import { type Review, reviewScore } from '../review/review.ts';
 import { EXIT, UsageError } from './exit.ts';
@@ -16,14 +16,22 @@ export interface AnnotateOptions {
   readonly labels: LabelStyle;
 }
 
+type Write = (review: Review, labels: LabelStyle, layout: Layout) => string | Uint8Array;
+type Layout = Extract<Opened, { ok: true }>['layout'];
+
 /** What each ending of the file to write means. Only MusicXML carries the notes on the score. */
-const WRITERS: Readonly<Record<string, (review: Review, labels: LabelStyle) => string | Uint8Array>> = {
-  musicxml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
-  xml: (review, labels) => writeMusicXml(review.score, { annotations: annotationsOf(review, labels) }),
-  mxl: (review, labels) => writeMxl(review.score, { annotations: annotationsOf(review, labels) }),
+const WRITERS: Readonly<Record<string, Write>> = {
+  musicxml: (review, ...how) => writeMusicXml(review.score, marked(review, ...how)),
+  xml: (review, ...how) => writeMusicXml(review.score, marked(review, ...how)),
+  mxl: (review, ...how) => writeMxl(review.score, marked(review, ...how)),
   mid: (review) => writeMidi(review.score),
   txt: (review) => printNotation(review.score),
 };
+
+/** On as many staves as the pupil's own file. */
+function marked(review: Review, labels: LabelStyle, layout: Layout): WriteOptions {
+  return { annotations: annotationsOf(review, labels), ...(layout === undefined ? {} : { layout }) };
+}
 
 export async function annotateCommand(file: string, options: AnnotateOptions): Promise<number> {
   const { output, labels } = options;
@@ -46,7 +54,7 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
     const { message, line } = opened.error;
     throw new UsageError(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
   }
-  const written = write(reviewScore(opened.score, profile), labels);
+  const written = write(reviewScore(opened.score, profile), labels, opened.layout);
   try {
     await writeFile(output, written);
   } catch (error) {

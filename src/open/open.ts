@@ -2,7 +2,7 @@
  * Any file's bytes → Score. What a file is shows in its content, never in its name: a zip archive and markup are
  * MusicXML, anything else is our text notation.
  */
-import { readMusicXml } from '../musicxml/index.ts';
+import { type Assignment, readMusicXml } from '../musicxml/index.ts';
 import { readNotation } from '../notation/index.ts';
 import type { Score } from '../score/score.ts';
 import { decodeText } from './decode.ts';
@@ -30,6 +30,8 @@ export type Opened =
       readonly score: Score;
       /** For our text notation: the text, decoded. */
       readonly text?: string;
+      /** For MusicXML: on how many staves the file has its voices, so that it can be handed back likewise. */
+      readonly layout?: Assignment['layout'];
     }
   | { readonly ok: false; readonly error: Unreadable };
 
@@ -60,7 +62,7 @@ export function kindOf(bytes: Uint8Array): FileKind {
 
 function openMusicXml(bytes: Uint8Array, kind: FileKind): Opened {
   const read = readMusicXml(bytes);
-  if (read.ok) return { ok: true, kind, score: read.score };
+  if (read.ok) return { ok: true, kind, score: read.score, layout: read.assignment.layout };
   const { message, line, column } = read;
   return {
     ok: false,

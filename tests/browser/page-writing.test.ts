@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
@@ -151,7 +152,9 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     const exercise = readFileSync(
       new URL('../../fixtures/exercises/fault-consecutives.txt', import.meta.url),
     );
-    await dropFiles(page, [{ name: 'fault-consecutives.txt', bytes: exercise }]);
+    // On two staves, as most pupils hand it in: so it is handed back.
+    const closed = writeMusicXml(readNotation(exercise.toString()).score, { layout: 'closed score' });
+    await dropFiles(page, [{ name: 'fault-consecutives.musicxml', bytes: new TextEncoder().encode(closed) }]);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).not.toBe('A tune for practice');
     await ready(page);
     await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
@@ -166,7 +169,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
       }),
     ]);
     const bytes = readFileSync((await download.path())!);
-    expect(bytes.toString()).toContain('<score-partwise');
+    expect(bytes.toString()).toContain('<staves>2</staves>');
     await dropFiles(page, [{ name: 'marked.musicxml', bytes }]);
     await expect.poll(() => page.locator('.reader-remarks, .voices-form').count()).toBeGreaterThan(0);
     await ready(page);

@@ -1,8 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
+import { readNotation } from '../../src/notation/index.ts';
 import { jsonLineSchema, jsonReviewSchema } from '../../src/report/schema.ts';
 import { partwise } from './run.ts';
 
@@ -174,6 +176,16 @@ describe('partwise annotate', () => {
       expect(after!.chords).toEqual(before!.chords);
     },
   );
+
+  it('hands a closed score back as a closed score', async () => {
+    const { score } = readNotation(readFileSync(CLEAN, 'utf8'));
+    const closed = file('closed.musicxml', writeMusicXml(score, { layout: 'closed score' }));
+    const out = join(folder, 'closed annotated.musicxml');
+    expect(await partwise(['annotate', closed, '-o', out])).toMatchObject({ status: 0, err: '' });
+    const read = readMusicXml(readFileSync(out));
+    expect(read).toMatchObject({ ok: true, assignment: { layout: 'closed score' } });
+    expect(read.ok && read.score.voices).toEqual(score.voices);
+  });
 
   it('says which endings it knows', async () => {
     const { status, err } = await partwise(['annotate', FAULTY, '-o', join(folder, 'out.pdf')]);

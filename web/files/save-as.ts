@@ -1,6 +1,6 @@
 /** The exercise as a file, in each form it can be handed on. */
 import { WHO_DECIDES } from '../../src/brief/last-check.ts';
-import { writeMidi, writeMusicXml } from '../../src/musicxml/index.ts';
+import { type WriteOptions, writeMidi, writeMusicXml } from '../../src/musicxml/index.ts';
 import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
@@ -24,7 +24,7 @@ export async function save(
     case 'text':
       return saveFile(fileName(title, 'txt'), text, 'text/plain');
     case 'musicxml':
-      return saveFile(fileName(title, 'musicxml'), writeMusicXml(score), MUSICXML);
+      return saveFile(fileName(title, 'musicxml'), writeMusicXml(score, layoutOf(state)), MUSICXML);
     case 'annotated':
       return saveFile(fileName(`${title} marked`, 'musicxml'), markedMusicXml(state), MUSICXML);
     case 'midi':
@@ -42,7 +42,15 @@ export async function save(
 function markedMusicXml(state: PageState): string {
   const { score } = state.history.now;
   const review = reviewScore(score, chosenProfile(state.settings));
-  return writeMusicXml(score, { annotations: annotationsOf(review, state.settings.labels) });
+  return writeMusicXml(score, {
+    annotations: annotationsOf(review, state.settings.labels),
+    ...layoutOf(state),
+  });
+}
+
+/** A score that came on two staves is handed back on two. */
+function layoutOf({ exercise }: PageState): Pick<WriteOptions, 'layout'> {
+  return exercise.source === undefined ? {} : { layout: exercise.source.assignment.layout };
 }
 
 /** The last check as plain text. */
