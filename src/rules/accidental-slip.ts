@@ -2,11 +2,13 @@ import type { Analysis, Key } from '../harmony/analysis.ts';
 import { printKey } from '../harmony/labels.ts';
 import { chordAt, memberOf, membersOf } from '../harmony/questions.ts';
 import { belongsToKey } from '../harmony/spelling.ts';
+import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
+import { nextTone, previousTone } from '../score/motion.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type KeySignature, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
-import { barLength, type Ticks } from '../score/time.ts';
+import { barLength, beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -62,7 +64,7 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
   // Only a plain letter can be an accidental forgotten.
   if (expected === 0 || tone.pitch.alteration !== 0) return [];
   const meant: Pitch = { ...tone.pitch, alteration: expected };
-  const reason = whySuspect(analysis, tone, meant);
+  const reason = whySuspect(analysis, tone, meant) ?? lineAgainst(analysis, tone, meant);
   if (reason === undefined) return [];
   return [
     about([tone], {
@@ -93,6 +95,38 @@ function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | unde
   // In an applied chord the note belongs to the key that the chord points to.
   const explained = memberOf(chord, tone.pitch) !== undefined && chord.roman.applied !== undefined;
   return explained ? undefined : `${printKey(key)} does not have it`;
+}
+
+/**
+ * What the line says against a natural of a beat or more, even where a chord can be made of it: that it does not lead
+ * on by semitone, and makes an augmented or diminished interval or stands against its own sharp or flat near by.
+ */
+function lineAgainst(analysis: Analysis, tone: Tone, meant: Pitch): string | undefined {
+  const { texture } = analysis;
+  const beat = beatLength(barAt(texture.score, tone.at).metre);
+  const [before, after] = [previousTone(texture, tone), nextTone(texture, tone)];
+  if (tone.until - tone.at < beat) return undefined;
+  if (after !== undefined && Math.abs(intervalBetween(tone.pitch, after.pitch).semitones) <= 1)
+    return undefined;
+  const odd = [before, after].some(
+    (other) => other !== undefined && isOdd(intervalBetween(tone.pitch, other.pitch)),
+  );
+  if (odd) return 'the line makes an awkward interval with it';
+  const close = VOICES.some((voice) =>
+    texture.tones[voice].some(
+      (other) =>
+        other.until > tone.at - beat &&
+        other.at < tone.until + beat &&
+        other.pitch.step === meant.step &&
+        other.pitch.alteration === meant.alteration,
+    ),
+  );
+  return close ? `${printNoteName(meant)} sounds close by` : undefined;
+}
+
+function isOdd(interval: Interval): boolean {
+  const quality = intervalQuality(interval);
+  return quality !== 'perfect' && quality !== 'major' && quality !== 'minor';
 }
 
 /**

@@ -1,8 +1,13 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/doubling.ts';
+import { tonesIn } from '../harmony/hearing.ts';
+import { keysNearTo } from '../harmony/keysNear.ts';
+import { printKey } from '../harmony/labels.ts';
+import { keyFacts } from '../harmony/tonal.ts';
 import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
-import { about } from './occurrence.ts';
+import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName } from '../score/pitch.ts';
+import { type Slice, toneIn } from '../score/texture.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
 
@@ -44,7 +49,11 @@ B: A2 D3 E3*2 | A2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+      analysis.texture.slices.flatMap((slice) => doubledInThird(analysis, slice)),
+    ),
 });
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -57,4 +66,32 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
       message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${inWords(tones.map(inVoice))}.`,
     }),
   );
+}
+
+/**
+ * Four voices on a minor third with its upper note in the bass, both doubled or the lower: the lower is the root of a
+ * diminished triad without its fifth, if that is what a key near has on it.
+ */
+function doubledInThird(analysis: Analysis, slice: Slice): Occurrence[] {
+  const tones = tonesIn(slice);
+  const bass = toneIn(slice, 'B')?.pitch;
+  if (tones.length < 4 || bass === undefined || slice.strength < 2) return [];
+  const above = tones.filter((tone) => !sameNoteName(tone.pitch, bass));
+  const root = above[0]?.pitch;
+  // A minor third lies three places down the line of fifths from its lower note.
+  if (root === undefined || fifthsPlace(bass) !== fifthsPlace(root) - 3 || above.length < 2) return [];
+  if (!above.every((tone) => sameNoteName(tone.pitch, root))) return [];
+  const fifth = noteNameAtFifths(fifthsPlace(root) - 6);
+  const key = keysNearTo(analysis, slice.at).find((near) =>
+    [root, bass, fifth].every((name) => keyFacts(near).harmonic.some((own) => sameNoteName(own, name))),
+  );
+  if (key === undefined) return [];
+  return [
+    about(above, {
+      severity: 'remark',
+      from: slice.at,
+      until: slice.until,
+      message: `${printNoteName(root)}, in ${printKey(key)} the root of a diminished triad, is doubled: ${inWords(above.map(inVoice))}.`,
+    }),
+  ];
 }

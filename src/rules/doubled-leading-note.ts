@@ -1,11 +1,13 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { doublingsOf } from '../harmony/doubling.ts';
+import { type Doubling, doublingsIn, doublingsOf } from '../harmony/doubling.ts';
+import { hearings } from '../harmony/hearing.ts';
+import { dominantIn } from '../harmony/keysNear.ts';
 import { isStepwise } from '../harmony/ornamental.ts';
 import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
 
@@ -47,7 +49,16 @@ B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+      hearings(analysis.texture).flatMap((heard) => {
+        // The reading may take the chord for one of another key, in which the note does not lead.
+        const leading = dominantIn(analysis, heard)?.leading;
+        const found = leading && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, leading) : [];
+        return found.map((doubling) => doubledAs(leading!, doubling, 'remark'));
+      }),
+    ),
 });
 
 /** One occurrence for each stretch of a dominant chord in which two voices or more sound its leading note. */
@@ -55,14 +66,18 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   if (leading === undefined) return [];
-  return doublingsOf(analysis, voicing, leading).map(({ from, until, tones }) =>
-    about(tones, {
-      severity: gravity(analysis, chord, leading, tones),
-      from,
-      until,
-      message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
-    }),
+  return doublingsOf(analysis, voicing, leading).map((doubling) =>
+    doubledAs(leading, doubling, gravity(analysis, chord, leading, doubling.tones)),
   );
+}
+
+function doubledAs(leading: NoteName, { from, until, tones }: Doubling, severity: Severity): Occurrence {
+  return about(tones, {
+    severity,
+    from,
+    until,
+    message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
+  });
 }
 
 /**

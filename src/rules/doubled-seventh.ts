@@ -1,9 +1,10 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { doublingsOf } from '../harmony/doubling.ts';
+import { type Doubling, doublingsIn, doublingsOf } from '../harmony/doubling.ts';
+import { hearings } from '../harmony/hearing.ts';
 import { type Voicing, voicings } from '../harmony/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
-import { about } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { type NoteName, printNoteName } from '../score/pitch.ts';
+import { about, besides } from './occurrence.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
 
 export const doubledSeventh = defineRule({
@@ -44,17 +45,29 @@ B: C3 G2 C3*2! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+      hearings(analysis.texture).flatMap((heard) => {
+        const { seventh } = heard.members;
+        // The reading may hold one of the notes for an ornament; the ear has them side by side all the same.
+        const found = seventh && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, seventh) : [];
+        return found.map((doubling) => doubledAs(seventh!, doubling, 'remark'));
+      }),
+    ),
 });
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { seventh } = voicing.chord.members;
   if (seventh === undefined) return [];
-  return doublingsOf(analysis, voicing, seventh).map(({ from, until, tones }) =>
-    about(tones, {
-      from,
-      until,
-      message: `The seventh of the chord, ${printNoteName(seventh)}, is doubled: ${inWords(tones.map(inVoice))}.`,
-    }),
-  );
+  return doublingsOf(analysis, voicing, seventh).map((doubling) => doubledAs(seventh, doubling));
+}
+
+function doubledAs(seventh: NoteName, { from, until, tones }: Doubling, severity?: Severity): Occurrence {
+  return about(tones, {
+    ...(severity === undefined ? {} : { severity }),
+    from,
+    until,
+    message: `The seventh of the chord, ${printNoteName(seventh)}, is doubled: ${inWords(tones.map(inVoice))}.`,
+  });
 }

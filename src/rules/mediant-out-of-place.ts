@@ -1,7 +1,10 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { numeral } from '../harmony/labels.ts';
+import { type HeardStep, heardSteps } from '../harmony/heardSteps.ts';
+import { numeral, printKey } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { about, oncePerPlace, outerTones } from './occurrence.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { toneIn } from '../score/texture.ts';
+import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const mediantOutOfPlace = defineRule({
@@ -42,7 +45,11 @@ B: G3 B2 C3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+  check: (analysis) =>
+    besides(
+      oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+      oncePerPlace(heardSteps(analysis).flatMap((step) => strayAsHeard(analysis, step))),
+    ),
 });
 
 /** Degrees a mediant chord leads to. */
@@ -62,6 +69,23 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
       from: from.chord.at,
       until: to.chord.until,
       message: `The mediant chord, ${numeral(from.roman, key)}, goes to ${numeral(to.roman, key)}.`,
+    }),
+  ];
+}
+
+/** The same in a key that the reading does not choose, though it is near. */
+function strayAsHeard(analysis: Analysis, { key, from, to, fromDegree, toDegree }: HeardStep): Occurrence[] {
+  if (!(fromDegree === 3 && toDegree === 5)) return [];
+  const where = printPlace(placeAt(analysis.texture.score, from.at));
+  const tones = [from, to].flatMap(({ slices }) =>
+    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
+  );
+  return [
+    about(tones, {
+      severity: 'remark',
+      from: from.at,
+      until: to.until,
+      message: `The chord at ${where} is the mediant of ${printKey(key)}, and goes straight to the dominant.`,
     }),
   ];
 }

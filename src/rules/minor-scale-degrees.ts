@@ -1,4 +1,5 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
+import { keysNear } from '../harmony/keysNear.ts';
 import { printKey } from '../harmony/labels.ts';
 import { isQuick, isStep } from '../harmony/ornamental.ts';
 import { chordAt, degreeOf } from '../harmony/questions.ts';
@@ -58,27 +59,31 @@ B: A2 D3 E3 A2 | E3*2 A2*2! |`,
 
 function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   const chord = chordAt(analysis, tone.at);
-  // An applied or special chord borrows its notes from another key.
-  if (chord === undefined || chord.key.mode !== 'minor') return [];
-  if (chord.roman.applied !== undefined || chord.roman.special !== undefined) return [];
+  if (chord === undefined) return [];
   const next = departure(analysis.texture, tone);
   if (next === undefined) return [];
   const { key } = chord;
-  if (isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key);
-  return [];
+  // An applied or special chord borrows its notes from another key.
+  const plain =
+    key.mode === 'minor' && chord.roman.applied === undefined && chord.roman.special === undefined;
+  if (plain && isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key, true);
+  // The reading may take the raised sixth itself for the sign of another key.
+  const near = keysNear(analysis, chord, 1).find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
+  return near === undefined ? [] : raisedSixth(analysis, tone, next, near, false);
 }
 
-function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occurrence[] {
+function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key, sure: boolean): Occurrence[] {
   const before = previousTone(analysis.texture, tone);
   const rises = semitone(next.pitch) > semitone(tone.pitch);
   // Up by step, down from the raised seventh (both belong to the dominant), or chromatically down: part of a line.
   if (rises && isStep(tone, next)) return [];
   if (before !== undefined && isDegree(before, key, 7, 1)) return [];
   if (next.pitch.step === tone.pitch.step) return [];
+  if (!sure && (!isStep(tone, next) || !isDegree(next, key, 5, 0))) return [];
   return [
     about([tone, next], {
       // A leap away changes the member of the chord; a step back down shows that nothing was to be led up to.
-      severity: isStep(tone, next) && !isQuick(analysis.texture, tone) ? 'query' : 'remark',
+      severity: sure && isStep(tone, next) && !isQuick(analysis.texture, tone) ? 'query' : 'remark',
       from: tone.at,
       until: next.until,
       message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,

@@ -100,7 +100,7 @@ function bareFifths(analysis: Analysis): Occurrence[] {
     }
     return [
       about(fifth.tones, {
-        severity: 'query',
+        severity: fifth.inverted ? 'remark' : 'query',
         from: slice.at,
         until: last.until,
         message: `The chord on ${printNoteName(fifth.root)} has no third: ${inWords(fifth.tones.map(inVoice))}.`,
@@ -109,11 +109,16 @@ function bareFifths(analysis: Analysis): Occurrence[] {
   });
 }
 
-function bareFifthIn(slice: Slice): { root: NoteName; tones: Tone[] } | undefined {
+function bareFifthIn(slice: Slice): { root: NoteName; tones: Tone[]; inverted: boolean } | undefined {
   const tones = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
   const bass = tones.at(-1)?.pitch;
   if (tones.length < VOICES.length || bass === undefined) return undefined;
   const others = tones.filter((tone) => !sameNoteName(tone.pitch, bass));
-  const fifth = others.every((tone) => isPerfectFifth(intervalUp(bass, tone.pitch)));
-  return fifth && others.length > 0 ? { root: bass, tones } : undefined;
+  const [other] = others;
+  if (other === undefined) return undefined;
+  if (others.every((tone) => isPerfectFifth(intervalUp(bass, tone.pitch))))
+    return { root: bass, tones, inverted: false };
+  // Over its fifth: the ear may still hope for a suspension.
+  const over = others.every((tone) => isPerfectFifth(intervalUp(tone.pitch, bass)));
+  return over ? { root: other.pitch, tones, inverted: true } : undefined;
 }

@@ -25,6 +25,18 @@ export function outerTones(analysis: Analysis, { from, to }: HarmonyStep): Tone[
   return [from, to].flatMap(({ chord }) => openingTones(known[chord.index]!, ['S', 'B']));
 }
 
+/**
+ * What was found, and of what a second witness says only that which touches nothing found: no place is named twice.
+ * In order of time.
+ */
+export function besides(found: readonly Occurrence[], more: readonly Occurrence[]): Occurrence[] {
+  const touches = (a: Occurrence, b: Occurrence) =>
+    a.from < b.until && b.from < a.until && a.voices.some((voice) => b.voices.includes(voice));
+  const kept = found.slice();
+  for (const occurrence of more) if (!kept.some((known) => touches(known, occurrence))) kept.push(occurrence);
+  return kept.sort((a, b) => a.from - b.from);
+}
+
 /** The first of the occurrences that begin at the same moment: a step read in two keys is one step. */
 export function oncePerPlace(occurrences: readonly Occurrence[]): Occurrence[] {
   return occurrences.filter((occurrence, i) => occurrences[i - 1]?.from !== occurrence.from);

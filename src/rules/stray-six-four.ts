@@ -1,12 +1,15 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { type Hearing, hearingAt, hearings, tonesIn } from '../harmony/hearing.ts';
 import { numeral } from '../harmony/labels.ts';
 import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
 import { endsPhrase } from '../harmony/questions.ts';
+import { placesTo } from '../harmony/rubs.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
-import { sameNoteName } from '../score/pitch.ts';
+import { nextTone, phraseBreaks, previousTone } from '../score/motion.ts';
+import { printNoteName, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
 import { toneIn } from '../score/texture.ts';
-import { about, openingTones } from './occurrence.ts';
+import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const straySixFour = defineRule({
@@ -57,7 +60,11 @@ B: C3 D3 E3 G3 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.chords.flatMap((chord) => stray(analysis, chord)),
+  check: (analysis) =>
+    besides(
+      analysis.chords.flatMap((chord) => stray(analysis, chord)),
+      hearings(analysis.texture).flatMap((heard) => strayAsHeard(analysis, heard)),
+    ),
 });
 
 function stray(analysis: Analysis, chord: Chord): Occurrence[] {
@@ -88,6 +95,40 @@ function gravity(analysis: Analysis, { chord, slices }: Voicing): Severity {
   if (isFleeting(analysis, chord)) return 'remark';
   if (bass === undefined || metricalStrength(bar, chord.at) < 2) return 'query';
   return isStepwise(analysis.texture, bass) ? 'remark' : 'fault';
+}
+
+/** A triad over its fifth by the notes alone, with a bass that leaps in and out, between other chords. */
+function strayAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
+  const { texture } = analysis;
+  const { root, fifth, seventh } = heard.members;
+  if (seventh !== undefined || heard.quality === 'diminished' || !sameNoteName(heard.bass, fifth)) return [];
+  const basses = new Set(heard.slices.flatMap((slice) => toneIn(slice, 'B') ?? []));
+  const [first, last] = [[...basses][0]!, [...basses].at(-1)!];
+  const [before, after] = [previousTone(texture, first), nextTone(texture, last)];
+  if (before === undefined || after === undefined || phraseBreaks(texture).has(first.at)) return [];
+  const leaps = Math.abs(placesTo(before, first)) > 1 && Math.abs(placesTo(last, after)) > 1;
+  // Longer than the triad, the bass is not its own; an octave away it is the same bass.
+  const own = first.at >= heard.at && last.until <= heard.until;
+  if (
+    !leaps ||
+    !own ||
+    [...basses, before, after].some(
+      (tone) => tone !== first && tone.pitch.step === fifth.step && !basses.has(tone),
+    )
+  )
+    return [];
+  // Part of a broken chord: the same triad goes before or after.
+  const around = [hearingAt(texture, first.at - 1), hearingAt(texture, last.until)];
+  if (around.some((other) => other !== undefined && sameNoteName(other.members.root, root))) return [];
+  const slice = heard.slices[0]!;
+  return [
+    about(tonesIn(slice), {
+      severity: 'remark',
+      from: heard.at,
+      until: heard.until,
+      message: `What sounds at ${printPlace(placeAt(texture.score, heard.at))} is a six-four on ${printNoteName(root)}, and the bass leaps to it and away from it.`,
+    }),
+  ];
 }
 
 function leansOnDominant(analysis: Analysis, chord: Chord): boolean {

@@ -1,7 +1,10 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { numeral } from '../harmony/labels.ts';
+import { type HeardStep, heardSteps } from '../harmony/heardSteps.ts';
+import { numeral, printKey } from '../harmony/labels.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { about, oncePerPlace, outerTones } from './occurrence.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { toneIn } from '../score/texture.ts';
+import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
 export const submediantOutOfPlace = defineRule({
@@ -43,7 +46,11 @@ B: C3 A2 D3 G2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+  check: (analysis) =>
+    besides(
+      oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+      oncePerPlace(heardSteps(analysis).flatMap((step) => strayAsHeard(analysis, step))),
+    ),
 });
 
 /** Degrees from which no submediant is expected, and to which none is. */
@@ -63,6 +70,23 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
       message: arrives
         ? `The submediant comes from where it is not expected: ${words}.`
         : `The submediant leads where it is not expected: ${words}.`,
+    }),
+  ];
+}
+
+/** The same in a key that the reading does not choose, though it is near. */
+function strayAsHeard(analysis: Analysis, { key, from, to, fromDegree, toDegree }: HeardStep): Occurrence[] {
+  if (!(fromDegree === 4 && toDegree === 6)) return [];
+  const where = printPlace(placeAt(analysis.texture.score, from.at));
+  const tones = [from, to].flatMap(({ slices }) =>
+    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
+  );
+  return [
+    about(tones, {
+      severity: 'remark',
+      from: from.at,
+      until: to.until,
+      message: `The submediant of ${printKey(key)} comes straight from the subdominant at ${where}.`,
     }),
   ];
 }

@@ -1,10 +1,13 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { clashesWith } from '../harmony/dissonance.ts';
+import { hearingAt } from '../harmony/hearing.ts';
 import { numeral } from '../harmony/labels.ts';
+import { placesTo, type Rub, rubs } from '../harmony/rubs.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
+import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, inWords, named } from './wording.ts';
 
@@ -47,7 +50,11 @@ B: C3 C3 F2 G2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.ornaments.flatMap((ornament) => unexplained(analysis, ornament)),
+  check: (analysis) =>
+    besides(
+      analysis.ornaments.flatMap((ornament) => unexplained(analysis, ornament)),
+      rubs(analysis.texture).flatMap((rub) => unexplainedAsHeard(analysis, rub)),
+    ),
 });
 
 function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
@@ -74,4 +81,23 @@ function gravity(analysis: Analysis, ornament: Ornament): Severity {
   const onBeat = metricalStrength(bar, ornament.at) >= 2;
   if (onBeat && long) return 'fault';
   return long ? 'query' : 'remark';
+}
+
+/**
+ * A beat in which nothing that sounds is a chord, and in it a note as long that leaps in and out: the reading may take
+ * its neighbours for the intruders, but it is this line that the ear cannot follow.
+ */
+function unexplainedAsHeard(analysis: Analysis, { slice, before, tone, after, against }: Rub): Occurrence[] {
+  const long = tone.until - tone.at >= beatLength(slice.bar.metre);
+  const leaps = Math.abs(placesTo(before, tone)) > 1 && Math.abs(placesTo(tone, after)) > 1;
+  if (tone.at !== slice.at || !long || !leaps) return [];
+  if (hearingAt(analysis.texture, slice.at) !== undefined) return [];
+  return [
+    about([tone, ...against], {
+      severity: 'remark',
+      from: tone.at,
+      until: tone.until,
+      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))}, and the ${VOICE_WORDS[tone.voice]} leaps to it and away from it.`,
+    }),
+  ];
 }

@@ -1,13 +1,14 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { clashesWith } from '../harmony/dissonance.ts';
 import { isStep } from '../harmony/ornamental.ts';
+import { givesWay, placesTo, type Rub, rubs } from '../harmony/rubs.ts';
 import { previousTone } from '../score/motion.ts';
-import { printPitch, staffPlace } from '../score/pitch.ts';
+import { printPitch, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords, named } from './wording.ts';
 
@@ -50,7 +51,11 @@ B: C3 F3 G3*2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.ornaments.flatMap((ornament) => unprepared(analysis, ornament)),
+  check: (analysis) =>
+    besides(
+      analysis.ornaments.flatMap((ornament) => unprepared(analysis, ornament)),
+      rubs(analysis.texture).flatMap(unpreparedAsHeard),
+    ),
 });
 
 function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
@@ -71,6 +76,22 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
       from: ornament.at,
       until: ornament.resolution.until,
       message: `${inVoice(ornament.tone)} is dissonant with ${inWords(clashes.map(named))} and falls to ${printPitch(ornament.resolution.pitch)} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(before.pitch)}.`,
+    }),
+  ];
+}
+
+/** A note leapt to on the beat that rubs against one that stays, and gives way to it downward by step. */
+function unpreparedAsHeard(rub: Rub): Occurrence[] {
+  const { slice, before, tone, after, against } = rub;
+  if (tone.at !== slice.at || Math.abs(placesTo(before, tone)) <= 1 || placesTo(tone, after) !== -1)
+    return [];
+  if (sameNoteName(before.pitch, tone.pitch) || !givesWay(rub)) return [];
+  return [
+    about([before, tone, after, ...against], {
+      severity: 'remark',
+      from: slice.at,
+      until: after.until,
+      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))} and falls to ${printPitch(after.pitch)} like a suspension, but the ${VOICE_WORDS[tone.voice]} leaps to it from ${printPitch(before.pitch)}.`,
     }),
   ];
 }

@@ -1,15 +1,18 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { type Hearing, hearings, tonesIn } from '../harmony/hearing.ts';
+import { dominantIn } from '../harmony/keysNear.ts';
 import { isPassingBy, isQuick } from '../harmony/ornamental.ts';
 import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
 import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
-import { isInner, nextTone } from '../score/motion.ts';
+import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, printPitch, sameNoteName } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Texture, Tone } from '../score/texture.ts';
-import { beatLength } from '../score/time.ts';
+import { sliceAt, type Texture, type Tone, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
+import { besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -61,7 +64,11 @@ B: G3 C3 D3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+      hearings(analysis.texture).flatMap((heard) => unresolvedAsHeard(analysis, heard)),
+    ),
 });
 
 function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -81,16 +88,39 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
     if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'up') !== undefined) return [];
     const severity = gravity(analysis, tone, goesTo, tonic, next);
     if (severity === undefined) return [];
-    return [
-      {
-        severity,
-        voices: [voice],
-        from: Math.max(tone.at, chord.at),
-        until: Math.max(goesTo.until, next.at),
-        tones: [tone, goesTo],
-        message: `${inVoice(tone)} is the leading note, but the ${VOICE_WORDS[voice]} goes to ${printPitch(goesTo.pitch)} instead of rising to the tonic.`,
-      },
-    ];
+    return [unresolvedTo(tone, goesTo, severity, Math.max(tone.at, chord.at), next.at)];
+  });
+}
+
+function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks, next: Ticks): Occurrence {
+  return {
+    severity,
+    voices: [tone.voice],
+    from,
+    until: Math.max(goesTo.until, next),
+    tones: [tone, goesTo],
+    message: `${inVoice(tone)} is the leading note, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(goesTo.pitch)} instead of rising to the tonic.`,
+  };
+}
+
+/** Where notes that sound as a dominant in a near key are left for its tonic, whatever the reading makes of them. */
+function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
+  const { texture } = analysis;
+  const dominant = dominantIn(analysis, heard);
+  if (dominant === undefined || phraseBreaks(texture).has(heard.until)) return [];
+  const { leading, tonic } = dominant;
+  const last = heard.slices.at(-1)!;
+  const then = sliceAt(texture, heard.until);
+  if (then === undefined || !tonesIn(then).some((tone) => sameNoteName(tone.pitch, tonic))) return [];
+  return VOICES.flatMap((voice): Occurrence[] => {
+    const tone = toneIn(last, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, leading) || tone.until > heard.until) return [];
+    if (isPassingBy(texture, tone)) return [];
+    const goesTo = departure(texture, tone);
+    if (goesTo === undefined || resolutionOf(texture, tone, 'up') !== undefined) return [];
+    const { steps } = intervalBetween(tone.pitch, goesTo.pitch);
+    if (Math.abs(steps) <= 1 || (steps === -2 && isInner(voice))) return [];
+    return [unresolvedTo(tone, goesTo, 'remark', Math.max(tone.at, heard.at), heard.until)];
   });
 }
 

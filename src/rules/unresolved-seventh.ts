@@ -1,12 +1,16 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { isFleeting, isQuick } from '../harmony/ornamental.ts';
+import { type Hearing, hearingAt, hearings } from '../harmony/hearing.ts';
+import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
 import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions.ts';
 import { departure, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
+import { phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, toneIn } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
+import { besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -48,7 +52,11 @@ B: G3 C3 D3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
+      hearings(analysis.texture).flatMap((heard) => unresolvedAsHeard(analysis, heard)),
+    ),
 });
 
 function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -64,16 +72,39 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
     if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'down') !== undefined) return [];
     const severity = gravity(analysis, voicing, tone, goesTo);
     if (severity === undefined) return [];
-    return [
-      {
-        severity,
-        voices: [voice],
-        from: Math.max(tone.at, chord.at),
-        until: Math.max(goesTo.until, next.at),
-        tones: [tone, goesTo],
-        message: `${inVoice(tone)} is the seventh of the chord, but the ${VOICE_WORDS[voice]} goes to ${printPitch(goesTo.pitch)} instead of falling by step.`,
-      },
-    ];
+    return [unresolvedTo(tone, goesTo, severity, Math.max(tone.at, chord.at), next.at)];
+  });
+}
+
+function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks, next: Ticks): Occurrence {
+  return {
+    severity,
+    voices: [tone.voice],
+    from,
+    until: Math.max(goesTo.until, next),
+    tones: [tone, goesTo],
+    message: `${inVoice(tone)} is the seventh of the chord, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(goesTo.pitch)} instead of falling by step.`,
+  };
+}
+
+/**
+ * What sounds as a seventh chord by its notes, whatever it is taken for, has a seventh for the ear. Only a leap away
+ * is told: a step may have its reason in the reading that made another chord of it.
+ */
+function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
+  const { seventh } = heard.members;
+  const last = heard.slices.at(-1)!;
+  if (seventh === undefined || phraseBreaks(analysis.texture).has(heard.until)) return [];
+  return VOICES.flatMap((voice): Occurrence[] => {
+    const tone = toneIn(last, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, seventh) || tone.until > heard.until) return [];
+    if (isPassingBy(analysis.texture, tone)) return [];
+    const goesTo = departure(analysis.texture, tone);
+    if (goesTo === undefined || isStep(tone, goesTo) || goesTo.pitch.step === tone.pitch.step) return [];
+    // Sung on in another voice, or still the same chord: the seventh is only passed on.
+    const next = hearingAt(analysis.texture, goesTo.at);
+    if (next !== undefined && memberOf(next, seventh) !== undefined) return [];
+    return [unresolvedTo(tone, goesTo, 'remark', Math.max(tone.at, heard.at), heard.until)];
   });
 }
 

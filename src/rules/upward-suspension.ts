@@ -1,10 +1,11 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { clashesWith } from '../harmony/dissonance.ts';
+import { givesWay, isPrepared, type Rub, rubs } from '../harmony/rubs.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt } from '../score/texture.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -46,7 +47,11 @@ B: C3 G3 C3*2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.ornaments.flatMap((ornament) => rising(analysis, ornament)),
+  check: (analysis) =>
+    besides(
+      analysis.ornaments.flatMap((ornament) => rising(analysis, ornament)),
+      rubs(analysis.texture).flatMap(risingAsHeard),
+    ),
 });
 
 function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
@@ -62,6 +67,22 @@ function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
       from: ornament.at,
       until: resolution.until,
       message: `${inVoice(tone)} is held over as a dissonance, and the ${VOICE_WORDS[ornament.voice]} goes up to ${printPitch(resolution.pitch)} instead of falling by step.`,
+    }),
+  ];
+}
+
+/** A note that stays while others move into it, and then gives way upward, whatever chord it is taken for. */
+function risingAsHeard(rub: Rub): Occurrence[] {
+  const { slice, before, tone, after, against } = rub;
+  const { steps, semitones } = intervalBetween(tone.pitch, after.pitch);
+  const struck = against.some((other) => other.at === slice.at);
+  if (!isPrepared(rub) || !givesWay(rub) || !struck || steps !== 1 || semitones !== 2) return [];
+  return [
+    about([before, tone, after], {
+      severity: 'remark',
+      from: slice.at,
+      until: after.until,
+      message: `${inVoice(tone)} stays as a dissonance, and the ${VOICE_WORDS[tone.voice]} goes up to ${printPitch(after.pitch)} instead of falling by step.`,
     }),
   ];
 }

@@ -1,0 +1,96 @@
+/**
+ * Chords by the notes alone. The analysis weighs everything that is around and may explain a note away, or take a
+ * chord with a wrong note in it for another chord in another key; what sounds at one moment, taken by itself, is a
+ * second witness, which rules call where a fault could hide behind the reading.
+ */
+import { fifthsPlace, type NoteName } from '../score/pitch.ts';
+import { VOICES } from '../score/score.ts';
+import { type Slice, type Texture, type Tone, toneIn } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
+import type { Members, TriadQuality } from './analysis.ts';
+import { CHORD_TYPES, membersAt } from './chordTypes.ts';
+
+/** A stretch in which all that sounds is one triad or seventh chord, of which only the fifth may be missing. */
+export interface Hearing {
+  readonly at: Ticks;
+  readonly until: Ticks;
+  readonly slices: readonly Slice[];
+  readonly members: Members;
+  readonly quality: TriadQuality;
+  /** The lowest note when it begins. */
+  readonly bass: NoteName;
+}
+
+/** The plain chords of {@link CHORD_TYPES}: none with a name of its own, none with an augmented fifth. */
+const PLAIN = CHORD_TYPES.map((type, index) => ({ type, index })).filter(
+  ({ type }) => type.special === undefined && type.quality !== 'augmented',
+);
+
+const known = new WeakMap<Texture, readonly Hearing[]>();
+
+/** All stretches that sound as a plain chord with three voices or more, in order of time. Worked out once. */
+export function hearings(texture: Texture): readonly Hearing[] {
+  const before = known.get(texture);
+  if (before) return before;
+  const found: Hearing[] = [];
+  for (const slice of texture.slices) {
+    const heard = hear(slice);
+    if (heard === undefined) continue;
+    const last = found.at(-1);
+    if (last !== undefined && last.until === heard.at && sameChord(last, heard))
+      found[found.length - 1] = { ...last, until: heard.until, slices: [...last.slices, slice] };
+    else found.push(heard);
+  }
+  known.set(texture, found);
+  return found;
+}
+
+/** The first chord heard from a moment on; undefined at the end. */
+export function hearingFrom(texture: Texture, at: Ticks): Hearing | undefined {
+  return hearings(texture).find((hearing) => hearing.at >= at);
+}
+
+/** The chord heard at a moment, if a plain one is. */
+export function hearingAt(texture: Texture, at: Ticks): Hearing | undefined {
+  return hearings(texture).find((hearing) => at >= hearing.at && at < hearing.until);
+}
+
+/** The tones that sound in a slice, from the top. */
+export function tonesIn(slice: Slice): readonly Tone[] {
+  return VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
+}
+
+function hear(slice: Slice): Hearing | undefined {
+  const tones = tonesIn(slice);
+  const bass = toneIn(slice, 'B');
+  if (tones.length < 3 || bass === undefined) return undefined;
+  const places = new Set(tones.map((tone) => fifthsPlace(tone.pitch)));
+  if (places.size < 3) return undefined;
+  for (const { type, index } of PLAIN) {
+    const { offsets } = type;
+    if (places.size > offsets.length) continue;
+    for (const root of places) {
+      const whole = offsets.every((offset, i) => i === 2 || places.has(root + offset));
+      if (!whole || ![...places].every((place) => offsets.includes(place - root))) continue;
+      return {
+        at: slice.at,
+        until: slice.until,
+        slices: [slice],
+        members: membersAt(root, index),
+        quality: type.quality,
+        bass: bass.pitch,
+      };
+    }
+  }
+  return undefined;
+}
+
+function sameChord(a: Hearing, b: Hearing): boolean {
+  const same = (x: NoteName | undefined, y: NoteName | undefined) =>
+    x === undefined || y === undefined ? x === y : fifthsPlace(x) === fifthsPlace(y);
+  return (
+    same(a.members.root, b.members.root) &&
+    same(a.members.seventh, b.members.seventh) &&
+    a.quality === b.quality
+  );
+}
