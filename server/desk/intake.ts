@@ -1,5 +1,6 @@
 /** Takes files onto a stack: reviewed in the pool, stored one by one, none of them able to stop the rest. */
 import { createHash } from 'node:crypto';
+import { carryOver } from './carrying.ts';
 import type { ReviewPool } from './pool.ts';
 import type { Stack } from './records.ts';
 import type { ScriptTask } from './review-script.ts';
@@ -26,12 +27,9 @@ export async function reviewAgain(desk: Desk, pool: ReviewPool, stack: Stack): P
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
       const { id, file, sum } = next;
       const content = desk.content(id);
-      desk.addScript(stack.id, {
-        file,
-        sum,
-        content,
-        ...(await pool.review(taskFor(stack, { file, content }))),
-      });
+      const result = await pool.review(taskFor(stack, { file, content }));
+      desk.addScript(stack.id, { file, sum, content, ...result });
+      if (result.facts !== undefined) carryOver(desk, id);
     }
   };
   await Promise.all(Array.from({ length: pool.threads }, work));
@@ -55,6 +53,7 @@ export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incomin
   if (desk.has(stack.id, file, sum)) return { file, outcome: 'known' };
   const result = await pool.review(taskFor(stack, incoming));
   const script = desk.addScript(stack.id, { file, sum, content, ...result });
+  if (result.facts !== undefined && result.candidate !== undefined) carryOver(desk, script);
   return result.error === undefined
     ? { file, outcome: 'new', script }
     : { file, outcome: 'unreadable', script, message: result.error.message };

@@ -93,34 +93,34 @@ function changesIn(db: Database): number {
   return Number(db.prepare('SELECT total_changes()').pluck().get());
 }
 
-/** Looks through settings; what is left out stays as it was. @throws {DeskRefused} naming everything wrong */
+/** Looks through settings; what is left out stays as it was, and an empty text takes away what was there. @throws {DeskRefused} naming everything wrong */
 export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
   const wrong: string[] = [];
   const settings: StackSettings = {
     name: raw.name,
     profile: raw.profile ?? known?.profile ?? profileOfBrief(raw.brief) ?? DEFAULT_PROFILE,
     scheme: known?.scheme ?? EXAMPLE_SCHEME,
-    ...(known?.brief === undefined ? {} : { brief: known.brief }),
-    ...(known?.pattern === undefined ? {} : { pattern: known.pattern }),
-    ...(known?.reference === undefined ? {} : { reference: known.reference }),
+    ...(known?.brief === undefined || raw.brief === '' ? {} : { brief: known.brief }),
+    ...(known?.pattern === undefined || raw.pattern === '' ? {} : { pattern: known.pattern }),
+    ...(known?.reference === undefined || raw.reference === '' ? {} : { reference: known.reference }),
   };
   const checked: { -readonly [K in keyof StackSettings]: StackSettings[K] } = { ...settings };
-  if (raw.brief !== undefined) {
+  if (raw.brief) {
     const { problems } = readBrief(raw.brief);
     wrong.push(...problems.map(({ message, line }) => `The brief, line ${line}: ${message}`));
     checked.brief = raw.brief;
   }
-  if (raw.scheme !== undefined) {
+  if (raw.scheme) {
     const scheme = readScheme(raw.scheme);
     if (scheme.ok) checked.scheme = scheme.scheme;
     else wrong.push(...scheme.problems.map((problem) => `The mark scheme: ${problem}`));
   }
-  if (raw.pattern !== undefined) {
+  if (raw.pattern) {
     const pattern = readCandidatePattern(raw.pattern);
     if (pattern.ok) checked.pattern = pattern.pattern;
     else wrong.push(pattern.message);
   }
-  if (raw.reference !== undefined) {
+  if (raw.reference) {
     const reference = openScore(new TextEncoder().encode(raw.reference));
     if (reference.ok) checked.reference = raw.reference;
     else wrong.push(`The reference: ${reference.error.message}`);
@@ -130,5 +130,5 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
 }
 
 function profileOfBrief(brief: string | undefined): Profile | undefined {
-  return brief === undefined ? undefined : profileNamed(readBrief(brief).brief.profile);
+  return !brief ? undefined : profileNamed(readBrief(brief).brief.profile);
 }

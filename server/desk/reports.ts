@@ -36,6 +36,7 @@ import {
 } from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
+import { latestEntries } from './queue.ts';
 import type { Script, ScriptEntry, Stack } from './records.ts';
 import type { Desk } from './store.ts';
 
@@ -187,9 +188,9 @@ export interface Moderated {
   readonly marks: readonly Mark[];
 }
 
-/** Scripts in rank order at one criterion, or by total. */
+/** Scripts in rank order at one criterion, or by total: their marks alone. */
 export function moderationOf(desk: Desk, stack: Stack, criterion: string | undefined): Moderation<Moderated> {
-  const scripts = [...latestDrafts(desk, stack.id)].map(
+  const scripts = latestEntries(desk, stack.id, Number.MAX_SAFE_INTEGER).map(
     ({ id, candidate, draft }): Moderated => ({
       id,
       ...(candidate === undefined ? {} : { candidate }),

@@ -57,7 +57,8 @@ export class Desk {
   }
 
   /**
-   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again.
+   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again; with
+   * another pattern of file names, those of which nobody knows whose they are.
    * @throws {Outdated}
    */
   changeStack(id: number, seen: number, settings: StackSettings): Stack {
@@ -68,6 +69,8 @@ export class Desk {
       .transaction(() => {
         this.#raiseStack(id, seen);
         if (!reviewsHold) this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ?').run(id);
+        if (known.pattern !== settings.pattern)
+          this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ? AND candidate IS NULL').run(id);
         this.db
           .prepare(
             'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ? WHERE id = ?',
@@ -269,13 +272,30 @@ export class Desk {
       .transaction(() => {
         if (script === undefined) this.#raiseStack(stack, seen);
         else this.#raiseScript(script, seen);
-        this.db
-          .prepare('INSERT INTO decisions (id, stack, script, decision) VALUES (?, ?, ?, ?)')
-          .run(decision.id, stack, script ?? null, JSON.stringify(decision));
+        this.#store(decision, stack, script);
         if (decision.kind === 'remark') this.#remember(decision.text, beside);
       })
       .immediate();
     return decision;
+  }
+
+  /** Stores decisions carried over from the draft before, all or none. Whoever had the script before them is told. */
+  carry(stack: number, script: number, carried: readonly Proposed[]): void {
+    this.db
+      .transaction(() => {
+        this.db.prepare('UPDATE scripts SET revision = revision + 1 WHERE id = ?').run(script);
+        for (const proposed of carried) {
+          const made = { ...proposed, id: randomUUID(), at: this.now().toISOString() };
+          this.#store(decisionSchema.parse(made), stack, script);
+        }
+      })
+      .immediate();
+  }
+
+  #store(decision: Decision, stack: number, script: number | undefined): void {
+    this.db
+      .prepare('INSERT INTO decisions (id, stack, script, decision) VALUES (?, ?, ?, ?)')
+      .run(decision.id, stack, script ?? null, JSON.stringify(decision));
   }
 
   /** What a decision was about: needed to undo it. @throws {Missing} */

@@ -77,11 +77,16 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   });
   const again = await desk.reviewAgain(stack);
   if (again > 0) say(`${again} reviewed again, since the profile or brief has changed.`);
-  const unreadable = await takeFolder(desk, stack, place, notScripts);
+  const first = takeFolder(desk, stack, place, notScripts);
+  // Watched from the first look on, so that what comes while it lasts is not missed.
+  const watcher = options.watch ? watchFolder(desk, stack, place, notScripts, first) : undefined;
+  const unreadable = await first.catch(async (error: unknown) => {
+    await watcher?.close();
+    throw error;
+  });
   if (options.csv !== undefined) await writeOut(options.csv, desk.csv(stack));
   if (options.json !== undefined) await writeOut(options.json, desk.json(stack));
   if (options.backup !== undefined) say(`Backed up to ${await desk.backUp(options.backup)}.`);
-  const watcher = options.watch ? watchFolder(desk, stack, place, notScripts) : undefined;
   if (options.serve || options.open) {
     const page = await (await import('../../server/main.ts')).serve({
       port: options.port,
@@ -129,9 +134,11 @@ function watchFolder(
   stack: number,
   place: string,
   notScripts: ReadonlySet<string>,
+  first: Promise<unknown>,
 ): { close(): Promise<void> } {
   let timer: NodeJS.Timeout | undefined;
-  let running: Promise<unknown> = Promise.resolve();
+  // One after the other: what two took in at once would be told twice.
+  let running: Promise<unknown> = first.catch(() => {});
   const watcher = watch(place, { recursive: true }, (_event, name) => {
     const changed = name === null ? place : resolve(place, name);
     if ([...notScripts].some((own) => changed === own || changed.startsWith(own + sep))) return;

@@ -28,10 +28,12 @@ const made = {
 };
 /** The script (one draft of one candidate) a decision is about, by the desk's own id. */
 const script = id;
+/** The decision about the draft before that is made again here. */
+const carriedFrom = id.optional();
 
 export const decisionSchema = z.discriminatedUnion('kind', [
   z.object({ kind: z.literal('agree'), ...made, script, finding: id }),
-  z.object({ kind: z.literal('overrule'), ...made, script, finding: id, reason }),
+  z.object({ kind: z.literal('overrule'), ...made, script, finding: id, reason, carriedFrom }),
   z.object({
     kind: z.literal('overrule for all'),
     ...made,
@@ -40,7 +42,7 @@ export const decisionSchema = z.discriminatedUnion('kind', [
     context: z.string().max(300).optional(),
     reason,
   }),
-  z.object({ kind: z.literal('severity'), ...made, script, finding: id, severity }),
+  z.object({ kind: z.literal('severity'), ...made, script, finding: id, severity, carriedFrom }),
   z.object({
     kind: z.literal('remark'),
     ...made,
@@ -50,9 +52,12 @@ export const decisionSchema = z.discriminatedUnion('kind', [
     /** The end of the stretch; left out where the remark is about one beat. */
     until: crotchets.optional(),
     text: text(DECISION_LIMITS.remark, 'The remark'),
+    carriedFrom,
   }),
   /** Takes back any decision, an earlier undo included (which is a redo). */
   z.object({ kind: z.literal('undo'), ...made, decision: id }),
+  /** A decision about the draft before does not hold for this one, whether it was carried over or only offered. */
+  z.object({ kind: z.literal('leave'), ...made, script, carriedFrom: id }),
 ]);
 export type Decision = z.infer<typeof decisionSchema>;
 export type DecisionKind = Decision['kind'];
@@ -82,15 +87,29 @@ export interface Judged {
   readonly remarks: readonly TeacherRemark[];
 }
 
-/** The decisions that hold: those that no later, still-holding undo takes back. Undos themselves are left out. */
+/**
+ * The decisions that hold: those that no later, still-holding undo takes back, and of those carried over from the draft
+ * before, those that were not left. Undos themselves are left out.
+ */
 export function decisionsInForce(decisions: readonly Decision[]): readonly Exclude<Decision, Of<'undo'>>[] {
   const undone = new Set<string>();
+  const left = new Set<string>();
   // From the last backwards: an undo counts only if nothing after it undid it.
-  for (const decision of [...decisions].reverse())
-    if (decision.kind === 'undo' && !undone.has(decision.id)) undone.add(decision.decision);
-  return decisions.flatMap((decision) =>
-    decision.kind === 'undo' || undone.has(decision.id) ? [] : [decision],
-  );
+  for (const decision of [...decisions].reverse()) {
+    if (undone.has(decision.id)) continue;
+    if (decision.kind === 'undo') undone.add(decision.decision);
+    else if (decision.kind === 'leave') left.add(carriedKey(decision.script, decision.carriedFrom));
+  }
+  return decisions.flatMap((decision) => {
+    if (decision.kind === 'undo' || undone.has(decision.id)) return [];
+    if (!('carriedFrom' in decision) || decision.kind === 'leave') return [decision];
+    const { script: to, carriedFrom: from } = decision;
+    return from !== undefined && left.has(carriedKey(to, from)) ? [] : [decision];
+  });
+}
+
+function carriedKey(to: string, from: string): string {
+  return JSON.stringify([to, from]);
 }
 
 /**
@@ -111,7 +130,7 @@ export function applyDecisions(
   const remarks: TeacherRemark[] = [];
   for (const decision of decisionsInForce(decisions)) {
     if (decision.kind === 'overrule for all') general.set(kindKey(decision.rule, decision.context), decision);
-    else if (decision.script !== script) continue;
+    else if (decision.script !== script || decision.kind === 'leave') continue;
     else if (decision.kind === 'remark') remarks.push(decision);
     else if (decision.kind === 'severity') severities.set(decision.finding, decision);
     else settled.set(decision.finding, decision);

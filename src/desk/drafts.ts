@@ -6,7 +6,6 @@ import { type Score, VOICES } from '../score/score.ts';
 import { CROTCHET, type Ticks } from '../score/time.ts';
 import { alignBars, transpositionBetween } from './align.ts';
 import { likeBars, type NotedBar, notedBars, type PitchCode, pitchCode } from './bar-notes.ts';
-import { type Decision, decisionsInForce } from './decisions.ts';
 import type { ScriptFinding } from './finding.ts';
 
 export interface Draft<F extends ScriptFinding = ScriptFinding> {
@@ -182,40 +181,4 @@ function sharedNotes(old: ScriptFinding, now: ScriptFinding, by: PitchCode): num
 function codeOf(text: string): PitchCode {
   const pitch = parsePitch(text);
   return pitch === undefined ? Number.NaN : pitchCode(pitch);
-}
-
-/** What was decided about a finding of the earlier draft and bears on the same finding in the later one. */
-export interface CarriedDecision {
-  /** Id of the later draft's finding. */
-  readonly finding: string;
-  /** The earlier decision, to be made again for the later draft. */
-  readonly decision: Extract<Decision, { kind: 'overrule' | 'severity' }>;
-  /** False where the notes around it have changed: to be asked, not carried over silently. */
-  readonly sure: boolean;
-}
-
-/**
- * The overrulings and changes of severity that carry over from one draft to the next. Agreement is not carried: a fault
- * that is still there deserves another look. Decisions for the whole class need no carrying.
- *
- * @param script the earlier draft's id, as its decisions have it
- */
-export function carriedDecisions(
-  script: string,
-  decisions: readonly Decision[],
-  comparison: Pick<DraftComparison, 'stillThere'>,
-): CarriedDecision[] {
-  const latest = new Map<string, CarriedDecision['decision'] | undefined>();
-  const severities = new Map<string, CarriedDecision['decision']>();
-  for (const decision of decisionsInForce(decisions)) {
-    if (decision.kind === 'overrule for all' || decision.kind === 'remark' || decision.script !== script)
-      continue;
-    if (decision.kind === 'severity') severities.set(decision.finding, decision);
-    else latest.set(decision.finding, decision.kind === 'overrule' ? decision : undefined);
-  }
-  return comparison.stillThere.flatMap(({ before, after, unchanged }) =>
-    [latest.get(before.id), severities.get(before.id)].flatMap((decision) =>
-      decision === undefined ? [] : [{ finding: after.id, decision, sure: unchanged }],
-    ),
-  );
 }

@@ -6,7 +6,8 @@
  * - `given.ts`: each departure from the given notes, bar by bar, transposition and moved bars recognised.
  * - `decisions.ts`: the teacher's decisions as data, and the findings as they stand under them; `context.ts` says which
  *   findings are the same thing to a musician.
- * - `drafts.ts`: mended, still there, new, matched by the music; which decisions carry over to the next draft.
+ * - `drafts.ts`: mended, still there, new, matched by the music. `carried.ts`: which decisions
+ *   bear on the next draft.
  * - `scheme.ts`, `measures.ts`, `suggest.ts`, `marks.ts`: the mark scheme, the figures it rests on, the level that they
  *   speak for, and the marks that a teacher gives. `example-scheme.ts` is one to begin with.
  * - `feedback.ts`: two strengths and three things to work on. `remarks.ts`: the bank of remarks.
@@ -22,6 +23,13 @@ export {
   candidatePatternSchema,
   readCandidatePattern,
 } from './candidate.ts';
+export {
+  type CarriedDecision,
+  type CarriedStanding,
+  carriedDecisions,
+  carriedStanding,
+  madeAgain,
+} from './carried.ts';
 export {
   type ClassPicture,
   type ClassTally,
@@ -44,7 +52,7 @@ export {
   standingFindings,
   type TeacherRemark,
 } from './decisions.ts';
-export { type CarriedDecision, carriedDecisions, compareDrafts, type DraftComparison } from './drafts.ts';
+export { compareDrafts, type DraftComparison } from './drafts.ts';
 export { EXAMPLE_SCHEME } from './example-scheme.ts';
 export { excerptOf, excerptText } from './excerpt.ts';
 export {

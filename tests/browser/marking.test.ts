@@ -205,7 +205,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
   }, 60_000);
 
   it('lays scripts side by side, shows the class, and asks about likeness without accusing', async () => {
-    await go('#/stack/1/moderation/chords');
+    await go('#/stack/1/moderation/0/chords');
     await page.locator('.side-by-side article svg').first().waitFor();
     await go('#/stack/1/class');
     await page.locator('.board svg').first().waitFor();
@@ -228,6 +228,69 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     expect(pages).toBeGreaterThanOrEqual(readable);
   }, 120_000);
 
+  it('carries what was decided over to the next draft, and asks where it is not sure', async () => {
+    await go('#/stack/1');
+    const link = page.locator('table.queue tbody tr:not(.unreadable) a').first();
+    await link.waitFor();
+    const candidate = (await link.textContent())!.trim();
+    const { bytes } = files.find((file) => file.candidate === candidate)!;
+    await page.setInputFiles('.drop input[type=file]', {
+      name: `${candidate}-draft2.xml`,
+      mimeType: 'application/octet-stream',
+      buffer: Buffer.from(bytes),
+    });
+    await notice().filter({ hasText: '1 file taken in' }).waitFor();
+    const rows = page.locator('table.queue tbody tr', { has: page.getByText(candidate, { exact: true }) });
+    await rows.nth(1).locator('a').click();
+    await page.locator('h1', { hasText: `${candidate}, draft 2` }).waitFor();
+    await page.locator('.carried li.carried').first().waitFor();
+    expect(await page.locator('.finding.overruled').count()).toBeGreaterThan(0);
+    const asked = page.locator('.carried li.asked', { hasText: 'open vowels' });
+    await asked.locator('button', { hasText: 'Carry over' }).click();
+    const remark = page.locator('.own-remarks li', { hasText: 'open vowels' });
+    await remark.waitFor();
+    await picture('desk-next-draft');
+    await page.keyboard.press('u');
+    await remark.waitFor({ state: 'detached' });
+    const carried = page.locator('.carried li.carried');
+    const before = await carried.count();
+    await carried.first().locator('button', { hasText: 'Drop' }).click();
+    await expect.poll(() => carried.count()).toBe(before - 1);
+    await page.keyboard.press('u');
+    await expect.poll(() => carried.count()).toBe(before);
+  }, 60_000);
+
+  it('lets the settings of a stack be changed, and no two people overwrite each other', async () => {
+    await go('#/stack/1/settings');
+    const brief = page.locator('textarea[name=brief]');
+    await expect.poll(() => brief.inputValue()).toBe(BRIEF_TEXT);
+    await page.fill('input[name=name]', 'Year 12, second draft');
+    // Somebody else gives a pattern meanwhile.
+    await page.evaluate(async () => {
+      const { stack } = await (await fetch('/api/desk/stacks/1')).json();
+      await fetch('/api/desk/stacks/1', {
+        method: 'PUT',
+        headers: { 'Content-Type': 'application/json' },
+        body: JSON.stringify({
+          revision: stack.revision,
+          name: stack.name,
+          pattern: '{candidate}-draft{draft}',
+        }),
+      });
+    });
+    const keep = page.locator('.settings button', { hasText: 'Keep' });
+    await keep.click();
+    await page.locator('.notice.wrong', { hasText: 'keep again, and both hold' }).waitFor();
+    await keep.click();
+    await notice().filter({ hasText: 'The settings are kept' }).waitFor();
+    expect(await page.locator('.stack-name').textContent()).toBe('Year 12, second draft');
+    expect(await page.inputValue('input[name=pattern]')).toBe('{candidate}-draft{draft}');
+    await page.fill('textarea[name=scheme]', '{"name": ');
+    await keep.click();
+    await page.locator('.notice.wrong', { hasText: 'The mark scheme' }).waitFor();
+    expect(await page.inputValue('textarea[name=scheme]')).toBe('{"name": ');
+  }, 60_000);
+
   it('is for everyone: axe finds nothing wrong', async () => {
     for (const hash of [
       '#/',
@@ -235,7 +298,8 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
       '#/script/1',
       '#/stack/1/class',
       '#/stack/1/likeness',
-      '#/stack/1/moderation/chords',
+      '#/stack/1/settings',
+      '#/stack/1/moderation/0/chords',
     ]) {
       await go(hash);
       await page.locator('main h1, main h2').first().waitFor();

@@ -5,7 +5,7 @@ import { zipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { isStackOfFiles, unzipStack, ZIP_LIMITS } from '../../src/open/zip.ts';
 import { exerciseText } from '../support/exercises.ts';
-import { partwise } from './run.ts';
+import { partwise, startPartwise } from './run.ts';
 
 let folder: string;
 beforeEach(() => {
@@ -57,6 +57,25 @@ describe('partwise mark', () => {
     expect(damaged.err).toMatch(/is damaged.*--restore/s);
     expect((await partwise(['mark', folder, '--restore', copy])).out).toMatch(/is kept as/);
     expect((await partwise(['mark', folder])).out).toMatch(/^0 new, \d+ known/);
+  }, 60_000);
+
+  it('takes in what comes while it watches, a broken file too, and nothing twice', async () => {
+    writeFileSync(join(folder, '4001.txt'), exerciseText('kite-hill'));
+    const book = join(folder, 'marks.csv');
+    const watching = startPartwise(['mark', folder, '--watch']);
+    try {
+      await watching.says(/Watching the folder/);
+      writeFileSync(join(folder, '4002.txt'), exerciseText('lantern'));
+      writeFileSync(join(folder, '4003.musicxml'), '<score-partwise>');
+      await watching.says(/1 new, 1 known already, 1 could not be read/);
+      mkdirSync(join(folder, 'late'));
+      writeFileSync(join(folder, 'late', '4004.txt'), exerciseText('millstream'));
+      await watching.says(/1 new, 3 known already, 0 could not be read/);
+    } finally {
+      await watching.stop();
+    }
+    await partwise(['mark', folder, '--csv', book]);
+    expect(readFileSync(book, 'utf8').trimEnd().split('\r\n')).toHaveLength(5);
   }, 60_000);
 
   it('asks for a passphrase before it opens to a network', async () => {

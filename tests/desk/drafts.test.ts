@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { carriedDecisions, compareDrafts } from '../../src/desk/drafts.ts';
+import { carriedDecisions, carriedStanding, madeAgain } from '../../src/desk/carried.ts';
+import { applyDecisions } from '../../src/desk/decisions.ts';
+import { compareDrafts } from '../../src/desk/drafts.ts';
 import { exerciseText } from '../support/exercises.ts';
 import { decided, scriptFrom } from './scripts.ts';
 
@@ -114,20 +116,22 @@ describe('what was decided about the earlier draft', () => {
     { kind: 'agree', script: 'one', finding: octaves.id },
     { kind: 'overrule', script: 'other', finding: octaves.id },
   );
+  const carriedTo = (later: ReturnType<typeof draft>, made: typeof decisions) =>
+    carriedDecisions('one', made, compareDrafts(first, later), { before: first.score, after: later.score });
 
   test('overrulings and severities carry over to the same place, wherever it now stands', () => {
-    const carried = carriedDecisions('one', decisions, compareDrafts(first, draft(WITH_BAR)));
+    const carried = carriedTo(draft(WITH_BAR), decisions);
     expect(carried.map(({ decision, sure }) => [decision.kind, decision.id, sure])).toEqual([
       ['overrule', 'd1', true],
       ['severity', 'd2', true],
     ]);
     const later = draft(WITH_BAR).findings.find(({ rule }) => rule === 'parallel-fifths')!;
-    expect(carried[0]!.finding).toBe(later.id);
+    expect(carried[0]).toMatchObject({ finding: later.id });
   });
 
   test('where the notes have changed it is asked, not done', () => {
     const revoiced = draft(FIRST.replace('B: C3 G3 A3*2', 'B: C3 G2 A2*2'));
-    const carried = carriedDecisions('one', decisions, compareDrafts(first, revoiced));
+    const carried = carriedTo(revoiced, decisions);
     expect(carried.find(({ decision }) => decision.id === 'd1')).toMatchObject({ sure: false });
   });
 
@@ -136,7 +140,40 @@ describe('what was decided about the earlier draft', () => {
       ...decisions,
       ...decided({ kind: 'undo', decision: 'd1' }).map((d) => ({ ...d, id: 'u' })),
     ];
-    const carried = carriedDecisions('one', undone, compareDrafts(first, first));
+    const carried = carriedTo(first, undone);
     expect(carried.map(({ decision }) => decision.id)).toEqual(['d2']);
+  });
+
+  test('a remark comes along with its bar, and is always asked about', () => {
+    const last = first.score.bars.at(-1)!;
+    const from = last.at / 10_080 + 1;
+    const remarked = decided({ kind: 'remark', script: 'one', from, until: from + 1, text: 'Sing this.' });
+    const later = draft(WITH_BAR);
+    const moved = (later.score.bars.at(-1)!.at - last.at) / 10_080;
+    expect(moved).toBeGreaterThan(0);
+    expect(carriedTo(later, remarked)).toMatchObject([
+      { sure: false, from: from + moved, until: from + moved + 1, decision: { text: 'Sing this.' } },
+    ]);
+  });
+
+  test('is made again, taken back, left, and each of it undone', () => {
+    const [sure] = carriedTo(first, decisions);
+    const again = madeAgain(sure!, 'two');
+    expect(again).toEqual({
+      kind: 'overrule',
+      script: 'two',
+      finding: fifths.id,
+      reason: 'at the fermata',
+      carriedFrom: 'd1',
+    });
+    const standing = (...made: Parameters<typeof decided>) => carriedStanding('two', 'd1', decided(...made));
+    const leave = { kind: 'leave', script: 'two', carriedFrom: 'd1' } as const;
+    expect(standing().standing).toBe('asked');
+    expect(standing(again)).toEqual({ standing: 'carried', made: 'd1' });
+    expect(standing(again, { kind: 'undo', decision: 'd1' }).standing).toBe('asked');
+    expect(standing(again, leave).standing).toBe('left');
+    expect(standing(again, leave, { kind: 'undo', decision: 'd2' }).standing).toBe('carried');
+    const left = applyDecisions('two', first.findings, decided(again, leave));
+    expect(left.findings.find(({ id }) => id === fifths.id)!.standing).toBe('open');
   });
 });

@@ -90,6 +90,55 @@ describe('a stack', () => {
     expect(answer.body.errors.length).toBeGreaterThanOrEqual(3);
   });
 
+  it('is set up otherwise later: what is left out stays, what is empty goes, an old view changes nothing', async () => {
+    const brief = `task: add alto, tenor and bass\n${exerciseText('kite-hill').replaceAll(/^[ATB]:.*$/gm, '')}`;
+    const stack = await newStack({ brief, pattern: '{candidate}-draft{draft}' });
+    const id = await handIn(stack, 'set7_k4001.txt', exerciseText('kite-hill'));
+    expect((await script(id)).script.candidate).toBeUndefined();
+    const put = (body: object) => request(app).put(`/api/desk/stacks/${stack}`).send(body);
+    const renamed = await put({ revision: 0, name: 'Class B', pattern: 'set7_k{candidate}' });
+    expect(renamed.body.stack).toMatchObject({ name: 'Class B', brief, pattern: 'set7_k{candidate}' });
+    expect((await script(id)).script.candidate).toBe('4001');
+    expect((await put({ revision: 0, name: 'Class C' })).status).toBe(409);
+    expect((await script(id)).script.given).toBeDefined();
+    const emptied = await put({ revision: 1, name: 'Class B', brief: '', pattern: '', profile: 'strict' });
+    expect(emptied.body.stack.profile.name).toBe('strict');
+    expect([emptied.body.stack.brief, emptied.body.stack.pattern]).toEqual([undefined, undefined]);
+    expect((await script(id)).script.given).toBeUndefined();
+  });
+
+  it('is looked through a part at a time, each script knowing its neighbours', async () => {
+    const stack = await newStack();
+    const ids: number[] = [];
+    for (const file of ['4003.txt', '4001-draft1.txt', '4001-draft2.txt', '4002.txt'])
+      ids.push(await handIn(stack, file, exerciseText('kite-hill')));
+    await handIn(stack, 'nobody.txt', exerciseText('lantern'));
+    const [third, first, second, fourth] = ids;
+    const { body } = await request(app).get(`/api/desk/stacks/${stack}?after=1&most=2`);
+    expect(body).toMatchObject({
+      total: 5,
+      after: 1,
+      next: first,
+      scripts: [{ id: second }, { id: fourth }],
+    });
+    expect((await script(first!)).place).toEqual({ at: 1, of: 5, next: second });
+    expect((await script(fourth!)).place).toEqual({ at: 3, of: 5, before: second, next: third });
+    await request(app).patch(`/api/desk/scripts/${first}`).send({ revision: 0, done: true });
+    expect((await request(app).get(`/api/desk/stacks/${stack}?most=1`)).body.next).toBe(second);
+    const latest = await request(app).get(`/api/desk/stacks/${stack}/latest?most=3`);
+    expect(latest.body).toEqual({ total: 4, after: 0, scripts: [second, fourth, third] });
+    for (const id of [second, fourth, third])
+      await request(app).put(`/api/desk/scripts/${id}/marks/chords`).send({ revision: 0, marks: id });
+    const ranked = await request(app).get(
+      `/api/desk/stacks/${stack}/moderation?criterion=chords&after=1&most=1`,
+    );
+    expect(ranked.body).toMatchObject({
+      marked: 3,
+      notMarked: 1,
+      ranked: [{ rank: 2, script: { id: second } }],
+    });
+  });
+
   it('bounds uploads', async () => {
     const stack = await newStack();
     const answer = await request(app)
@@ -169,6 +218,89 @@ describe('decisions', () => {
     expect((await decide(999, 0, { kind: 'agree', finding: 'x' })).status).toBe(404);
     expect((await request(app).get('/api/desk/scripts/1e9')).status).toBe(404);
     expect((await request(app).get('/api/desk/scripts/x')).status).toBe(400);
+  });
+});
+
+describe('from draft to draft', () => {
+  const first = exerciseText('fault-consecutives');
+  const answer = (id: number, revision: number, from: string, keep: boolean) =>
+    request(app).post(`/api/desk/scripts/${id}/carried`).send({ revision, from, keep });
+  type Finding = { id: string; rule: string; standing: string };
+  const ruled = (view: { findings: Finding[] }, rule: string) => view.findings.find((f) => f.rule === rule)!;
+
+  it('carries over what is sure as the draft comes in, asks about the rest, and both can be taken back', async () => {
+    const stack = await newStack();
+    const old = await handIn(stack, '4001-draft1.txt', first);
+    const before = await script(old);
+    const octaves = ruled(before, 'parallel-octaves');
+    await decide(old, 0, { kind: 'overrule', finding: octaves.id, reason: 'As in the model.' });
+    await decide(old, 1, {
+      kind: 'severity',
+      finding: ruled(before, 'parallel-fifths').id,
+      severity: 'query',
+    });
+    await decide(old, 2, { kind: 'remark', from: 0, text: 'Sing this.' });
+    await decide(old, 3, { kind: 'agree', finding: ruled(before, 'parallel-fifths').id });
+    // Another's script is none of this candidate's drafts.
+    await handIn(stack, '4002-draft2.txt', first);
+
+    const id = await handIn(stack, '4001-draft2.txt', first);
+    const view = await script(id);
+    expect(view.carried.draft).toBe(1);
+    expect(view.carried.decisions).toMatchObject([
+      { decision: { kind: 'severity' }, sure: true, standing: 'carried' },
+      { decision: { kind: 'overrule' }, sure: true, standing: 'carried' },
+      { decision: { kind: 'remark', text: 'Sing this.' }, from: 0, sure: false, standing: 'asked' },
+    ]);
+    expect(ruled(view, 'parallel-octaves')).toMatchObject({
+      standing: 'overruled',
+      reason: 'As in the model.',
+    });
+    expect(ruled(view, 'parallel-fifths')).toMatchObject({ standing: 'open', severity: 'query' });
+    expect(view.remarks).toEqual([]);
+
+    const [, overruling, remark] = view.carried.decisions;
+    const { revision } = view.script;
+    const kept = await answer(id, revision, remark.decision.id, true);
+    expect(kept.status).toBe(201);
+    expect((await script(id)).remarks).toMatchObject([{ text: 'Sing this.', from: 0 }]);
+    expect((await answer(id, revision, overruling.decision.id, false)).status).toBe(409);
+    const left = await answer(id, revision + 1, overruling.decision.id, false);
+    expect(ruled(await script(id), 'parallel-octaves').standing).toBe('open');
+    for (const [i, made] of [left, kept].entries())
+      await request(app)
+        .post(`/api/desk/decisions/${made.body.decision.id}/undo`)
+        .send({ revision: revision + 2 + i });
+    const after = await script(id);
+    expect(ruled(after, 'parallel-octaves').standing).toBe('overruled');
+    expect(after.remarks).toEqual([]);
+    expect(after.carried.decisions).toEqual(view.carried.decisions);
+    expect((await script(old)).remarks).toHaveLength(1);
+  });
+
+  it('where the notes around it have changed, or nobody knew whose it was, nothing is done silently', async () => {
+    const stack = await newStack();
+    const old = await handIn(stack, '4001-draft1.txt', first);
+    const fifths = ruled(await script(old), 'parallel-fifths');
+    await decide(old, 0, { kind: 'overrule', finding: fifths.id });
+    const changed = first.replace('B: C3 G3 A3*2', 'B: C3 G2 A2*2');
+    const id = await handIn(stack, '4001-draft2.txt', changed);
+    const view = await script(id);
+    expect(view.carried.decisions).toMatchObject([{ sure: false, standing: 'asked' }]);
+    expect(ruled(view, 'parallel-fifths').standing).toBe('open');
+    expect(view.script.revision).toBe(0);
+    expect((await answer(id, 0, 'no-such', true)).status).toBe(404);
+    await answer(id, 0, view.carried.decisions[0].decision.id, false);
+    expect((await script(id)).carried.decisions).toMatchObject([{ standing: 'left' }]);
+
+    const nobodys = await handIn(stack, 'handed in late.txt', first);
+    expect((await script(nobodys)).carried).toBeUndefined();
+    const named = await request(app)
+      .patch(`/api/desk/scripts/${nobodys}`)
+      .send({ revision: 0, candidate: '4001', draft: 3 });
+    expect(named.body.script).toMatchObject({ candidate: '4001', draft: 3 });
+    // Draft 2 left it: there is nothing to carry on to draft 3.
+    expect((await script(nobodys)).carried).toBeUndefined();
   });
 });
 

@@ -12,22 +12,16 @@ import {
   sessionAnswer,
   stacksAnswer,
 } from './answers.ts';
-import { createLoading, isOpen } from './loading.ts';
+import { createLoading, isOpen, SHOWN_AT_ONCE } from './loading.ts';
 import { ask, Refused, useToken } from './service.ts';
+import { type StackTexts, saveSettings } from './settings.ts';
 import { type DeskState, hashOf, type Made, type Place, placeOf, type Writing } from './state.ts';
 import { takeFiles } from './taking.ts';
 
 export type Actions = ReturnType<typeof createActions>;
 
 /** The settings of a new stack, as texts. */
-export interface NewStack {
-  readonly name: string;
-  readonly profile?: string;
-  readonly brief?: string;
-  readonly scheme?: string;
-  readonly pattern?: string;
-  readonly reference?: string;
-}
+export type NewStack = Pick<StackTexts, 'name'> & Partial<StackTexts>;
 
 export function createActions(store: Store<DeskState>, say: (text: string) => void) {
   const set = (change: Partial<DeskState>): void => store.update((state) => ({ ...state, ...change }));
@@ -88,36 +82,47 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
   /** Fetches what the address asks for. */
   async function load(): Promise<void> {
     const place = placeOf(location.hash);
-    set({ place, notice: undefined, writing: undefined });
+    set({ place, notice: undefined, writing: undefined, editing: undefined });
     await attempt(async () => {
       if (place.view === 'stacks') set({ stacks: (await ask(stacksAnswer, '/stacks')).stacks });
       else if (place.view === 'script') await loadScript(place.script);
-      else await loadStack(place.stack);
+      else if (place.view === 'queue') await loadStack(place.stack, place.after);
+      else await loadStack(place.stack, 0, 1);
       if (place.view === 'class') set({ classView: await ask(classAnswer, `/stacks/${place.stack}/class`) });
       if (place.view === 'likeness') {
         set({ likeness: await ask(likenessAnswer, `/stacks/${place.stack}/likeness`) });
       }
-      if (place.view === 'moderation') await loadModeration(place.stack, place.criterion);
-      if (place.view === 'sheets') await loadSheets(place.stack);
+      const { stack } = store.get();
+      if (place.view === 'settings' && stack !== undefined) set({ editing: { base: stack, now: stack } });
+      if (place.view === 'moderation') await loadModeration(place);
+      if (place.view === 'sheets') await loadSheets(place);
     });
   }
 
   async function makeStack(settings: NewStack): Promise<void> {
     await attempt(async () => {
       const { stack } = await ask(madeAnswer, '/stacks', { method: 'POST', body: settings });
-      go({ view: 'queue', stack: stack.id });
+      go({ view: 'queue', stack: stack.id, after: 0 });
+    });
+  }
+
+  async function changeSettings(texts: StackTexts): Promise<void> {
+    await inTurn(async () => {
+      told('Keeping the settings, and reviewing again where they call for it…');
+      const kept = await saveSettings(store, texts);
+      told(kept ? 'The settings are kept.' : 'Nothing was changed.');
     });
   }
 
   async function take(files: readonly File[]): Promise<void> {
-    const { stack } = store.get();
+    const { stack, queue } = store.get();
     if (stack === undefined) return;
     await attempt(async () => {
       const { taken, messages } = await takeFiles(stack.id, files, (done, of) =>
         set({ taking: { done, of, messages: [] } }),
       );
       set({ taking: messages.length > 0 ? { done: taken, of: taken, messages } : undefined });
-      await loadStack(stack.id);
+      await loadStack(stack.id, queue?.after);
       told(`${taken} ${taken === 1 ? 'file' : 'files'} taken in.`);
     });
     if (store.get().notice?.wrong) set({ taking: undefined });
@@ -214,6 +219,22 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     );
   }
 
+  /** A decision about the draft before: it holds here too, or is left. */
+  async function carry(from: string, keep: boolean, what: string): Promise<void> {
+    await inTurn(async () => {
+      const { script } = store.get();
+      if (script === undefined) return;
+      const { id, revision } = script.script;
+      const answer = await ask(decisionAnswer, `/scripts/${id}/carried`, {
+        method: 'POST',
+        body: { revision, from, keep },
+      });
+      remember({ id: answer.decision.id, what, forAll: false, script: id });
+      await loadScript(id);
+      told(what);
+    });
+  }
+
   /** Takes back what was decided last in this window. */
   async function undo(): Promise<void> {
     await before;
@@ -308,7 +329,6 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
       if (script === undefined) return;
       const { id, revision } = script.script;
       await ask(nothingInParticular, `/scripts/${id}`, { method: 'PATCH', body: { revision, ...details } });
-      await loadStack(script.script.stack);
       await loadScript(id);
     });
   }
@@ -316,22 +336,26 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
   /** Finished with this script: on to the next. */
   async function finish(): Promise<void> {
     await change({ done: true });
-    if (!store.get().notice?.wrong) goTo(1);
+    if (!store.get().notice?.wrong) goTo('next');
   }
 
-  /** The script so many places further on in the queue. */
-  function goTo(by: number): void {
-    const { script, queue, stack } = store.get();
-    const at = queue.findIndex(({ id }) => id === script?.script.id);
-    const next = queue[at + by];
-    if (next !== undefined) go({ view: 'script', script: next.id });
-    else if (stack !== undefined) go({ view: 'queue', stack: stack.id });
+  /** The script before or after this one in the queue; after the last one the queue itself. */
+  function goTo(which: 'before' | 'next' | 'queue'): void {
+    const { script, stack } = store.get();
+    const to = which === 'queue' ? undefined : script?.place[which];
+    if (to !== undefined) go({ view: 'script', script: to });
+    else if (stack !== undefined) {
+      const at = Math.max(0, (script?.place.at ?? 1) - 1);
+      go({ view: 'queue', stack: stack.id, after: at - (at % SHOWN_AT_ONCE.queue) });
+    }
   }
 
   return {
     agree,
     beginRemark,
+    carry,
     change,
+    changeSettings,
     choose,
     chosenFinding,
     closeRemark: () => set({ writing: undefined }),

@@ -36,6 +36,7 @@ const stackSchema = z.object({
   profile: z.object({ name: z.string(), statement: z.string() }),
   scheme: schemeSchema,
   pattern: z.string().optional(),
+  reference: z.string().optional(),
   revision: z.number(),
 });
 export type Stack = z.infer<typeof stackSchema>;
@@ -49,10 +50,17 @@ export type StackLine = z.infer<typeof stacksAnswer>['stacks'][number];
 
 export const stackAnswer = z.object({
   stack: stackSchema,
+  total: z.number(),
   unreadable: z.number(),
   done: z.number(),
+  /** The first script that is still to be marked. */
+  next: id.optional(),
+  after: z.number(),
   scripts: z.array(judgedEntrySchema),
 });
+export type Queue = Omit<z.infer<typeof stackAnswer>, 'stack'>;
+
+export const latestAnswer = z.object({ total: z.number(), after: z.number(), scripts: z.array(id) });
 
 const judgedSchema = scriptFindingSchema.extend({
   standing: z.enum(['open', 'agreed', 'overruled']),
@@ -91,8 +99,27 @@ const suggestionSchema = z.object({
 });
 export type Suggestion = z.infer<typeof suggestionSchema>;
 
+/** A decision about the draft before, and how it stands here. */
+const carriedSchema = z.object({
+  decision: z.object({
+    id: z.string(),
+    kind: z.enum(['overrule', 'severity', 'remark']),
+    reason: z.string().optional(),
+    severity: z.enum(['fault', 'query', 'remark']).optional(),
+    text: z.string().optional(),
+  }),
+  finding: z.string().optional(),
+  from: z.number().optional(),
+  sure: z.boolean(),
+  standing: z.enum(['carried', 'left', 'asked']),
+  made: z.string().optional(),
+});
+export type Carried = z.infer<typeof carriedSchema>;
+
 export const scriptAnswer = z.object({
   script: entrySchema.extend({ given: givenSchema.optional() }),
+  /** Where it lies in its stack. */
+  place: z.object({ at: z.number(), of: z.number(), before: id.optional(), next: id.optional() }),
   stackRevision: z.number(),
   title: z.string().optional(),
   key: z.string().optional(),
@@ -110,6 +137,7 @@ export const scriptAnswer = z.object({
       fresh: z.array(z.string()),
     })
     .optional(),
+  carried: z.object({ draft: z.number(), decisions: z.array(carriedSchema) }).optional(),
 });
 export type ScriptView = z.infer<typeof scriptAnswer>;
 
@@ -159,6 +187,9 @@ const moderatedSchema = z.object({
 });
 export type Moderated = z.infer<typeof moderatedSchema>;
 export const moderationAnswer = z.object({
+  marked: z.number(),
+  after: z.number(),
+  notMarked: z.number(),
   ranked: z.array(z.object({ rank: z.number(), marks: z.number(), script: moderatedSchema })),
   unmarked: z.array(moderatedSchema),
 });

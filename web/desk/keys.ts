@@ -27,7 +27,7 @@ export function listenToKeys(store: Store<DeskState>, actions: Actions): void {
     if (event.key === 'Escape') {
       if (writing !== undefined) actions.closeRemark();
       else if (typing) target.blur();
-      else actions.goTo(Number.POSITIVE_INFINITY);
+      else actions.goTo('queue');
       event.preventDefault();
       return;
     }
@@ -65,9 +65,9 @@ function deedFor(event: KeyboardEvent, actions: Actions): (() => unknown) | unde
     case 'u':
       return () => actions.undo();
     case 'n':
-      return () => actions.goTo(1);
+      return () => actions.goTo('next');
     case 'p':
-      return () => actions.goTo(-1);
+      return () => actions.goTo('before');
     case 'd':
       return () => actions.finish();
     default:

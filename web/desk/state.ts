@@ -1,9 +1,9 @@
 /** What the desk's page shows, as one value. */
 import type {
   ClassView,
-  Entry,
   LikenessView,
   ModerationView,
+  Queue,
   ScriptView,
   SheetView,
   Stack,
@@ -13,8 +13,16 @@ import type {
 /** Where the page is, kept in the address after `#`. */
 export type Place =
   | { readonly view: 'stacks' }
-  | { readonly view: 'queue' | 'class' | 'likeness' | 'sheets'; readonly stack: number }
-  | { readonly view: 'moderation'; readonly stack: number; readonly criterion: string }
+  | { readonly view: 'class' | 'likeness' | 'settings'; readonly stack: number }
+  /** `after`: so many come before what is shown. */
+  | { readonly view: 'queue'; readonly stack: number; readonly after: number }
+  | { readonly view: 'sheets'; readonly stack: number; readonly after: number }
+  | {
+      readonly view: 'moderation';
+      readonly stack: number;
+      readonly criterion: string;
+      readonly after: number;
+    }
   | { readonly view: 'script'; readonly script: number };
 
 export interface Writing {
@@ -36,12 +44,21 @@ export interface Made {
   readonly script: number;
 }
 
+/** A stack's settings being changed. */
+export interface Editing {
+  /** As the form was filled with them. */
+  readonly base: Stack;
+  /** As they stand, where somebody has changed them meanwhile. */
+  readonly now: Stack;
+}
+
 export interface DeskState {
   readonly place: Place;
   readonly signedIn: boolean | undefined;
   readonly stacks: readonly StackLine[];
   readonly stack: Stack | undefined;
-  readonly queue: readonly Entry[];
+  readonly editing: Editing | undefined;
+  readonly queue: Queue | undefined;
   /** Files being taken in. */
   readonly taking:
     | { readonly done: number; readonly of: number; readonly messages: readonly string[] }
@@ -56,7 +73,7 @@ export interface DeskState {
   /** Scores of the scripts laid side by side, by script. */
   readonly beside: Readonly<Record<number, ScriptView>>;
   readonly likeness: LikenessView | undefined;
-  readonly sheets: readonly SheetView[];
+  readonly sheets: { readonly total: number; readonly shown: readonly SheetView[] } | undefined;
   /** What went wrong or was done last, in a sentence. */
   readonly notice: { readonly text: string; readonly wrong: boolean } | undefined;
 }
@@ -66,7 +83,8 @@ export const EMPTY_DESK: DeskState = {
   signedIn: undefined,
   stacks: [],
   stack: undefined,
-  queue: [],
+  editing: undefined,
+  queue: undefined,
   taking: undefined,
   script: undefined,
   chosen: undefined,
@@ -76,21 +94,24 @@ export const EMPTY_DESK: DeskState = {
   moderation: undefined,
   beside: {},
   likeness: undefined,
-  sheets: [],
+  sheets: undefined,
   notice: undefined,
 };
 
-/** Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/moderation/chords`; the list of stacks for anything else. */
+/**
+ * Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/queue/200`, `#/stack/3/moderation/8/chords`; the list of stacks for
+ * anything else.
+ */
 export function placeOf(hash: string): Place {
-  const [what, number, view, criterion] = hash.replace(/^#\/?/, '').split('/');
+  const [what, number, view, from, criterion] = hash.replace(/^#\/?/, '').split('/');
+  const after = /^\d{1,9}$/.test(from ?? '') ? Number(from) : 0;
   const id = Number(number);
   if (!Number.isInteger(id) || id <= 0) return { view: 'stacks' };
   if (what === 'script') return { view: 'script', script: id };
   if (what !== 'stack') return { view: 'stacks' };
-  if (view === 'moderation') return { view, stack: id, criterion: criterion ?? '' };
-  return view === 'class' || view === 'likeness' || view === 'sheets'
-    ? { view, stack: id }
-    : { view: 'queue', stack: id };
+  if (view === 'moderation') return { view, stack: id, criterion: criterion ?? '', after };
+  if (view === 'class' || view === 'likeness' || view === 'settings') return { view, stack: id };
+  return { view: view === 'sheets' ? 'sheets' : 'queue', stack: id, after };
 }
 
 /** The inverse of {@link placeOf}. */
@@ -101,9 +122,11 @@ export function hashOf(place: Place): string {
     case 'script':
       return `#/script/${place.script}`;
     case 'queue':
-      return `#/stack/${place.stack}`;
+      return `#/stack/${place.stack}${place.after === 0 ? '' : `/queue/${place.after}`}`;
+    case 'sheets':
+      return `#/stack/${place.stack}/sheets${place.after === 0 ? '' : `/${place.after}`}`;
     case 'moderation':
-      return `#/stack/${place.stack}/moderation${place.criterion === '' ? '' : `/${place.criterion}`}`;
+      return `#/stack/${place.stack}/moderation/${place.after}/${place.criterion}`;
     default:
       return `#/stack/${place.stack}/${place.view}`;
   }

@@ -8,6 +8,7 @@ import { rateLimit } from 'express-rate-limit';
 import session from 'express-session';
 import { z } from 'zod';
 import { passphraseMatches } from '../../desk/passphrase.ts';
+import type { PrintPasses } from '../../desk/print-passes.ts';
 import { SESSION_MILLISECONDS, SessionStore } from '../../desk/session-store.ts';
 import type { Desk } from '../../desk/store.ts';
 import { Problem, sendProblem } from '../../problem.ts';
@@ -18,6 +19,8 @@ declare module 'express-session' {
   interface SessionData {
     /** Given to our own page alone; every change must bring it back. */
     token: string;
+    /** The browser that prints PDFs: it may read until then (milliseconds since 1970), and change nothing. */
+    printsUntil: number;
   }
 }
 
@@ -37,8 +40,11 @@ export function loopbackGuard(): RequestHandler {
   };
 }
 
+/** As long as the printing of sheets may take. */
+const PRINT_MILLISECONDS = 180_000;
+
 /** For a desk that is open to a network. `hash` is the passphrase's, from `hashPassphrase`. */
-export function networkGuard(desk: Desk, hash: string): Router {
+export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Router {
   const router = Router();
   router.use(
     session({
@@ -63,7 +69,16 @@ export function networkGuard(desk: Desk, hash: string): Router {
   });
   router.get('/session', (request, response) => {
     const { token } = request.session;
-    response.json({ passphraseNeeded: true, signedIn: token !== undefined, token });
+    response.json({ passphraseNeeded: true, signedIn: token !== undefined || mayPrint(request), token });
+  });
+  router.get('/print/:pass', limit(60, 60_000), async (request, response) => {
+    const { pass } = parseQuery(z.object({ pass: z.string().max(100) }), request.params);
+    const place = fromThisMachine(request) ? passes.redeem(pass) : undefined;
+    if (place === undefined) throw new Problem(401, 'No such pass', 'This pass is not good, or no longer.');
+    await newSession(request);
+    request.session.printsUntil = desk.now().getTime() + PRINT_MILLISECONDS;
+    request.session.cookie.maxAge = PRINT_MILLISECONDS;
+    response.redirect(303, `/desk/#${place}`);
   });
   router.post('/session', limit(10, 15 * 60_000), json, async (request, response) => {
     const { passphrase } = parseQuery(z.strictObject({ passphrase: z.string().max(500) }), request.body);
@@ -71,15 +86,17 @@ export function networkGuard(desk: Desk, hash: string): Router {
       throw new Problem(401, 'Wrong passphrase', 'That is not the passphrase of this desk.');
     }
     // A new session for whoever signs in: one that was slipped in before is worth nothing.
-    await new Promise<void>((done, fail) => {
-      request.session.regenerate((error: unknown) => (error ? fail(error) : done()));
-    });
+    await newSession(request);
     request.session.token = randomBytes(32).toString('base64url');
     response.json({ signedIn: true, token: request.session.token });
   });
   router.use(limit(1_200, 60_000));
   router.use((request, _response, next) => {
     const { token } = request.session;
+    if (SAFE_METHODS.has(request.method) && mayPrint(request)) {
+      next();
+      return;
+    }
     if (token === undefined) throw new Problem(401, 'Passphrase needed', 'Sign in to this desk first.');
     if (!SAFE_METHODS.has(request.method) && !sameToken(token, request.get(TOKEN_HEADER))) {
       throw new Problem(
@@ -97,6 +114,21 @@ export function networkGuard(desk: Desk, hash: string): Router {
     response.status(204).end();
   });
   return router;
+
+  function mayPrint({ session: { printsUntil } }: Request): boolean {
+    return printsUntil !== undefined && desk.now().getTime() < printsUntil;
+  }
+}
+
+function newSession(request: Request): Promise<void> {
+  return new Promise((done, fail) => {
+    request.session.regenerate((error: unknown) => (error ? fail(error) : done()));
+  });
+}
+
+/** Both ends of the connection have one address: no other machine has that. */
+function fromThisMachine({ socket }: Request): boolean {
+  return socket.remoteAddress !== undefined && socket.remoteAddress === socket.localAddress;
 }
 
 /** Without a passphrase the page asks in vain, and is told so. */

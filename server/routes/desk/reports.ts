@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { chromium, printToPdf } from '../../desk/pdf.ts';
+import type { PrintPasses } from '../../desk/print-passes.ts';
 import {
   classPictureOf,
   everything,
@@ -15,10 +16,10 @@ import {
 } from '../../desk/reports.ts';
 import { Problem } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
-import { withId } from './answers.ts';
+import { pageSchema, withId } from './answers.ts';
 
-/** `secured`: a passphrase is asked for, which the browser that prints PDFs does not have. */
-export function reportRoutes(marking: MarkingDesk, secured: boolean): Router {
+/** `passes` are needed where the desk asks for a passphrase, which the browser that prints PDFs does not have. */
+export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefined): Router {
   const { reports: desk } = marking;
   const router = Router();
   const stackOf = (params: unknown) => desk.stack(parseQuery(withId, params).id);
@@ -28,8 +29,18 @@ export function reportRoutes(marking: MarkingDesk, secured: boolean): Router {
   });
 
   router.get('/stacks/:id/moderation', (request, response) => {
-    const { criterion } = parseQuery(z.object({ criterion: z.string().max(40).optional() }), request.query);
-    response.json(moderationOf(desk, stackOf(request.params), criterion));
+    const { criterion, after, most } = parseQuery(
+      pageSchema.extend({ criterion: z.string().max(40).optional() }),
+      request.query,
+    );
+    const { ranked, unmarked } = moderationOf(desk, stackOf(request.params), criterion);
+    response.json({
+      marked: ranked.length,
+      after,
+      ranked: ranked.slice(after, after + most),
+      notMarked: unmarked.length,
+      unmarked: unmarked.slice(0, most),
+    });
   });
 
   router.get('/stacks/:id/likeness', (request, response) => {
@@ -51,21 +62,32 @@ export function reportRoutes(marking: MarkingDesk, secured: boolean): Router {
 
   router.get('/stacks/:id/sheets.pdf', async (request, response) => {
     const stack = stackOf(request.params);
-    const browser = secured ? undefined : chromium();
+    const { after } = parseQuery(pageSchema, request.query);
+    const browser = chromium();
     if (browser === undefined) {
       throw new Problem(
         501,
         'No PDF from here',
-        secured
-          ? 'The desk makes PDFs only where it is not open to a network: open the sheets and use your browser’s own print to PDF.'
-          : 'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
+        'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
       );
     }
-    const address = `http://127.0.0.1:${request.socket.localPort}/desk/#/stack/${stack.id}/sheets`;
+    const place = `/stack/${stack.id}/sheets/${after}`;
+    // The address by which this request came is one at which we answer.
+    const host = hostOf(request.socket.localAddress ?? '127.0.0.1');
+    const service = `http://${host}:${request.socket.localPort}`;
+    // The pass is issued when the browser's turn has come: it is not good for long.
+    const pdf = await oneAtATime(() =>
+      printToPdf(
+        browser,
+        passes === undefined
+          ? `${service}/desk/#${place}`
+          : `${service}/api/desk/print/${passes.issue(place)}`,
+      ),
+    );
     response
       .attachment(`${fileStem(stack.name)}-sheets.pdf`)
       .type('application/pdf')
-      .send(Buffer.from(await oneAtATime(() => printToPdf(browser, address))));
+      .send(Buffer.from(pdf));
   });
 
   router.get('/stacks/:id/mark-book.csv', async (request, response) => {
@@ -81,6 +103,12 @@ export function reportRoutes(marking: MarkingDesk, secured: boolean): Router {
   });
 
   return router;
+}
+
+/** IPv4 addresses come dressed as IPv6, and IPv6 addresses without their brackets. */
+function hostOf(address: string): string {
+  const plain = address.replace(/^::ffff:(?=\d+\.)/, '');
+  return plain.includes(':') ? `[${plain}]` : plain;
 }
 
 let printing: Promise<unknown> = Promise.resolve();

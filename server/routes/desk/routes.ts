@@ -1,6 +1,7 @@
 /** `/api/desk`: the marking desk over HTTP. */
 import { Router } from 'express';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
+import { PrintPasses } from '../../desk/print-passes.ts';
 import { deskProblems } from './answers.ts';
 import { loopbackGuard, networkGuard, openSession } from './guard.ts';
 import { reportRoutes } from './reports.ts';
@@ -15,9 +16,10 @@ export function deskRoutes(desk: MarkingDesk, passphraseHash?: string): Router {
     response.setHeader('Cache-Control', 'no-store');
     next();
   });
-  if (passphraseHash === undefined) router.use(loopbackGuard(), openSession());
-  else router.use(networkGuard(desk.desk, passphraseHash));
-  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk, passphraseHash !== undefined));
+  const passes = passphraseHash === undefined ? undefined : new PrintPasses(() => desk.desk.now().getTime());
+  if (passphraseHash === undefined || passes === undefined) router.use(loopbackGuard(), openSession());
+  else router.use(networkGuard(desk.desk, passphraseHash, passes));
+  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk, passes));
   router.use(deskProblems);
   return router;
 }

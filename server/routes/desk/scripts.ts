@@ -1,8 +1,10 @@
 /** One script: looked at, decided about, marked. */
 import { Router } from 'express';
 import { z } from 'zod';
-import { decisionSchema, giveMark, rankRemarks } from '../../../src/desk/index.ts';
+import { decisionSchema, giveMark, madeAgain, rankRemarks } from '../../../src/desk/index.ts';
+import { carriedInto, carryOver } from '../../desk/carrying.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
+import { placeInQueue } from '../../desk/queue.ts';
 import type { Proposed } from '../../desk/records.ts';
 import { scoreOf, sinceDraftBefore, standingOf, suggestionsFor } from '../../desk/reports.ts';
 import type { Desk } from '../../desk/store.ts';
@@ -15,9 +17,9 @@ const unmade = { id: true, at: true } as const;
 /** A decision about one script; the desk adds id and time, and the address says which script. */
 const ofScript = z.discriminatedUnion('kind', [
   agree.omit({ ...unmade, script: true }),
-  overrule.omit({ ...unmade, script: true }),
-  severity.omit({ ...unmade, script: true }),
-  remark.omit({ ...unmade, script: true }),
+  overrule.omit({ ...unmade, script: true, carriedFrom: true }),
+  severity.omit({ ...unmade, script: true, carriedFrom: true }),
+  remark.omit({ ...unmade, script: true, carriedFrom: true }),
 ]);
 const decideSchema = z.strictObject({
   revision,
@@ -25,6 +27,8 @@ const decideSchema = z.strictObject({
   /** The rule whose finding a remark is written beside. */
   beside: z.string().max(100).optional(),
 });
+/** The answer to a decision about the draft before: it holds for this one too, or is left. */
+const carriedSchema = z.strictObject({ revision, from: z.string().min(1).max(100), keep: z.boolean() });
 const forAllSchema = z.strictObject({ revision, decision: overruleForAll.omit(unmade) });
 const changeSchema = z.strictObject({
   revision,
@@ -49,13 +53,15 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
   router.patch('/scripts/:id', json, (request, response) => {
     const { id } = parseQuery(withId, request.params);
     const { revision: seen, candidate, draft, done } = parseQuery(changeSchema, request.body);
-    response.json({
-      script: desk.changeScript(id, seen, {
-        ...(candidate === undefined ? {} : { candidate }),
-        ...(draft === undefined ? {} : { draft }),
-        ...(done === undefined ? {} : { done }),
-      }),
+    desk.changeScript(id, seen, {
+      ...(candidate === undefined ? {} : { candidate }),
+      ...(draft === undefined ? {} : { draft }),
+      ...(done === undefined ? {} : { done }),
     });
+    // Now it is known whose it is, and so what was decided about the draft before.
+    if (candidate !== undefined || draft !== undefined) carryOver(desk, id);
+    const { facts: _facts, given: _given, ...script } = desk.script(id);
+    response.json({ script });
   });
 
   router.post('/scripts/:id/decisions', json, (request, response) => {
@@ -66,6 +72,21 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
       throw new Problem(404, 'Not found', 'This script has no such finding.');
     }
     const made = desk.decide(stack, id, seen, { ...decision, script: String(id) } as Proposed, beside);
+    response.status(201).json({ decision: made, revision: seen + 1 });
+  });
+
+  router.post('/scripts/:id/carried', json, (request, response) => {
+    const { id } = parseQuery(withId, request.params);
+    const { revision: seen, from, keep } = parseQuery(carriedSchema, request.body);
+    const script = desk.script(id);
+    const asked = carriedInto(desk, script)?.decisions.find(({ decision }) => decision.id === from);
+    if (asked === undefined || asked.standing === 'left' || (keep && asked.standing === 'carried')) {
+      throw new Problem(404, 'Not found', 'There is no such decision about the draft before to carry over.');
+    }
+    const answer = keep
+      ? madeAgain(asked, String(id))
+      : { kind: 'leave' as const, script: String(id), carriedFrom: from };
+    const made = desk.decide(script.stack, id, seen, answer as Proposed);
     response.status(201).json({ decision: made, revision: seen + 1 });
   });
 
@@ -121,6 +142,7 @@ export function lookedAt(desk: Desk, id: number): object {
   const since = sinceDraftBefore(desk, standing);
   return {
     script,
+    place: placeInQueue(desk, script),
     stackRevision: stack.revision,
     title: facts?.title,
     key: facts?.key,
@@ -139,5 +161,6 @@ export function lookedAt(desk: Desk, id: number): object {
             stillThere: since.stillThere.map(({ after }) => after.id),
             fresh: since.fresh.map(({ id: finding }) => finding),
           },
+    carried: carriedInto(desk, standing.script),
   };
 }

@@ -6,10 +6,11 @@ import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
 import { DeskRefused } from '../../desk/open.ts';
+import { countLatest, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
 import type { Desk } from '../../desk/store.ts';
 import { parseQuery } from '../query.ts';
-import { json, revision, withId } from './answers.ts';
+import { json, pageSchema, revision, withId } from './answers.ts';
 
 /** The largest script, in bytes. */
 const MOST_BYTES = 8 * 1024 * 1024;
@@ -24,10 +25,6 @@ const settingsSchema = z.strictObject({
   reference: z.string().max(500_000).optional(),
 });
 const changedSchema = settingsSchema.extend({ revision });
-const pageSchema = z.object({
-  after: z.coerce.number().int().min(0).default(0),
-  most: z.coerce.number().int().min(1).max(500).default(200),
-});
 
 export function stackRoutes(marking: MarkingDesk): Router {
   const { desk } = marking;
@@ -47,7 +44,15 @@ export function stackRoutes(marking: MarkingDesk): Router {
     const { after, most } = parseQuery(pageSchema, request.query);
     const stack = desk.stack(id);
     const scripts = desk.entries(id, most, after).map((entry) => judgedEntry(desk, entry));
-    response.json({ stack, ...desk.count(id), after, scripts });
+    const { scripts: total, ...counts } = desk.count(id);
+    response.json({ stack, total, ...counts, next: nextToMark(desk, id), after, scripts });
+  });
+
+  router.get('/stacks/:id/latest', (request, response) => {
+    const { id } = parseQuery(withId, request.params);
+    const { after, most } = parseQuery(pageSchema, request.query);
+    const scripts = latestEntries(desk, desk.stack(id).id, most, after).map(({ id: script }) => script);
+    response.json({ total: countLatest(desk, id), after, scripts });
   });
 
   router.put('/stacks/:id', json, async (request, response) => {

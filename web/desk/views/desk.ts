@@ -7,6 +7,7 @@ import { likenessPage } from './likeness.ts';
 import { moderationPage } from './moderation.ts';
 import { queuePage } from './queue.ts';
 import { scriptPage } from './script.ts';
+import { settingsPage } from './settings.ts';
 import { sheetsPage } from './sheets.ts';
 import { stacksPage } from './stacks.ts';
 
@@ -34,7 +35,7 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
     case 'stacks':
       return stacksPage(state, actions);
     case 'queue':
-      return queuePage(state, actions);
+      return queuePage(state, state.place, actions);
     case 'script':
       return scriptPage(state, actions);
     case 'class':
@@ -44,7 +45,9 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
     case 'likeness':
       return likenessPage(state);
     case 'sheets':
-      return sheetsPage(state);
+      return sheetsPage(state, state.place);
+    case 'settings':
+      return settingsPage(state, actions);
   }
 }
 
@@ -55,10 +58,10 @@ function stackLinks(stack: NonNullable<DeskState['stack']>, here: Place): Templa
   };
   return html`<nav aria-label=${stack.name}>
     <span class="stack-name">${stack.name}</span>
-    ${link({ view: 'queue', stack: stack.id }, 'Queue')}
-    ${link({ view: 'moderation', stack: stack.id, criterion: '' }, 'Side by side')}
+    ${link({ view: 'queue', stack: stack.id, after: 0 }, 'Queue')}
+    ${link({ view: 'moderation', stack: stack.id, criterion: '', after: 0 }, 'Side by side')}
     ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id }, 'Likeness')}
-    ${link({ view: 'sheets', stack: stack.id }, 'Sheets')}
+    ${link({ view: 'sheets', stack: stack.id, after: 0 }, 'Sheets')} ${link({ view: 'settings', stack: stack.id }, 'Settings')}
   </nav>`;
 }
 

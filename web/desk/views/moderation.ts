@@ -2,8 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Actions } from '../actions.ts';
 import type { ModerationView } from '../answers.ts';
+import { SHOWN_AT_ONCE } from '../loading.ts';
 import { markedScore } from '../marked-score.ts';
 import { type DeskState, hashOf, type Place } from '../state.ts';
+import { pageLinks } from './pages.ts';
 
 export function moderationPage(
   { moderation, stack, beside }: DeskState,
@@ -18,7 +20,7 @@ export function moderationPage(
         In order of
         <select
           @change=${(event: Event) =>
-            actions.go({ ...place, criterion: (event.target as HTMLSelectElement).value })}
+            actions.go({ ...place, after: 0, criterion: (event.target as HTMLSelectElement).value })}
         >
           <option value="" ?selected=${place.criterion === ''}>total</option>
           ${stack.scheme.criteria.map(
@@ -26,6 +28,7 @@ export function moderationPage(
           )}
         </select>
       </label>
+      ${pageLinks(place, moderation.ranked.length, moderation.marked, SHOWN_AT_ONCE.moderation)}
     </header>
     ${
       moderation.ranked.length === 0
@@ -43,6 +46,7 @@ export function moderationPage(
               ({ id, candidate }) =>
                 html`<a href=${hashOf({ view: 'script', script: id })}>${candidate ?? `script ${id}`}</a> `,
             )}
+            ${moderation.notMarked > moderation.unmarked.length ? `and ${moderation.notMarked - moderation.unmarked.length} more` : nothing}
           </p>`
     }
   `;

@@ -3,12 +3,18 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Actions } from '../actions.ts';
 import type { Entry } from '../answers.ts';
-import { type DeskState, hashOf } from '../state.ts';
+import { SHOWN_AT_ONCE } from '../loading.ts';
+import { type DeskState, hashOf, type Place } from '../state.ts';
+import { pageLinks } from './pages.ts';
 
-export function queuePage(state: DeskState, actions: Actions): TemplateResult {
+export function queuePage(
+  state: DeskState,
+  place: Extract<Place, { view: 'queue' }>,
+  actions: Actions,
+): TemplateResult {
   const { queue, stack, taking } = state;
-  if (stack === undefined) return html`<p class="empty">Fetching the stack…</p>`;
-  const next = queue.find(({ done, error }) => !done && error === undefined);
+  if (stack === undefined || queue === undefined) return html`<p class="empty">Fetching the stack…</p>`;
+  const { next, scripts, total, done } = queue;
   return html`
     <section
       class="drop"
@@ -47,11 +53,11 @@ export function queuePage(state: DeskState, actions: Actions): TemplateResult {
     </section>
     <section>
       ${
-        queue.length === 0
+        total === 0
           ? nothing
           : html`<p>
-              ${next === undefined ? 'All done.' : html`<a class="button" href=${hashOf({ view: 'script', script: next.id })}>Mark the next one</a>`}
-              ${queue.filter(({ done }) => done).length} of ${queue.length} done.
+              ${next === undefined ? 'All done.' : html`<a class="button" href=${hashOf({ view: 'script', script: next })}>Mark the next one</a>`}
+              ${done} of ${total} done.
               <a href=${`/api/desk/stacks/${stack.id}/mark-book.csv`} download>Mark book (CSV)</a>
               <a href=${`/api/desk/stacks/${stack.id}/everything.json`} download>Everything (JSON)</a>
             </p>
@@ -68,9 +74,10 @@ export function queuePage(state: DeskState, actions: Actions): TemplateResult {
                 </tr>
               </thead>
               <tbody>
-                ${repeat(queue, ({ id }) => id, row)}
+                ${repeat(scripts, ({ id }) => id, row)}
               </tbody>
-            </table>`
+            </table>
+            ${pageLinks(place, scripts.length, total, SHOWN_AT_ONCE.queue)}`
       }
     </section>
   `;

@@ -5,10 +5,12 @@ import { repeat } from 'lit/directives/repeat.js';
 import { printVoices } from '../../../src/report/sentences.ts';
 import { crotchets } from '../../../src/score/time.ts';
 import type { Actions } from '../actions.ts';
-import type { Judged, Remark, ScriptView } from '../answers.ts';
+import type { Judged, ScriptView } from '../answers.ts';
 import { KEYS, reasonTyped } from '../keys.ts';
 import { letterOf, markedScore } from '../marked-score.ts';
+import { beatInWords, placeIn } from '../places.ts';
 import type { DeskState } from '../state.ts';
+import { carriedPart } from './carried.ts';
 import { schemePanel } from './scheme.ts';
 
 export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
@@ -18,7 +20,7 @@ export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
   return html`
     <div class="marking">
       <section class="paper" aria-label="Score">
-        ${scriptHead(state, view, actions)}
+        ${scriptHead(view, actions)}
         ${
           score === undefined
             ? html`<p class="wrong">${script.error?.message ?? 'This file could not be read.'}</p>`
@@ -34,7 +36,7 @@ export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
         }
       </section>
       <section class="margin" aria-label="What was found">
-        ${givenPart(view)} ${sincePart(view)}
+        ${givenPart(view)} ${sincePart(view)} ${carriedPart(view, actions)}
         ${view.findings.length === 0 ? html`<p class="empty">Nothing was found.</p>` : nothing}
         <ol class="findings">
           ${repeat(
@@ -49,12 +51,11 @@ export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
   `;
 }
 
-function scriptHead(state: DeskState, { script, title, key }: ScriptView, actions: Actions): TemplateResult {
-  const at = state.queue.findIndex(({ id }) => id === script.id);
+function scriptHead({ script, title, key, place }: ScriptView, actions: Actions): TemplateResult {
   return html`<header class="script-head">
     <div>
       <h1>${script.candidate ?? 'No candidate number'}, draft ${script.draft}</h1>
-      <p class="aside">${title ? `${title}, ` : ''}${key ?? ''} · ${script.file} · ${at + 1} of ${state.queue.length}</p>
+      <p class="aside">${title ? `${title}, ` : ''}${key ?? ''} · ${script.file} · ${place.at} of ${place.of}</p>
     </div>
     <div class="script-tools">
       ${
@@ -72,8 +73,8 @@ function scriptHead(state: DeskState, { script, title, key }: ScriptView, action
             </form>`
           : nothing
       }
-      <button type="button" @click=${() => actions.goTo(-1)} ?disabled=${at <= 0}>Previous <kbd>P</kbd></button>
-      <button type="button" @click=${() => actions.goTo(1)}>Next <kbd>N</kbd></button>
+      <button type="button" @click=${() => actions.goTo('before')} ?disabled=${place.before === undefined}>Previous <kbd>P</kbd></button>
+      <button type="button" @click=${() => actions.goTo('next')}>Next <kbd>N</kbd></button>
       ${
         script.done
           ? html`<button type="button" @click=${() => void actions.change({ done: false })}>Not done after all</button>`
@@ -126,7 +127,7 @@ function findingView(finding: Judged, number: number, state: DeskState, actions:
       <span class="finding-name">
         ${finding.name}
         <small>
-          bar ${finding.bar}, beat ${beatOf(finding.beat)}${finding.voices.length > 0 ? `, ${printVoices(finding.voices)}` : ''}${news === '' ? '' : ` · ${news}`}
+          bar ${finding.bar}, beat ${beatInWords(finding.beat)}${finding.voices.length > 0 ? `, ${printVoices(finding.voices)}` : ''}${news === '' ? '' : ` · ${news}`}
         </small>
       </span>
       <span class="standing">${standingWords(finding)}</span>
@@ -207,7 +208,7 @@ function remarksPart(state: DeskState, view: ScriptView, actions: Actions): Temp
       ${view.remarks.map(
         (remark, i) => html`<li class=${state.chosen === remark.id ? 'chosen' : ''}>
           <span class="tag own">${letterOf(i)}</span>
-          <span>${remark.text} <small>${placeOf(view, remark)}</small></span>
+          <span>${remark.text} <small>${placeIn(view, remark)}</small></span>
           <button
             type="button"
             class="quiet"
@@ -232,7 +233,7 @@ function remarksPart(state: DeskState, view: ScriptView, actions: Actions): Temp
             }}
           >
             <label>
-              Remark at ${placeOf(view, writing)}
+              Remark at ${placeIn(view, writing)}
               <textarea
                 ${ref(focusOnce)}
                 rows="3"
@@ -270,18 +271,6 @@ function remarksPart(state: DeskState, view: ScriptView, actions: Actions): Temp
 function focusOnce(element: Element | undefined): void {
   // It is not in the page yet when this is called.
   queueMicrotask(() => (element as HTMLTextAreaElement | undefined)?.focus());
-}
-
-/** `bar 3, beat 2` of a place given in crotchets. */
-function placeOf({ score }: ScriptView, { from }: Pick<Remark, 'from'>): string {
-  const bar = score?.bars.findLast(({ at }) => crotchets(at) <= from + 1e-9);
-  if (bar === undefined) return 'the beginning';
-  const beat = (from - crotchets(bar.at) + crotchets(bar.offset)) / (4 / bar.metre.unit) + 1;
-  return `bar ${bar.number}, beat ${beatOf(beat)}`;
-}
-
-function beatOf(beat: number): string {
-  return String(Math.round(beat * 100) / 100);
 }
 
 function keysHelp(): TemplateResult {

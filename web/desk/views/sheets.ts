@@ -2,21 +2,28 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { printVoices } from '../../../src/report/sentences.ts';
 import type { SheetView, Stack } from '../answers.ts';
+import { SHOWN_AT_ONCE } from '../loading.ts';
 import { letterOf, markedScore } from '../marked-score.ts';
-import type { DeskState } from '../state.ts';
+import type { DeskState, Place } from '../state.ts';
+import { pageLinks } from './pages.ts';
 
-export function sheetsPage({ sheets, stack, queue }: DeskState): TemplateResult {
-  if (stack === undefined || (sheets.length === 0 && queue.some(({ error }) => error === undefined))) {
+export function sheetsPage(
+  { sheets, stack }: DeskState,
+  place: Extract<Place, { view: 'sheets' }>,
+): TemplateResult {
+  if (stack === undefined || sheets === undefined) {
     return html`<p class="empty">Writing the sheets…</p>`;
   }
+  const { shown, total } = sheets;
   return html`
     <header class="bar no-print">
       <h1>Sheets</h1>
       <button type="button" class="main" @click=${() => window.print()}>Print</button>
-      <a href=${`/api/desk/stacks/${stack.id}/sheets.pdf`} download>All as PDF</a>
+      <a href=${`/api/desk/stacks/${stack.id}/sheets.pdf?after=${place.after}`} download>${shown.length < total ? 'These' : 'All'} as PDF</a>
       <label><input type="checkbox" checked @change=${toggleMarks} /> with marks</label>
+      ${pageLinks(place, shown.length, total, SHOWN_AT_ONCE.sheets)}
     </header>
-    <div class="sheets" data-count=${sheets.length}>${sheets.map((sheet) => sheetView(sheet, stack))}</div>
+    <div class="sheets" data-count=${shown.length}>${shown.map((sheet) => sheetView(sheet, stack))}</div>
   `;
 }
 

@@ -14,7 +14,7 @@ export function stacksPage({ stacks }: DeskState, actions: Actions): TemplateRes
           : html`<ul class="stacks">
               ${stacks.map(
                 ({ id, name, scripts, done, unreadable }) => html`<li>
-                  <a href=${hashOf({ view: 'queue', stack: id })}>${name}</a>
+                  <a href=${hashOf({ view: 'queue', stack: id, after: 0 })}>${name}</a>
                   <span>${scripts} scripts, ${done} done${unreadable > 0 ? `, ${unreadable} could not be read` : ''}</span>
                 </li>`,
               )}

@@ -1,0 +1,16 @@
+/** Places in a score, in words. */
+import { crotchets } from '../../src/score/time.ts';
+import type { ScriptView } from './answers.ts';
+
+/** `bar 3, beat 2` of a place given in crotchets. */
+export function placeIn({ score }: ScriptView, { from }: { readonly from: number }): string {
+  const bar = score?.bars.findLast(({ at }) => crotchets(at) <= from + 1e-9);
+  if (bar === undefined) return 'the beginning';
+  const beat = (from - crotchets(bar.at) + crotchets(bar.offset)) / (4 / bar.metre.unit) + 1;
+  return `bar ${bar.number}, beat ${beatInWords(beat)}`;
+}
+
+/** A beat as a number of at most two decimals. */
+export function beatInWords(beat: number): string {
+  return String(Math.round(beat * 100) / 100);
+}
