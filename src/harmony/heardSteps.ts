@@ -1,12 +1,13 @@
 /** Steps from triad to triad by the notes alone, in the keys near: a second witness beside `progression.ts`. */
 import { phraseBreaks } from '../score/motion.ts';
-import { fifthsPlace } from '../score/pitch.ts';
+import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { beatLength } from '../score/time.ts';
 import type { Analysis, Key } from './analysis.ts';
-import { type Hearing, hearings } from './hearing.ts';
-import { homeKey, keysNearTo } from './keysNear.ts';
+import { homeKey } from './closes.ts';
+import { type Hearing, hearingAt } from './hearing.ts';
+import { keysNearTo } from './keysNear.ts';
 import { sameKey } from './progression.ts';
-import { degreeOf } from './questions.ts';
+import { degreeOf, pitchAt } from './questions.ts';
 import { belongsToKey } from './spelling.ts';
 
 export interface HeardStep {
@@ -19,19 +20,21 @@ export interface HeardStep {
 }
 
 /**
- * Steps between plain triads of the scale in root position, a beat or more apart, inside a phrase. They are read in
+ * Steps between plain triads of the scale in root position, from beat to beat inside a phrase. They are read in
  * every major key near; in the home key too where the reading is on a short outing from it, or begins elsewhere.
  */
 export function heardSteps(analysis: Analysis): readonly HeardStep[] {
   const { texture } = analysis;
   const breaks = phraseBreaks(texture);
-  const all = hearings(texture);
-  return all.flatMap((to, i): HeardStep[] => {
-    const from = all[i - 1];
-    if (from === undefined || breaks.has(to.at)) return [];
-    const beat = beatLength(to.slices[0]!.bar.metre);
-    if (from.until < to.at - beat / 2 || to.at - from.at < beat || to.slices[0]!.strength < 2) return [];
-    if (!inRootPosition(from) || !inRootPosition(to)) return [];
+  const beats = texture.slices.filter((slice) => slice.strength >= 2);
+  return beats.flatMap((slice, i): HeardStep[] => {
+    const earlier = beats[i - 1];
+    if (earlier === undefined || breaks.has(slice.at)) return [];
+    // What passes between the beats does not matter, as long as the bass stays for it.
+    const [from, to] = [hearingAt(texture, earlier.at), hearingAt(texture, slice.at)];
+    const bass = pitchAt(analysis, 'B', slice.at - 1);
+    if (from === undefined || to === undefined || bass === undefined) return [];
+    if (!inRootPosition(from) || !inRootPosition(to) || !sameNoteName(bass, from.members.root)) return [];
     return keysFor(analysis, from).flatMap((key): HeardStep[] => {
       const [fromDegree, toDegree] = [degreeIn(from, key), degreeIn(to, key)];
       return fromDegree === undefined || toDegree === undefined

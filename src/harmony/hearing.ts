@@ -10,7 +10,10 @@ import type { Ticks } from '../score/time.ts';
 import type { Members, TriadQuality } from './analysis.ts';
 import { CHORD_TYPES, membersAt } from './chordTypes.ts';
 
-/** A stretch in which all that sounds is one triad or seventh chord, of which only the fifth may be missing. */
+/**
+ * A stretch in which all that sounds is one triad or seventh chord, of which only the fifth may be missing; a triad
+ * without its fifth counts in root position only.
+ */
 export interface Hearing {
   readonly at: Ticks;
   readonly until: Ticks;
@@ -65,11 +68,14 @@ function hear(slice: Slice): Hearing | undefined {
   const bass = toneIn(slice, 'B');
   if (tones.length < 3 || bass === undefined) return undefined;
   const places = new Set(tones.map((tone) => fifthsPlace(tone.pitch)));
-  if (places.size < 3) return undefined;
+  // Two notes are a chord only where the lower, in the bass, has the other for its third.
+  const needed = places.size === 2 ? fifthsPlace(bass.pitch) : undefined;
+  if (places.size < 2) return undefined;
   for (const { type, index } of PLAIN) {
     const { offsets } = type;
     if (places.size > offsets.length) continue;
     for (const root of places) {
+      if (needed !== undefined && root !== needed) continue;
       const whole = offsets.every((offset, i) => i === 2 || places.has(root + offset));
       if (!whole || ![...places].every((place) => offsets.includes(place - root))) continue;
       return {

@@ -6,11 +6,6 @@ import type { Hearing } from './hearing.ts';
 import { sameKey } from './progression.ts';
 import { appliedKey, chordAt, leadingNoteOf } from './questions.ts';
 
-/** The key in which the piece ends; undefined for a piece without chords. */
-export function homeKey(analysis: Analysis): Key | undefined {
-  return analysis.chords.at(-1)?.key;
-}
-
 /**
  * The keys in which a chord may be heard, the likeliest first: that of the reading, of the second reading, the key an
  * applied chord points to, and those of so many chords before and after it.

@@ -49,9 +49,14 @@ export function isPrepared({ before, tone }: Rub): boolean {
   return before === tone || semitone(before.pitch) === semitone(tone.pitch);
 }
 
-/** What it rubs against is still there when the tone moves on: the tone itself gives way. */
-export function givesWay({ after, against }: Rub): boolean {
-  return against.some((other) => other.until > after.at);
+/** What it rubs against, or a bass a fourth below, is still there when the tone moves on: the tone itself gives way. */
+export function givesWay({ slice, tone, after, against }: Rub): boolean {
+  const bass = toneIn(slice, 'B');
+  const fourth =
+    bass !== undefined &&
+    bass.until > after.at &&
+    (staffPlace(tone.pitch) - staffPlace(bass.pitch)) % 7 === 3;
+  return fourth || against.some((other) => other.until > after.at);
 }
 
 /** Second, seventh or ninth by letter. */

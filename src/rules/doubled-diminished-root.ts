@@ -3,10 +3,12 @@ import { doublingsOf } from '../harmony/doubling.ts';
 import { tonesIn } from '../harmony/hearing.ts';
 import { keysNearTo } from '../harmony/keysNear.ts';
 import { printKey } from '../harmony/labels.ts';
+import { isPassingBy } from '../harmony/ornamental.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { type Slice, toneIn } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -73,10 +75,12 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
  * diminished triad without its fifth, if that is what a key near has on it.
  */
 function doubledInThird(analysis: Analysis, slice: Slice): Occurrence[] {
+  const half = beatLength(slice.bar.metre) / 2;
   const tones = tonesIn(slice);
   const bass = toneIn(slice, 'B')?.pitch;
-  if (tones.length < 4 || bass === undefined || slice.strength < 2) return [];
+  if (tones.length < 4 || bass === undefined || slice.until - slice.at < half) return [];
   const above = tones.filter((tone) => !sameNoteName(tone.pitch, bass));
+  if (above.some((tone) => isPassingBy(analysis.texture, tone))) return [];
   const root = above[0]?.pitch;
   // A minor third lies three places down the line of fifths from its lower note.
   if (root === undefined || fifthsPlace(bass) !== fifthsPlace(root) - 3 || above.length < 2) return [];

@@ -1,12 +1,15 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
+import { hearingAt } from '../harmony/hearing.ts';
 import { numeral } from '../harmony/labels.ts';
 import { previousChord, sameRoot } from '../harmony/voicing.ts';
 import { inversionWords } from '../harmony/words.ts';
+import { sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
-import { sliceAt, toneIn } from '../score/texture.ts';
+import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
+import { inVoice } from './wording.ts';
 
 export const invertedPhraseEnd = defineRule({
   id: 'inverted-phrase-end',
@@ -53,15 +56,34 @@ function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const last = lastChordOf(analysis, phrase);
   const slice = sliceAt(analysis.texture, phrase.until - 1);
   const bass = slice && toneIn(slice, 'B');
-  if (last === undefined || bass === undefined || last.roman.inversion === 0) return [];
+  if (last === undefined || bass === undefined) return [];
   // It came to rest in root position, and only moved on under the fermata.
   const before = previousChord(analysis, last.index);
-  if (before !== undefined && sameRoot(before, last) && before.roman.inversion === 0) return [];
+  const moved = before !== undefined && sameRoot(before, last) && before.roman.inversion === 0;
+  if (last.roman.inversion === 0 || moved) return invertedAsHeard(analysis, phrase, bass);
   return [
     about([bass], {
       from: last.at,
       until: last.until,
       message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} on ${numeral(last.roman, last.key)}, a chord in ${inversionWords(last.roman.inversion)}.`,
+    }),
+  ];
+}
+
+/** By the notes alone an inversion, from the last note of the melody to the end, though the reading hears past it. */
+function invertedAsHeard(analysis: Analysis, phrase: Phrase, bass: Tone): Occurrence[] {
+  const { texture } = analysis;
+  const end = sliceAt(texture, phrase.until - 1);
+  const top = end && toneIn(end, 'S');
+  const heard = hearingAt(texture, phrase.until - 1);
+  if (top === undefined || heard === undefined || !sameNoteName(heard.bass, bass.pitch)) return [];
+  if (sameNoteName(heard.bass, heard.members.root) || bass.at > top.at) return [];
+  return [
+    about([bass], {
+      severity: 'remark',
+      from: bass.at,
+      until: phrase.until,
+      message: `The phrase ends at ${printPlace(placeAt(texture.score, bass.at))} with ${inVoice(bass)}, which is not the root of the chord that sounds.`,
     }),
   ];
 }

@@ -1,10 +1,10 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/keysNear.ts';
 import { printKey } from '../harmony/labels.ts';
-import { isQuick, isStep } from '../harmony/ornamental.ts';
-import { chordAt, degreeOf } from '../harmony/questions.ts';
+import { isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
+import { chordAt, degreeOf, isTonic } from '../harmony/questions.ts';
 import { departure } from '../harmony/resolution.ts';
-import { previousTone } from '../score/motion.ts';
+import { phraseBreaks, previousTone } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
@@ -67,6 +67,7 @@ function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   const plain =
     key.mode === 'minor' && chord.roman.applied === undefined && chord.roman.special === undefined;
   if (plain && isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key, true);
+  if (plain && isDegree(tone, key, 7, 0)) return plainSeventh(analysis, tone, next, key);
   // The reading may take the raised sixth itself for the sign of another key.
   const near = keysNear(analysis, chord, 1).find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
   return near === undefined ? [] : raisedSixth(analysis, tone, next, near, false);
@@ -87,6 +88,23 @@ function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key, sure:
       from: tone.at,
       until: next.until,
       message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,
+    }),
+  ];
+}
+
+/** The unraised seventh that goes up to the tonic, over a chord that goes to the tonic as a dominant does. */
+function plainSeventh(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occurrence[] {
+  if (!isStep(tone, next) || !isDegree(next, key, 1, 0) || semitone(next.pitch) < semitone(tone.pitch))
+    return [];
+  if (isPassingBy(analysis.texture, tone) || phraseBreaks(analysis.texture).has(tone.until)) return [];
+  const goal = chordAt(analysis, next.at);
+  if (goal === undefined || !isTonic(goal)) return [];
+  return [
+    about([tone, next], {
+      severity: 'remark',
+      from: tone.at,
+      until: next.until,
+      message: `${inVoice(tone)} is the unraised seventh degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes up with it to the tonic.`,
     }),
   ];
 }

@@ -7,6 +7,7 @@ import { intervalBetween } from '../score/interval.ts';
 import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -75,6 +76,7 @@ function misspelt(analysis: Analysis): Occurrence[] {
  * key; under the name it has it does neither.
  */
 function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], tone: Tone): boolean {
+  if (risesByLetterOnly(analysis, tone, slice)) return true;
   const other = otherSpelling(tone.pitch);
   const key = keyAt(analysis, slice.at);
   const chord = chordAt(analysis, slice.at);
@@ -85,6 +87,28 @@ function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], to
   // Built in thirds under both names (an augmented triad, a diminished seventh): the key decides.
   if (isChordAsSpelt(names)) return respelt && belongsToKey(other, key);
   return respelt || (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key));
+}
+
+/**
+ * A note foreign to the key that goes up a semitone without changing its letter (F to F sharp, E flat to E),
+ * to the root of a chord, which does belong: a leading note is meant, and written on the wrong line.
+ */
+function risesByLetterOnly(analysis: Analysis, tone: Tone, slice: Slice): boolean {
+  const next = departure(analysis.texture, tone);
+  const key = keyAt(analysis, slice.at);
+  if (next === undefined || key === undefined || tone.until - tone.at < beatLength(slice.bar.metre))
+    return false;
+  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+  const goal = chordAt(analysis, next.at);
+  if (
+    steps !== 0 ||
+    semitones !== 1 ||
+    goal === undefined ||
+    goal.quality === 'diminished' ||
+    !sameNoteName(next.pitch, goal.root)
+  )
+    return false;
+  return !belongsToKey(tone.pitch, key) && belongsToKey(next.pitch, key);
 }
 
 /** A raised note that rises to the next letter, or a lowered one that falls to it: spelt as it moves. */

@@ -1,7 +1,9 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { finalPhrase } from '../harmony/closes.ts';
-import { tonesOf, voicings } from '../harmony/voicing.ts';
-import { about } from './occurrence.ts';
+import { hearingAt } from '../harmony/hearing.ts';
+import { voicings } from '../harmony/voicing.ts';
+import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
+import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
 
@@ -53,8 +55,14 @@ function minorClose(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
   if (cadence === undefined || (cadence.kind !== 'perfect' && cadence.kind !== 'plagal')) return [];
   const goal = analysis.chords[cadence.goal]!;
-  const thirds = tonesOf(voicings(analysis)[goal.index]!, 'third');
-  if (cadence.key.mode !== 'minor' || goal.quality !== 'minor' || thirds.length === 0) return [];
+  if (cadence.key.mode !== 'minor') return [];
+  // The reading may expect the major third so much that it holds the minor one for an ornament.
+  const { third } = hearingAt(analysis.texture, goal.at)?.members ?? goal.members;
+  const minor = fifthsPlace(third) === fifthsPlace(goal.root) - 3;
+  const thirds = minor
+    ? openingTones(voicings(analysis)[goal.index]!).filter((tone) => sameNoteName(tone.pitch, third))
+    : [];
+  if (thirds.length === 0) return [];
   return [
     about(thirds, {
       from: goal.at,

@@ -1,9 +1,12 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { type Hearing, hearingFrom, hearings, tonesIn } from '../harmony/hearing.ts';
+import { pitchAt } from '../harmony/questions.ts';
 import { nextChord, voicings } from '../harmony/voicing.ts';
+import { phraseBreaks } from '../score/motion.ts';
 import { sameNoteName } from '../score/pitch.ts';
-import { barAt, metricalStrength, placeAt, printBeat } from '../score/place.ts';
+import { barAt, metricalStrength, placeAt, printBeat, printPlace } from '../score/place.ts';
 import type { Ticks } from '../score/time.ts';
-import { about, openingTones } from './occurrence.ts';
+import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
 export const weakSixFour = defineRule({
@@ -44,7 +47,11 @@ B: F3*2 G3 G3 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.chords.flatMap((chord) => weak(analysis, chord)),
+  check: (analysis) =>
+    besides(
+      analysis.chords.flatMap((chord) => weak(analysis, chord)),
+      hearings(analysis.texture).flatMap((heard) => weakAsHeard(analysis, heard)),
+    ),
 });
 
 function weak(analysis: Analysis, chord: Chord): Occurrence[] {
@@ -63,6 +70,29 @@ function weak(analysis: Analysis, chord: Chord): Occurrence[] {
       from: chord.at,
       until: next.until,
       message: `The cadential six-four in bar ${here.bar.number} stands on beat ${printBeat(here)}, and its dominant on ${second}, which is stronger.`,
+    }),
+  ];
+}
+
+/** The same by the notes alone, where the reading hears the dominant too early and the six-four not at all. */
+function weakAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
+  const { texture } = analysis;
+  const { fifth, seventh } = heard.members;
+  const next = hearingFrom(texture, heard.until);
+  const slice = heard.slices[0]!;
+  if (seventh !== undefined || heard.quality === 'diminished' || !sameNoteName(heard.bass, fifth)) return [];
+  if (next === undefined || next.quality !== 'major' || !sameNoteName(next.members.root, fifth)) return [];
+  const strong = next.slices[0]!.strength;
+  if (!sameNoteName(next.bass, fifth) || slice.strength < 2 || slice.strength >= strong) return [];
+  const gap = phraseBreaks(texture).has(heard.until) || next.at !== heard.until;
+  const before = pitchAt(analysis, 'B', heard.at - 1);
+  if (gap || before === undefined || sameNoteName(before, fifth)) return [];
+  return [
+    about(tonesIn(slice), {
+      severity: 'remark',
+      from: heard.at,
+      until: next.until,
+      message: `What sounds at ${printPlace(placeAt(texture.score, heard.at))} is a six-four before a dominant on a stronger beat.`,
     }),
   ];
 }

@@ -216,6 +216,8 @@ export const CHORDS: readonly Planter[] = [
     rule: 'doubled-diminished-root',
     family: 'chords',
     definition: 'two voices with the root of a diminished triad, neither of them in passing',
+    // The root of the triad on the seventh degree is the leading note.
+    alsoNamed: ['doubled-leading-note'],
     tries: oneNoteTo(diminishedRootOf),
     find: doubled(diminishedRootOf, (plain, notes) => notes.some((note) => passesBy(plain, note))),
   },

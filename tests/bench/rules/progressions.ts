@@ -127,7 +127,8 @@ export const PROGRESSIONS: readonly Planter[] = [
   {
     rule: 'stray-six-four',
     family: 'chords',
-    definition: 'a triad over its fifth, whose bass is reached and left by leap, between other chords',
+    definition:
+      'a triad over its fifth, whose bass is reached and left by leap to other notes, between other chords',
     tries: (piece, random) =>
       overLabels(
         piece,
@@ -245,7 +246,7 @@ export const PROGRESSIONS: readonly Planter[] = [
     rule: 'unresolved-leading-note',
     family: 'chords',
     definition:
-      'the leading note of a dominant goes neither up a semitone nor, in an inner voice, down a third, when the tonic follows',
+      'the leading note of a dominant goes neither up a semitone nor, in an inner voice, down a third, nor is it lowered, when the tonic follows',
     tries: spoil(leadingNoteTo),
     find: (plain, piece) =>
       steps(plain, piece).flatMap(([a, b]) => {
@@ -254,6 +255,8 @@ export const PROGRESSIONS: readonly Planter[] = [
           ? []
           : departures(plain, a, name)
               .filter(({ note, next }) => next.midi !== note.midi + 1)
+              // Lowered, it is the seventh of a new dominant.
+              .filter(({ note, next }) => next.place !== note.place)
               .filter(
                 ({ note, next }) => note.voice === 'S' || note.voice === 'B' || note.place - next.place !== 2,
               )
@@ -356,6 +359,8 @@ function strayBasses(plain: Plain, piece: Piece): Place[] {
     if (!first || !last || bass.some((note) => note.name !== notes.fifth)) return [];
     const [from, to] = [plain.voices.B[first.index - 1], plain.voices.B[last.index + 1]];
     if (!from || !to || first.at < label.at || last.until > label.until) return [];
+    // An octave down on the dominant, it is the cadential six-four.
+    if (to.name === notes.fifth) return [];
     const isLeap = (a: PlainNote, b: PlainNote) => Math.abs(a.place - b.place) > 1;
     const bare = [...namesIn(plain, label)].every((name) => Object.values(notes).includes(name));
     return isLeap(from, first) && isLeap(last, to) && bare && namesIn(plain, label).has(notes.root)
