@@ -31,6 +31,12 @@ export function resolutionOf(texture: Texture, tone: Tone, pull: Pull): Tone | u
   return after !== undefined && followsPull(last, after, pull) ? after : undefined;
 }
 
+/** The voice leaves by more than a third, even if the resolution comes in the end: told, but hardly held against it. */
+export function leapsAway(texture: Texture, tone: Tone): boolean {
+  const goesTo = departure(texture, tone);
+  return goesTo !== undefined && Math.abs(intervalBetween(tone.pitch, goesTo.pitch).steps) > 2;
+}
+
 /** The next tone of the voice that is another note, not the same in another octave; undefined before a rest, a gap or the end. */
 export function departure(texture: Texture, tone: Tone): Tone | undefined {
   return nextTone(texture, lastOfSame(texture, tone));

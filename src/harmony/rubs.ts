@@ -1,5 +1,5 @@
 /**
- * Dissonances by the notes alone: tones that rub against another voice on a beat, with the way in and the way out,
+ * Dissonances by the notes alone: tones that rub against another voice on a beat or halfway to the next, with the way in and the way out,
  * whatever chord they are taken for.
  */
 import { intervalBetween } from '../score/interval.ts';
@@ -8,7 +8,7 @@ import { semitone, staffPlace } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, type Texture, type Tone, toneIn } from '../score/texture.ts';
 
-/** A tone that is a second or seventh from other voices on a beat, between the tones before and after it. */
+/** A tone that is a second or seventh from other voices on a beat or half beat, between the tones before and after it. */
 export interface Rub {
   readonly slice: Slice;
   readonly before: Tone;
@@ -20,13 +20,13 @@ export interface Rub {
 
 const known = new WeakMap<Texture, readonly Rub[]>();
 
-/** All rubs on the beats of a texture, by time and then by voice. Not across a phrase end. Worked out once. */
+/** All rubs on the beats and half beats of a texture, by time and then by voice. Not across a phrase end. Worked out once. */
 export function rubs(texture: Texture): readonly Rub[] {
   const remembered = known.get(texture);
   if (remembered) return remembered;
   const breaks = phraseBreaks(texture);
   const fresh = texture.slices.flatMap((slice) => {
-    if (slice.strength < 2 || breaks.has(slice.at)) return [];
+    if (slice.strength < 1 || breaks.has(slice.at)) return [];
     return VOICES.flatMap((voice): Rub[] => {
       const tone = toneIn(slice, voice);
       if (tone === undefined) return [];

@@ -1,11 +1,11 @@
-import type { Analysis } from '../harmony/analysis.ts';
-import { isFleeting } from '../harmony/ornamental.ts';
+import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { isFleeting, isPassingBy } from '../harmony/ornamental.ts';
 import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const diminishedRootPosition = defineRule({
   id: 'diminished-root-position',
@@ -51,16 +51,22 @@ B: A2 D3 E3 A2 | D3 E3 A2*2! |`,
 function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord, slices } = voicing;
   const triad = diminishedTriadOf(voicing);
-  if (triad?.bass !== 'root' || !voicing.sure || isFleeting(analysis, chord)) return [];
+  if (triad?.bass !== 'root' || !voicing.sure) return [];
   const bass = slices[0] && toneIn(slices[0], 'B');
+  if (isFleeting(analysis, chord) && (bass === undefined || isPassingBy(analysis.texture, bass))) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
     about(bass === undefined ? [] : [bass], {
-      // In minor the diminished triad on the supertonic is now and then used so.
-      severity: chord.roman.degree === 2 && chord.key.mode === 'minor' ? 'remark' : 'query',
+      severity: gravity(analysis, chord),
       from: chord.at,
       until: chord.until,
       message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,
     }),
   ];
+}
+
+/** In minor the diminished triad on the supertonic is now and then used so, and in passing any may be. */
+function gravity(analysis: Analysis, chord: Chord): Severity {
+  const supertonic = chord.roman.degree === 2 && chord.key.mode === 'minor';
+  return supertonic || isFleeting(analysis, chord) ? 'remark' : 'query';
 }

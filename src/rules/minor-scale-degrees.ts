@@ -2,7 +2,7 @@ import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/keysNear.ts';
 import { printKey } from '../harmony/labels.ts';
 import { isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
-import { chordAt, degreeOf, isTonic } from '../harmony/questions.ts';
+import { chordAt, degreeOf, isTonic, memberOf } from '../harmony/questions.ts';
 import { departure } from '../harmony/resolution.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
@@ -96,7 +96,13 @@ function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key, sure:
 function plainSeventh(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occurrence[] {
   if (!isStep(tone, next) || !isDegree(next, key, 1, 0) || semitone(next.pitch) < semitone(tone.pitch))
     return [];
-  if (isPassingBy(analysis.texture, tone) || phraseBreaks(analysis.texture).has(tone.until)) return [];
+  const chord = chordAt(analysis, tone.at);
+  const dominant =
+    chord !== undefined &&
+    (chord.roman.degree === 5 || chord.roman.degree === 7) &&
+    memberOf(chord, tone.pitch) !== undefined;
+  if ((!dominant && isPassingBy(analysis.texture, tone)) || phraseBreaks(analysis.texture).has(tone.until))
+    return [];
   const goal = chordAt(analysis, next.at);
   if (goal === undefined || !isTonic(goal)) return [];
   return [

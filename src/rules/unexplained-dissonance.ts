@@ -2,10 +2,12 @@ import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { clashesWith } from '../harmony/dissonance.ts';
 import { hearingAt } from '../harmony/hearing.ts';
 import { numeral } from '../harmony/labels.ts';
+import { isPassingBy } from '../harmony/ornamental.ts';
+import { ornamentOf } from '../harmony/questions.ts';
 import { placesTo, type Rub, rubs } from '../harmony/rubs.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt } from '../score/texture.ts';
+import { sliceAt, type Tone } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -84,14 +86,19 @@ function gravity(analysis: Analysis, ornament: Ornament): Severity {
 }
 
 /**
- * A beat in which nothing that sounds is a chord, and in it a note as long that leaps in and out: the reading may take
+ * A moment in which nothing that sounds is a chord, and in it a note of half a beat or more that leaps in and out: the reading may take
  * its neighbours for the intruders, but it is this line that the ear cannot follow.
  */
 function unexplainedAsHeard(analysis: Analysis, { slice, before, tone, after, against }: Rub): Occurrence[] {
-  const long = tone.until - tone.at >= beatLength(slice.bar.metre);
+  const long = tone.until - tone.at >= beatLength(slice.bar.metre) / 2;
   const leaps = Math.abs(placesTo(before, tone)) > 1 && Math.abs(placesTo(tone, after)) > 1;
   if (tone.at !== slice.at || !long || !leaps) return [];
   if (hearingAt(analysis.texture, slice.at) !== undefined) return [];
+  // Where the others only decorate, off the beat or beside a shorter note, this one is the chord's.
+  const brief = slice.strength < 2 || tone.until - tone.at < beatLength(slice.bar.metre);
+  const decorates = (other: Tone) =>
+    isPassingBy(analysis.texture, other) || ornamentOf(analysis, other, slice.at) !== undefined;
+  if (brief && against.every(decorates)) return [];
   return [
     about([tone, ...against], {
       severity: 'remark',

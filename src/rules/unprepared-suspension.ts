@@ -83,7 +83,12 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
 /** A note leapt to on the beat that rubs against one that stays, and gives way to it downward by step. */
 function unpreparedAsHeard(rub: Rub): Occurrence[] {
   const { slice, before, tone, after, against } = rub;
-  if (tone.at !== slice.at || Math.abs(placesTo(before, tone)) <= 1 || placesTo(tone, after) !== -1)
+  if (
+    slice.strength < 2 ||
+    tone.at !== slice.at ||
+    Math.abs(placesTo(before, tone)) <= 1 ||
+    placesTo(tone, after) !== -1
+  )
     return [];
   if (sameNoteName(before.pitch, tone.pitch) || !givesWay(rub)) return [];
   return [

@@ -3,7 +3,7 @@ import { type Hearing, hearings, tonesIn } from '../harmony/hearing.ts';
 import { dominantIn } from '../harmony/keysNear.ts';
 import { isPassingBy, isQuick } from '../harmony/ornamental.ts';
 import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
-import { departure, resolutionOf } from '../harmony/resolution.ts';
+import { departure, leapsAway, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
@@ -85,8 +85,10 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
     if (tone === undefined || !sameNoteName(tone.pitch, leading)) return [];
     if (isPassingBy(analysis.texture, tone)) return [];
     const goesTo = departure(analysis.texture, tone);
-    if (goesTo === undefined || resolutionOf(analysis.texture, tone, 'up') !== undefined) return [];
-    const severity = gravity(analysis, tone, goesTo, tonic, next);
+    if (goesTo === undefined) return [];
+    const resolves = resolutionOf(analysis.texture, tone, 'up') !== undefined;
+    if (resolves && !leapsAway(analysis.texture, tone)) return [];
+    const severity = resolves ? 'remark' : gravity(analysis, tone, goesTo, tonic, next);
     if (severity === undefined) return [];
     return [unresolvedTo(tone, goesTo, severity, Math.max(tone.at, chord.at), next.at)];
   });
@@ -111,7 +113,8 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
   const { leading, tonic } = dominant;
   const last = heard.slices.at(-1)!;
   const then = sliceAt(texture, heard.until);
-  if (then === undefined || !tonesIn(then).some((tone) => sameNoteName(tone.pitch, tonic))) return [];
+  if (then === undefined) return [];
+  const arrives = tonesIn(then).some((tone) => sameNoteName(tone.pitch, tonic));
   return VOICES.flatMap((voice): Occurrence[] => {
     const tone = toneIn(last, voice);
     if (tone === undefined || !sameNoteName(tone.pitch, leading) || tone.until > heard.until) return [];
@@ -120,6 +123,8 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
     if (goesTo === undefined || resolutionOf(texture, tone, 'up') !== undefined) return [];
     const { steps } = intervalBetween(tone.pitch, goesTo.pitch);
     if (Math.abs(steps) <= 1 || (steps === -2 && isInner(voice))) return [];
+    // Where no tonic comes, only a wide leap tells that the note is dropped.
+    if (!arrives && Math.abs(steps) <= 2) return [];
     return [unresolvedTo(tone, goesTo, 'remark', Math.max(tone.at, heard.at), heard.until)];
   });
 }

@@ -1,10 +1,13 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { clashesWith } from '../harmony/dissonance.ts';
+import { keysNear } from '../harmony/keysNear.ts';
+import { chordAt, isLeadingNote } from '../harmony/questions.ts';
 import { givesWay, isPrepared, type Rub, rubs } from '../harmony/rubs.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt } from '../score/texture.ts';
+import { sliceAt, type Tone } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -50,7 +53,7 @@ B: C3 G3 C3*2 | C3*4! |`,
   check: (analysis) =>
     besides(
       analysis.ornaments.flatMap((ornament) => rising(analysis, ornament)),
-      rubs(analysis.texture).flatMap(risingAsHeard),
+      rubs(analysis.texture).flatMap((rub) => risingAsHeard(analysis, rub)),
     ),
 });
 
@@ -59,11 +62,12 @@ function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
   if (kind !== 'retardation' || resolution === undefined) return [];
   const slice = sliceAt(analysis.texture, ornament.at);
   if (slice === undefined || clashesWith(slice, tone).length === 0) return [];
-  // A semitone up: the held note is a leading note.
+  // A leading note that is held over goes where it would have gone.
   const { semitones } = intervalBetween(tone.pitch, resolution.pitch);
-  if (semitones === 1) return [];
+  if (semitones === 1 && leadsNear(analysis, tone, ornament.at)) return [];
   return [
     about([...(preparation ? [preparation] : []), tone, resolution], {
+      severity: semitones === 1 ? 'remark' : 'query',
       from: ornament.at,
       until: resolution.until,
       message: `${inVoice(tone)} is held over as a dissonance, and the ${VOICE_WORDS[ornament.voice]} goes up to ${printPitch(resolution.pitch)} instead of falling by step.`,
@@ -72,11 +76,12 @@ function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
 }
 
 /** A note that stays while others move into it, and then gives way upward, whatever chord it is taken for. */
-function risingAsHeard(rub: Rub): Occurrence[] {
+function risingAsHeard(analysis: Analysis, rub: Rub): Occurrence[] {
   const { slice, before, tone, after, against } = rub;
   const { steps, semitones } = intervalBetween(tone.pitch, after.pitch);
   const struck = against.some((other) => other.at === slice.at);
-  if (!isPrepared(rub) || !givesWay(rub) || !struck || steps !== 1 || semitones !== 2) return [];
+  if (!isPrepared(rub) || !givesWay(rub) || !struck || steps !== 1 || slice.strength < 2) return [];
+  if (semitones === 1 && leadsNear(analysis, tone, slice.at)) return [];
   return [
     about([before, tone, after], {
       severity: 'remark',
@@ -85,4 +90,10 @@ function risingAsHeard(rub: Rub): Occurrence[] {
       message: `${inVoice(tone)} stays as a dissonance, and the ${VOICE_WORDS[tone.voice]} goes up to ${printPitch(after.pitch)} instead of falling by step.`,
     }),
   ];
+}
+
+/** The leading note of a key near. */
+function leadsNear(analysis: Analysis, tone: Tone, at: Ticks): boolean {
+  const chord = chordAt(analysis, at);
+  return chord === undefined || keysNear(analysis, chord, 1).some((key) => isLeadingNote(tone.pitch, key));
 }
