@@ -4,6 +4,23 @@ import { testRule } from '../support/rules.ts';
 testRule(straySixFour, {
   failing: [
     {
+      name: 'in passing, where the reading hears another chord',
+      text: `key: C major
+metre: 4/4
+S: G4 A4/2 G4/2 F4 E4 | E4*4! |
+A: E4 F4/2 E4/2 D4 C4 | C4*4! |
+T: C4 C4 B3 G3 | G3*4! |
+B: C3 F3/2 G2/2 D3 E3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2½',
+          voices: 'SATB',
+          notes: 'S:G4 A:E4 T:C4 B:G2',
+        },
+      ],
+    },
+    {
       name: 'reached and left by leap',
       text: `key: C major
 metre: 4/4

@@ -4,6 +4,23 @@ import { testRule } from '../support/rules.ts';
 testRule(upwardSuspension, {
   failing: [
     {
+      name: 'taken for the seventh of a chord',
+      text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 C5 | B4*4! |
+A: E4 D4 D4/2 E4/2 A4 | G#4*4! |
+T: A3 A3 G3 E3 | E3*4! |
+B: A3 F3 E3 A2 | E3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'A',
+          notes: 'A:D4 D4 E4',
+        },
+      ],
+    },
+    {
       name: 'the alto rises by a tone from the held note',
       text: `key: C major
 metre: 4/4
