@@ -100,6 +100,8 @@ export interface Training {
   readonly margin: readonly [number, number, number];
   /** Deviation of the noise on chords and on keys: human readings differ, and noise keeps the weights from chasing each. */
   readonly noise: readonly [number, number];
+  /** The part of every weight that each step takes back, so that what is seldom seen weighs little. */
+  readonly decay: number;
   /** One run for each; their weights are averaged. */
   readonly seeds: readonly number[];
 }
@@ -109,6 +111,7 @@ export const TRAINING: Training = {
   epochs: 6,
   margin: [0.5, 0.25, 0.5],
   noise: [1, 1],
+  decay: 0.005,
   seeds: [1, 2, 3],
 };
 
@@ -137,10 +140,10 @@ interface Lesson {
 /** An averaged perceptron whose steps shrink for features that have moved much (AdaGrad). */
 function learnOnce(lessons: readonly Lesson[], training: Training, seed: number): Float64Array {
   const weights = new Float64Array(FEATURES);
-  const moments = new Float64Array(FEATURES);
+  const sum = new Float64Array(FEATURES);
   const squares = new Float64Array(FEATURES);
   const random = seeded(seed);
-  let step = 1;
+  let steps = 0;
   for (let epoch = 0; epoch < training.epochs; epoch++) {
     for (const { piece, atoms, features } of shuffled(lessons, random)) {
       const path = search(piece.grid, weights, handicap(piece.grid, atoms, training, random));
@@ -149,14 +152,17 @@ function learnOnce(lessons: readonly Lesson[], training: Training, seed: number)
       for (const [index, value] of delta) {
         if (value === 0) continue;
         squares[index]! += value * value;
-        const moved = value / Math.sqrt(1 + squares[index]!);
-        weights[index]! += moved;
-        moments[index]! += step * moved;
+        weights[index]! += value / Math.sqrt(1 + squares[index]!);
       }
-      step++;
+      for (let i = 0; i < FEATURES; i++) {
+        if (weights[i] === 0) continue;
+        weights[i]! *= 1 - training.decay;
+        sum[i]! += weights[i]!;
+      }
+      steps++;
     }
   }
-  return weights.map((weight, i) => weight - moments[i]! / step);
+  return sum.map((total) => total / steps);
 }
 
 /** Atoms that share one draw of the noise on a key: about a bar. */

@@ -6,11 +6,9 @@ import { writeFileSync } from 'node:fs';
 import { printTable } from '../../src/harmony/model/table.ts';
 import { readCorpus } from './harmonyCorpus.ts';
 import { learn, TRAINING } from './harmonyLearning.ts';
-import { learnThin } from './harmonyThinning.ts';
 
 const target = new URL('../../src/harmony/model/weights.ts', import.meta.url);
-const pieces = readCorpus();
-const weights = learnThin(pieces, learn(pieces, TRAINING));
+const weights = learn(readCorpus(), TRAINING);
 writeFileSync(
   target,
   `/**

@@ -27,7 +27,7 @@ const SUBSET = [
   '355',
 ];
 /** Measured on the subset with the committed weights, less a margin of one per cent. */
-const LEAST = { root: 0.97, chord: 0.96, bass: 0.955, key: 0.93, all: 0.9 } as const;
+const LEAST = { root: 0.964, chord: 0.949, bass: 0.947, key: 0.914, all: 0.878 } as const;
 
 describe.skipIf(!corpusPresent())('against human analyses (skipped without ../shared/corpus)', () => {
   it('keeps its agreement on the fixed subset', () => {

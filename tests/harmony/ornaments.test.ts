@@ -47,7 +47,7 @@ const CASES: readonly (readonly [string, string, readonly string[]])[] = [
   ],
   [
     'suspension in the bass',
-    `${G}S: D5 C5 C5 B4! |\nA: G4 A4 A4 G4! |\nT: D4 D4 D4 D4! |\nB: G3 (G3 F#3) F#3 G3! |`,
+    `${G}S: D5 D5 C5 B4! |\nA: G4 A4 A4 G4! |\nT: D4 D4 D4 D4! |\nB: G3 (G3 F#3) F#3 G3! |`,
     ['B suspension 2–3'],
   ],
   [

@@ -99,7 +99,7 @@ S: B4 C5 A4 G4 | A4 (B4 A4) G4*2! |
 A: G4 (G4 F#4) F#4 E4 | E4 D4 D4*2! |
 T: D4 E4 D4 (B3 C4) | C4 (G4 F#4) B3*2! |
 B: G3 (C3 B2) D3 E3 | C3 D3 G2*2! |`,
-    reads: 'G major: I IV V vi ii6 I64 V I',
+    reads: 'G major: I IV V vi ii6 V I',
   },
   {
     name: 'German sixth',

@@ -72,7 +72,6 @@ const masks = Array.from({ length: 16 }, (_, mask) =>
   ['r', '3', '5', '7'].map((sign, i) => (mask & (1 << i) ? sign : '-')).join(''),
 );
 const shapes = WAYS.flatMap((into) => WAYS.map((out) => `${into}>${out}`));
-export const SEGMENT_TYPES = CHORD_TYPES.length;
 const types = CHORD_TYPES.map((type) => type.name);
 const notes = range(LOWEST_NOTE, LOWEST_NOTE + NOTES);
 const distances = range(-KEY_DISTANCE, KEY_DISTANCE + 1);
@@ -150,7 +149,7 @@ export const TONE_PLACE = family('tone by place', ROLES, ACCENTS, LENGTHS);
 export const TONE_KIND = family('tone by kind', ROLES.slice(0, 5), KINDS, ACCENTS);
 export const BASS_PLACE = family('bass tone by place', ROLES.slice(0, 5), ACCENTS, LENGTHS);
 export const SEVENTH_KIND = family('seventh by kind', types, KINDS, ACCENTS);
-export const MEMBERS_PRESENT = family('members present', range(2, 5), types, masks);
+export const MEMBERS_PRESENT = family('members present', types, masks);
 export const MEMBERS_AT_START = family('members at start', types, masks);
 export const BASS_CHOICE = family('bass chosen', types, ['a', 'b', 'c', 'd'], BASSES);
 export const LATER_BASS = family('later bass', ACCENTS, LENGTHS);

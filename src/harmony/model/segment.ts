@@ -178,8 +178,7 @@ export function chordFeatures(
     if (seventhMatters && member === 3)
       out[o++] = SEVENTH_KIND + (type * KIND_COUNT + kind) * ACCENT_COUNT + accent;
   }
-  const sounding = Math.max(2, segment.grid.sounding[segment.from]!) - 2;
-  out[o++] = MEMBERS_PRESENT + (sounding * TYPES + type) * 16 + present;
+  out[o++] = MEMBERS_PRESENT + type * 16 + present;
   out[o++] = MEMBERS_AT_START + type * 16 + atStart;
   return o;
 }
@@ -317,13 +316,8 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
         score += weights[seventhFrom + (type * KIND_COUNT + kind) * ACCENT_COUNT + segment.accent[i]!]!;
       }
     }
-    const sounding = Math.max(2, segment.grid.sounding[segment.from]!) - 2;
-    if (sounding === 0 && (present & 1) === 0) score -= ROOTLESS_COST;
-    return (
-      score +
-      weights[presentFrom + (sounding * TYPES + type) * 16 + present]! +
-      weights[startFrom + type * 16 + atStart]!
-    );
+    if ((present & 1) === 0 && segment.grid.sounding[segment.from]! < 3) score -= ROOTLESS_COST;
+    return score + weights[presentFrom + type * 16 + present]! + weights[startFrom + type * 16 + atStart]!;
   };
   const bass = (root: number, type: number, inversion: number): number => {
     const n = bassFeatures(segment, root, type, inversion, buffer, 0);
