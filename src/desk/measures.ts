@@ -77,7 +77,7 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
       return { value, sentence: `${manyAtStart(value, 'suspension')}.` };
     }
     case 'different chords':
-      return kindsOf(counts.chords.kinds, 'different chord', 'different chords');
+      return kindsOf(asPrinted(counts.chords.kinds), 'different chord', 'different chords');
     case 'inverted chords': {
       const { inverted, all } = counts.chords;
       return {
@@ -163,6 +163,13 @@ function bars(first: string, last: string): string {
 function kindsOf(kinds: Readonly<Record<string, number>>, one: string, several: string): Measured {
   const value = Object.keys(kinds).length;
   return { value, sentence: `${value === 0 ? 'No' : value} ${value === 1 ? one : several}${listed(kinds)}.` };
+}
+
+/** Chords by their labels as a reader knows them: `vii°`, where plain text has `viio`. */
+function asPrinted(chords: Readonly<Record<string, number>>): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(chords).map(([label, n]) => [label.replaceAll(/(?<=[iv])o/g, '°'), n]),
+  );
 }
 
 /** The most entries that a sentence lists. */

@@ -393,6 +393,12 @@ describe('who may come near', () => {
     expect((await post().set('Sec-Fetch-Site', 'same-origin')).status).toBe(201);
   });
 
+  it('every answer forbids scripts and styles in markup, and being framed', async () => {
+    const policy = (await request(app).get('/api/desk/stacks')).headers['content-security-policy']!;
+    expect(policy).not.toMatch(/unsafe/);
+    expect(policy).toMatch(/script-src 'self'.*style-src 'self'.*frame-ancestors 'none'/);
+  });
+
   it('over a network: the passphrase, a strict cookie, a token; guessing is slowed', async () => {
     const passphrase = 'four words not belonging';
     const secured = createApp({

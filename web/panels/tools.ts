@@ -65,7 +65,7 @@ export function toolsView(panel: Panel): TemplateResult {
         title="A locked voice can't be changed by accident"
         @click=${() => actions.toggleLock(state.caret.voice)}
       >
-        Lock ${VOICE_WORDS[state.caret.voice]}
+        Lock <span class="which">${VOICE_WORDS[state.caret.voice]}</span>
       </button>
     </div>
     <div class="group" role="group" aria-label="Length in beats">

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Actions } from '../actions.ts';
 import type { Carried, ScriptView } from '../answers.ts';
-import { placeIn } from '../places.ts';
+import { beatInWords, placeIn } from '../places.ts';
 
 export function carriedPart(view: ScriptView, actions: Actions): TemplateResult | typeof nothing {
   const { carried } = view;
@@ -43,7 +43,10 @@ function reasonToAsk({ decision }: Carried): string {
 function wordsFor({ decision, finding: id, from }: Carried, view: ScriptView): string {
   if (decision.kind === 'remark') return `Remark at ${placeIn(view, { from: from ?? 0 })}: ${decision.text}`;
   const finding = view.findings.find((one) => one.id === id);
-  const place = finding === undefined ? 'a finding' : `${finding.name}, bar ${finding.bar}`;
+  const place =
+    finding === undefined
+      ? 'a finding'
+      : `${finding.name}, bar ${finding.bar}, beat ${beatInWords(finding.beat)}`;
   if (decision.kind === 'severity') return `Counts as a ${decision.severity}: ${place}`;
   return `Overruled: ${place}${decision.reason === undefined ? '' : ` (${decision.reason})`}`;
 }

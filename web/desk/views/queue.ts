@@ -61,7 +61,7 @@ export function queuePage(
               <a href=${`/api/desk/stacks/${stack.id}/mark-book.csv`} download>Mark book (CSV)</a>
               <a href=${`/api/desk/stacks/${stack.id}/everything.json`} download>Everything (JSON)</a>
             </p>
-            <table class="queue">
+            <div class="wide-table"><table class="queue of-scripts">
               <thead>
                 <tr>
                   <th>Candidate</th>
@@ -69,14 +69,14 @@ export function queuePage(
                   <th>Faults</th>
                   <th>Queries</th>
                   <th>To decide</th>
-                  <th>Overruled</th>
-                  <th>File</th>
+                  <th class="overruled">Overruled</th>
+                  <th class="file">File</th>
                 </tr>
               </thead>
               <tbody>
                 ${repeat(scripts, ({ id }) => id, row)}
               </tbody>
-            </table>
+            </table></div>
             ${pageLinks(place, scripts.length, total, SHOWN_AT_ONCE.queue)}`
       }
     </section>
@@ -85,21 +85,22 @@ export function queuePage(
 
 function row(entry: Entry): TemplateResult {
   const name = entry.candidate ?? 'no number';
+  const nameless = entry.candidate === undefined ? ' nameless' : '';
   if (entry.error !== undefined) {
-    return html`<tr class="unreadable">
+    return html`<tr class=${`unreadable${nameless}`}>
       <td>${name}</td>
       <td>${entry.draft}</td>
       <td colspan="4">Could not be read: ${entry.error.message}</td>
-      <td>${entry.file}</td>
+      <td class="file">${entry.file}</td>
     </tr>`;
   }
-  return html`<tr class=${entry.done ? 'done' : ''}>
+  return html`<tr class=${`${entry.done ? 'done' : ''}${nameless}`}>
     <td><a href=${hashOf({ view: 'script', script: entry.id })}>${name}</a>${entry.done ? ' ✓' : ''}</td>
     <td>${entry.draft}</td>
     <td>${entry.faults}</td>
     <td>${entry.queries}</td>
     <td>${entry.open}</td>
-    <td>${entry.overruled}</td>
+    <td class="overruled">${entry.overruled}</td>
     <td class="file">${entry.file}</td>
   </tr>`;
 }
