@@ -19,11 +19,22 @@ export interface HeardStep {
   readonly toDegree: number;
 }
 
+const known = new WeakMap<Analysis, readonly HeardStep[]>();
+
 /**
  * Steps between plain triads of the scale in root position, from beat to beat inside a phrase. They are read in
  * every major key near; in the home key too where the reading is on a short outing from it, or begins elsewhere.
+ * Worked out once.
  */
 export function heardSteps(analysis: Analysis): readonly HeardStep[] {
+  const before = known.get(analysis);
+  if (before) return before;
+  const fresh = stepsOf(analysis);
+  known.set(analysis, fresh);
+  return fresh;
+}
+
+function stepsOf(analysis: Analysis): readonly HeardStep[] {
   const { texture } = analysis;
   const breaks = phraseBreaks(texture);
   const beats = texture.slices.filter((slice) => slice.strength >= 2);

@@ -50,12 +50,27 @@ export function hearings(texture: Texture): readonly Hearing[] {
 
 /** The first chord heard from a moment on; undefined at the end. */
 export function hearingFrom(texture: Texture, at: Ticks): Hearing | undefined {
-  return hearings(texture).find((hearing) => hearing.at >= at);
+  const all = hearings(texture);
+  return all[firstFrom(all, at)];
 }
 
 /** The chord heard at a moment, if a plain one is. */
 export function hearingAt(texture: Texture, at: Ticks): Hearing | undefined {
-  return hearings(texture).find((hearing) => at >= hearing.at && at < hearing.until);
+  const all = hearings(texture);
+  const last = all[firstFrom(all, at + 1) - 1];
+  return last !== undefined && at < last.until ? last : undefined;
+}
+
+/** The index of the first hearing that begins at a moment or later; the length where none does. */
+function firstFrom(all: readonly Hearing[], at: Ticks): number {
+  let low = 0;
+  let high = all.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (all[middle]!.at < at) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The tones that sound in a slice, from the top. */

@@ -6,11 +6,23 @@ import type { Hearing } from './hearing.ts';
 import { sameKey } from './progression.ts';
 import { appliedKey, chordAt, leadingNoteOf } from './questions.ts';
 
+type Reach = 1 | 2;
+
+const known: Readonly<Record<Reach, WeakMap<Chord, readonly Key[]>>> = { 1: new WeakMap(), 2: new WeakMap() };
+
 /**
  * The keys in which a chord may be heard, the likeliest first: that of the reading, of the second reading, the key an
- * applied chord points to, and those of so many chords before and after it.
+ * applied chord points to, and those of so many chords before and after it. Worked out once for a chord.
  */
-export function keysNear(analysis: Analysis, chord: Chord, reach: 1 | 2 = 2): readonly Key[] {
+export function keysNear(analysis: Analysis, chord: Chord, reach: Reach = 2): readonly Key[] {
+  const before = known[reach].get(chord);
+  if (before) return before;
+  const fresh = keysAround(analysis, chord, reach);
+  known[reach].set(chord, fresh);
+  return fresh;
+}
+
+function keysAround(analysis: Analysis, chord: Chord, reach: Reach): readonly Key[] {
   const around = [-1, 1, -2, 2].slice(0, 2 * reach).flatMap((by) => analysis.chords[chord.index + by] ?? []);
   const keys = [chord, ...around].flatMap(({ key, roman, otherwise }) => [
     key,
