@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import request from 'supertest';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../server/app.ts';
 import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { hashPassphrase } from '../../server/desk/passphrase.ts';
@@ -13,12 +13,13 @@ let folder: string;
 let marking: MarkingDesk;
 let app: ReturnType<typeof createApp>;
 
-beforeEach(async () => {
+// One desk for all: its workers take longer to start than any test. Each test has a stack of its own.
+beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'partwise-desk-'));
   marking = await openMarkingDesk(join(folder, 'desk.sqlite'), 1);
   app = createApp({ desk: marking, log: () => {} });
 });
-afterEach(async () => {
+afterAll(async () => {
   await marking.close();
   rmSync(folder, { recursive: true });
 });
@@ -188,7 +189,8 @@ describe('decisions', () => {
   });
 
   it('one made on an old view is refused with 409 and changes nothing', async () => {
-    const id = await handIn(await newStack(), '1.txt', exerciseText('fault-consecutives'));
+    const stack = await newStack();
+    const id = await handIn(stack, '1.txt', exerciseText('fault-consecutives'));
     const [finding] = (await script(id)).findings;
     const both = await Promise.all([
       decide(id, 0, { kind: 'agree', finding: finding.id }),
@@ -198,7 +200,7 @@ describe('decisions', () => {
     const refused = both.find(({ status }) => status === 409)!;
     expect(refused.headers['content-type']).toMatch('application/problem+json');
     expect(refused.body).toMatchObject({ title: 'Changed meanwhile', revision: 1 });
-    expect(marking.desk.decisions(1)).toHaveLength(1);
+    expect(marking.desk.decisions(stack)).toHaveLength(1);
   });
 
   it('remarks are kept with their place and offered again', async () => {
