@@ -24,7 +24,7 @@ function carriedItem(one: Carried, view: ScriptView, actions: Actions): Template
   const { decision, finding, sure, standing } = one;
   const what = wordsFor(one, view);
   const answer = (keep: boolean): void =>
-    void actions.carry(decision.id, keep, `${keep ? 'Carried over' : 'Left'}: ${what}.`);
+    void actions.carry(decision.id, keep, `${keep ? 'Carried over' : 'Left'}: ${what.replace(/\.$/, '')}.`);
   return html`<li class=${standing}>
     <span>
       ${finding === undefined ? what : html`<button type="button" class="quiet" @click=${() => actions.choose(finding)}>${what}</button>`}
