@@ -115,7 +115,7 @@ function lineAgainst(analysis: Analysis, tone: Tone, meant: Pitch): string | und
   const close = VOICES.some((voice) =>
     texture.tones[voice].some(
       (other) =>
-        other.until > tone.at - beat &&
+        other.until >= tone.at - beat &&
         other.at < tone.until + beat &&
         other.pitch.step === meant.step &&
         other.pitch.alteration === meant.alteration,

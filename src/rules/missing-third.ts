@@ -4,7 +4,7 @@ import { memberOf } from '../harmony/questions.ts';
 import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalUp, isPerfectFifth } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
-import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
+import { fifthsPlace, type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
@@ -85,7 +85,7 @@ function thirdComes(analysis: Analysis, voicing: Voicing): boolean {
   });
 }
 
-/** Beats from beginning to end of which the four voices sing nothing but a fifth, whatever chord they are taken for. */
+/** Beats from beginning to end of which the four voices sing nothing but a fifth or a tritone, whatever chord they are taken for. */
 function bareFifths(analysis: Analysis): Occurrence[] {
   const { slices } = analysis.texture;
   return slices.flatMap((slice, i): Occurrence[] => {
@@ -118,6 +118,10 @@ function bareFifthIn(slice: Slice): { root: NoteName; tones: Tone[]; inverted: b
   if (other === undefined) return undefined;
   if (others.every((tone) => isPerfectFifth(intervalUp(bass, tone.pitch))))
     return { root: bass, tones, inverted: false };
+  // The tritone of a diminished triad, either way up.
+  const tritone = (a: NoteName, b: NoteName) => fifthsPlace(b) === fifthsPlace(a) - 6;
+  if (others.every((tone) => tritone(bass, tone.pitch))) return { root: bass, tones, inverted: true };
+  if (others.every((tone) => tritone(tone.pitch, bass))) return { root: other.pitch, tones, inverted: true };
   // Over its fifth: the ear may still hope for a suspension.
   const over = others.every((tone) => isPerfectFifth(intervalUp(tone.pitch, bass)));
   return over ? { root: other.pitch, tones, inverted: true } : undefined;

@@ -1,13 +1,15 @@
 import type { Analysis } from '../harmony/analysis.ts';
+import { type Hearing, hearings } from '../harmony/hearing.ts';
 import { isQuick } from '../harmony/ornamental.ts';
 import { isDominant, phraseAt } from '../harmony/questions.ts';
 import { type ChordTone, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
-import { previousTone } from '../score/motion.ts';
-import { sameNoteName } from '../score/pitch.ts';
+import { phraseBreaks, previousTone } from '../score/motion.ts';
+import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
-import { about } from './occurrence.ts';
+import { beatLength } from '../score/time.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, sentence } from './wording.ts';
 
@@ -50,7 +52,11 @@ B: G2 C3 D3 G2 |`,
       },
     ],
   },
-  check: (analysis) => voicings(analysis).flatMap((voicing) => unprepared(analysis, voicing)),
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => unprepared(analysis, voicing)),
+      hearings(analysis.texture).flatMap((heard) => unpreparedAsHeard(analysis, heard)),
+    ),
 });
 
 function unprepared(analysis: Analysis, voicing: Voicing): Occurrence[] {
@@ -60,6 +66,40 @@ function unprepared(analysis: Analysis, voicing: Voicing): Occurrence[] {
   return voicing.tones
     .filter((chordTone) => chordTone.member === 'seventh')
     .flatMap((chordTone) => leapedTo(analysis, voicing, chordTone));
+}
+
+/** A seventh chord by the notes alone, on a beat and no dominant, whatever the reading explains away. */
+function unpreparedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
+  const { texture } = analysis;
+  const { seventh, root } = heard.members;
+  const slice = heard.slices[0]!;
+  // The dominant's own sound is a minor seventh on a major triad; a diminished triad is one without its root.
+  const plain =
+    heard.quality === 'major' && seventh !== undefined && fifthsPlace(seventh) === fifthsPlace(root) - 2;
+  if (seventh === undefined || plain || heard.quality === 'diminished' || slice.strength < 2) return [];
+  if (phraseBreaks(texture).has(slice.at)) return [];
+  return VOICES.flatMap((voice): Occurrence[] => {
+    const tone = toneIn(slice, voice);
+    const before = tone && previousTone(texture, tone);
+    if (tone === undefined || before === undefined || tone.at !== slice.at) return [];
+    const interval = intervalBetween(before.pitch, tone.pitch);
+    const short = tone.until - tone.at < beatLength(slice.bar.metre);
+    if (!sameNoteName(tone.pitch, seventh) || short || Math.abs(interval.steps) <= 1) return [];
+    if (sameNoteName(before.pitch, tone.pitch)) return [];
+    return [leapInto(before, tone, 'remark')];
+  });
+}
+
+function leapInto(before: Tone, tone: Tone, severity: Severity): Occurrence {
+  const interval = intervalBetween(before.pitch, tone.pitch);
+  return about([before, tone], {
+    severity,
+    from: before.at,
+    until: tone.until,
+    message: sentence(
+      `${inVoice(tone)} is the seventh of the chord, and the ${VOICE_WORDS[tone.voice]} leaps to it by ${article(intervalName(interval))}.`,
+    ),
+  });
 }
 
 function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Occurrence[] {
@@ -74,17 +114,8 @@ function leapedTo(analysis: Analysis, voicing: Voicing, { tone }: ChordTone): Oc
   const slice = sliceAt(analysis.texture, tone.at - 1);
   const lent = slice !== undefined && VOICES.some((voice) => isNamed(toneIn(slice, voice), tone));
   const phrase = phraseAt(analysis, tone.at);
-  return [
-    about([before, tone], {
-      // A new phrase may open with it.
-      severity: phrase?.from === tone.at ? 'remark' : gravity(analysis, tone, lent),
-      from: before.at,
-      until: tone.until,
-      message: sentence(
-        `${inVoice(tone)} is the seventh of the chord, and the ${VOICE_WORDS[tone.voice]} leaps to it by ${article(intervalName(interval))}.`,
-      ),
-    }),
-  ];
+  // A new phrase may open with it.
+  return [leapInto(before, tone, phrase?.from === tone.at ? 'remark' : gravity(analysis, tone, lent))];
 }
 
 /** Off the beat and short it comes and goes with the other quavers; lent by another voice, the ear has it already. */

@@ -2,7 +2,7 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { type Hearing, hearingAt, hearings } from '../harmony/hearing.ts';
 import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
 import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions.ts';
-import { departure, leapsAway, resolutionOf } from '../harmony/resolution.ts';
+import { departure, followsPull, leapsAway, resolutionOf } from '../harmony/resolution.ts';
 import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks } from '../score/motion.ts';
@@ -90,8 +90,7 @@ function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks,
 }
 
 /**
- * What sounds as a seventh chord by its notes, whatever it is taken for, has a seventh for the ear. Only a leap away
- * is told: a step may have its reason in the reading that made another chord of it.
+ * What sounds as a seventh chord by its notes, whatever it is taken for, has a seventh for the ear.
  */
 function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
   const { seventh } = heard.members;
@@ -102,7 +101,11 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
     if (tone === undefined || !sameNoteName(tone.pitch, seventh) || tone.until > heard.until) return [];
     if (isPassingBy(analysis.texture, tone)) return [];
     const goesTo = departure(analysis.texture, tone);
-    if (goesTo === undefined || isStep(tone, goesTo) || goesTo.pitch.step === tone.pitch.step) return [];
+    if (goesTo === undefined || followsPull(tone, goesTo, 'down') || goesTo.pitch.step === tone.pitch.step)
+      return [];
+    // A step up is told where the bass lies still: elsewhere the reading may have its reasons.
+    const bass = toneIn(last, 'B');
+    if (isStep(tone, goesTo) && (bass === undefined || bass.until <= goesTo.at)) return [];
     // Sung on in another voice, or still the same chord: the seventh is only passed on.
     const next = hearingAt(analysis.texture, goesTo.at);
     if (next !== undefined && memberOf(next, seventh) !== undefined) return [];

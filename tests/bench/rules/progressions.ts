@@ -363,7 +363,11 @@ function strayBasses(plain: Plain, piece: Piece): Place[] {
     if (to.name === notes.fifth) return [];
     const isLeap = (a: PlainNote, b: PlainNote) => Math.abs(a.place - b.place) > 1;
     const bare = [...namesIn(plain, label)].every((name) => Object.values(notes).includes(name));
-    return isLeap(from, first) && isLeap(last, to) && bare && namesIn(plain, label).has(notes.root)
+    return isLeap(from, first) &&
+      isLeap(last, to) &&
+      bare &&
+      namesIn(plain, label).has(notes.root) &&
+      namesIn(plain, label).has(notes.third)
       ? [{ at: label.at, until: label.until, voices: ['B'] as const }]
       : [];
   });
