@@ -1,5 +1,6 @@
 /** Plain definitions and plants of the family *chords*: how chords follow and how their notes move on. */
 import type { Score } from '../../../src/score/score.ts';
+import { openSixths } from './augmentedSixths.ts';
 import { oneNoteChanges, withPitch } from './edits.ts';
 import {
   beatAt,
@@ -390,20 +391,4 @@ function* augmentedSixths(piece: Piece, random: Random): Generator<Score> {
       }
     }
   }
-}
-
-function openSixths(plain: Plain, upper: PlainNote['voice'], lower: PlainNote['voice']): Place[] {
-  return plain.voices[upper].flatMap((high) =>
-    plain.voices[lower].flatMap((low) => {
-      if (low.at >= high.until || high.at >= low.until) return [];
-      const wide = (high.place - low.place) % 7 === 5 && (high.midi - low.midi) % 12 === 10;
-      const [up, down] = [following(plain, high), following(plain, low)];
-      if (!wide || !up || !down) return [];
-      const right = up.midi - high.midi === 1 && low.midi - down.midi === 1;
-      const sinks = up.midi - high.midi === -1;
-      return right || sinks || (up.midi === high.midi && down.midi === low.midi)
-        ? []
-        : [{ at: high.at, until: Math.max(up.until, down.until), voices: [upper, lower] }];
-    }),
-  );
 }
