@@ -27,9 +27,9 @@ export interface Handicap {
 }
 
 /** Ends kept at each boundary. */
-const KEPT = 20;
+const KEPT = 10;
 /** Chords that fit a segment so much worse than the best are not tried. */
-const MARGIN = 5;
+const MARGIN = 3;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 const STRANGE_COST = 6;
 
