@@ -85,7 +85,7 @@ function hear(slice: Slice): Hearing | undefined {
   const places = new Set(tones.map((tone) => fifthsPlace(tone.pitch)));
   // Two notes are a chord only where the lower, in the bass, has the other for its third.
   const needed = places.size === 2 ? fifthsPlace(bass.pitch) : undefined;
-  if (places.size < 2) return undefined;
+  if (places.size < 2 || places.size > 4) return undefined;
   for (const { type, index } of PLAIN) {
     const { offsets } = type;
     if (places.size > offsets.length) continue;

@@ -8,6 +8,8 @@ const KEPT = 5;
 /** Places on the line of fifths are stored from this one up. */
 const LOWEST = 40;
 const PLACES = 80;
+/** Stands for no place at all: no member lies thirteen fifths from its root. */
+const NOWHERE = 13;
 
 /** Chords with their inversions and scores, in parallel arrays; reused from segment to segment. */
 export interface Candidates {
@@ -49,7 +51,12 @@ function rank(list: Ranked, room: number, root: number, type: number, score: num
 
 /** A root is a note that sounds, or lacks: it lies so far below one that does. */
 const ROOT_BELOW = [0, 1, 4, -3, -6] as const;
-const OFFSETS = CHORD_TYPES.map(({ offsets }) => offsets);
+/** Four a type; NOWHERE for the seventh that a triad lacks. */
+const OFFSETS = Int8Array.from(
+  CHORD_TYPES.flatMap(({ offsets }) => [0, 1, 2, 3].map((m) => offsets[m] ?? NOWHERE)),
+);
+/** Every distance a member may lie from its root. */
+const REACH = Int8Array.from(new Set(CHORD_TYPES.flatMap(({ offsets }) => offsets)));
 /** What a chord's rarity costs before any weight is asked. */
 const RARITY = CHORD_TYPES.map((_, type) =>
   type === TYPE.M || type === TYPE.m ? 0 : type >= TYPE.mmaj7! ? 0.1 : 0.02,
@@ -59,6 +66,8 @@ const RARITY = CHORD_TYPES.map((_, type) =>
 export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Candidates {
   // Imports are read once: loaders that compile modules as they go make every later read a call.
   const member = memberAt;
+  const [below, types, nowhere, room] = [LOWEST, CHORD_TYPES.length, NOWHERE, TRIED];
+  const [offsets, reach, rarity, rootsBelow] = [OFFSETS, REACH, RARITY, ROOT_BELOW];
   const lengths = new Float64Array(PLACES);
   const tried = ranked(TRIED);
   const kept = ranked(KEPT);
@@ -85,10 +94,10 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
       total += segment.duration[i]!;
     }
     for (let i = 0; i < segment.tones; i++) {
-      for (const below of ROOT_BELOW) {
-        const root = segment.place[i]! - below;
-        if (rootSeen[root + LOWEST]) continue;
-        rootSeen[root + LOWEST] = 1;
+      for (let b = 0; b < rootsBelow.length; b++) {
+        const root = segment.place[i]! - rootsBelow[b]!;
+        if (rootSeen[root + below]) continue;
+        rootSeen[root + below] = 1;
         tryRoot(root, total, places);
       }
     }
@@ -99,17 +108,23 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
   };
 
   function tryRoot(root: number, total: number, places: number): void {
-    for (let type = 0; type < OFFSETS.length; type++) {
-      const offsets = OFFSETS[type]!;
+    const at = root + below;
+    let reached = 0;
+    for (let r = 0; r < reach.length; r++) reached += lengths[at + reach[r]!]!;
+    if (reached * 2 < total) return;
+    for (let type = 0; type < types; type++) {
+      const row = type * 4;
       let held = 0;
       let lacking = 0;
-      for (let m = 0; m < offsets.length; m++) {
-        const length = lengths[root + offsets[m]! + LOWEST] ?? 0;
+      for (let m = 0; m < 4; m++) {
+        const offset = offsets[row + m]!;
+        if (offset === nowhere) break;
+        const length = lengths[at + offset]!;
         if (length > 0) held += length;
         else lacking += m === 3 ? 9 : 1;
       }
       if (held * 2 < total || lacking > 2 || (lacking === 2 && places > 2)) continue;
-      rank(tried, TRIED, root, type, held / total - 0.15 * lacking - RARITY[type]!);
+      rank(tried, room, root, type, held / total - 0.15 * lacking - rarity[type]!);
     }
   }
 

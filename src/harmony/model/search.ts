@@ -27,7 +27,7 @@ export interface Handicap {
 }
 
 /** Ends kept at each boundary. */
-const KEPT = 10;
+const KEPT = 8;
 /** Chords that fit a segment so much worse than the best are not tried. */
 const MARGIN = 3;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */

@@ -61,7 +61,7 @@ export interface Segment {
 }
 
 /** Longest segment tried, in atoms. */
-export const LONGEST = 10;
+export const LONGEST = 8;
 const ROOM = 4 * (LONGEST * 8 + 8);
 
 export function newSegment(grid: Grid): Segment {
