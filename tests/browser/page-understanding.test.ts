@@ -86,7 +86,12 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     const before = await tags();
     await page.locator('label', { hasText: 'Consecutives' }).locator('input').uncheck();
     await expect.poll(tags).toBeLessThan(before);
-    expect(await page.locator('.side').textContent()).toMatch(/more under families that are not shown/);
+    expect(await page.locator('.side').textContent()).toMatch(/more not shown/);
+    await page.locator('label', { hasText: 'Consecutives' }).locator('input').check();
+    await page.locator('label', { hasText: 'Remarks as well' }).locator('input').uncheck();
+    await expect.poll(tags).toBeLessThan(before);
+    expect(await page.locator('.mark.remark').count()).toBe(0);
+    expect(await page.locator('.mark.fault').count()).toBeGreaterThan(0);
   });
 
   it('follows the house profile', async () => {

@@ -27,4 +27,4 @@ export type {
   Marks,
   Stretch,
 } from './input.ts';
-export { ALL_LAYERS, marksOf, NO_LAYERS, NO_MARKS } from './input.ts';
+export { ALL_LAYERS, isShown, marksOf, NO_LAYERS, NO_MARKS } from './input.ts';

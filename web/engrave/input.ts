@@ -66,6 +66,8 @@ export interface Layers {
   readonly barNumbers?: boolean;
   /** Families of findings shown; `'all'` for every one. */
   readonly findings: 'all' | readonly Family[];
+  /** Findings that only inform; shown unless false. */
+  readonly remarks?: boolean;
 }
 
 export const ALL_LAYERS: Layers = {
@@ -89,6 +91,15 @@ export const NO_LAYERS: Layers = {
   barNumbers: false,
   findings: 'all',
 };
+
+/** Whether a finding of this family and severity is among what is shown. */
+export function isShown(
+  { findings, remarks }: Pick<Layers, 'findings' | 'remarks'>,
+  family: Family,
+  severity: Severity,
+): boolean {
+  return (findings === 'all' || findings.includes(family)) && (remarks !== false || severity !== 'remark');
+}
 
 /** Where the next note would be written. */
 export interface Caret {

@@ -2,7 +2,7 @@
 import type { Chord } from '../../src/harmony/analysis.ts';
 import type { PlannedBar } from './bars.ts';
 import type { SystemGeometry } from './geometry.ts';
-import type { Layers, MarkedFinding, Marks } from './input.ts';
+import { isShown, type Layers, type MarkedFinding, type Marks } from './input.ts';
 import { layLanes, type PlacedWords } from './lanes.ts';
 import { placeBarNumbers, placeOrnaments } from './near.ts';
 import { type PlacedTag, placeTags } from './tags.ts';
@@ -15,11 +15,9 @@ export interface PlacedMarks {
   readonly lowest: number;
 }
 
-/** The findings of the families shown. */
+/** The findings of the families and severities shown. */
 export function shownFindings(marks: Marks, layers: Layers): readonly MarkedFinding[] {
-  const { findings } = layers;
-  if (findings === 'all') return marks.findings;
-  return marks.findings.filter(({ family }) => findings.includes(family));
+  return marks.findings.filter(({ family, severity }) => isShown(layers, family, severity));
 }
 
 export function placeMarks(

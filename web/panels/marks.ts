@@ -5,6 +5,7 @@ import { printVoices } from '../../src/report/sentences.ts';
 import { summarise } from '../../src/report/summary.ts';
 import type { Finding } from '../../src/review/review.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
+import { isShown } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { isNarrow } from './narrow.ts';
 import { voicesForm } from './voices-form.ts';
@@ -19,14 +20,13 @@ export function marksPanel(panel: Panel): TemplateResult {
     </div>`;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
   const { review } = reviewed;
-  const { findings: families } = settings.shown;
   const listed = review.findings
     .map((finding, index) => ({ finding, number: index + 1 }))
-    .filter(({ finding }) => families === 'all' || families.includes(finding.rule.family));
+    .filter(({ finding }) => isShown(settings.shown, finding.rule.family, finding.severity));
   const hidden = review.findings.length - listed.length;
   return html`
     <p class="verdict">${summarise(review).sentence}</p>
-    ${hidden === 0 ? nothing : html`<p class="aside">${hidden} more under families that are not shown.</p>`}
+    ${hidden === 0 ? nothing : html`<p class="aside">${hidden} more not shown; choose what is under Show.</p>`}
     ${
       review.switchedOff.length === 0
         ? nothing
@@ -127,12 +127,11 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
   const { reviewed, settings, exercise } = panel.state;
   if (reviewed === undefined) return nothing;
   const { review } = reviewed;
-  const { findings: families } = settings.shown;
   return html`<section class="printed" aria-hidden="true">
     <p class="verdict">${summarise(review).sentence}</p>
     <ol class="marks">
       ${review.findings.map((finding, i) => {
-        if (families !== 'all' && !families.includes(finding.rule.family)) return nothing;
+        if (!isShown(settings.shown, finding.rule.family, finding.severity)) return nothing;
         const note = exercise.notes[finding.id];
         return html`<li class="mark ${finding.severity}">
           <span class="tag ${finding.severity}">${i + 1}</span>

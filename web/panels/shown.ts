@@ -6,7 +6,10 @@ import type { Settings, Shown } from '../state/page.ts';
 import { profilesOnOffer } from '../state/profiles.ts';
 import type { Panel } from './context.ts';
 
-const LAYERS: readonly { readonly name: Exclude<keyof Shown, 'findings'>; readonly words: string }[] = [
+const LAYERS: readonly {
+  readonly name: Exclude<keyof Shown, 'findings' | 'remarks'>;
+  readonly words: string;
+}[] = [
   { name: 'numerals', words: 'Chord labels' },
   { name: 'figuredBass', words: 'Figured bass' },
   { name: 'keys', words: 'Keys' },
@@ -38,7 +41,8 @@ export function shownMenu({ state, actions, deeds }: Panel): TemplateResult {
         ${LAYERS.map(({ name, words }) => check(words, shown[name], () => actions.setShown({ [name]: !shown[name] })))}
       </fieldset>
       <fieldset>
-        <legend>Marks by family</legend>
+        <legend>Marks</legend>
+        ${check('Remarks as well as faults and queries', shown.remarks, () => actions.setShown({ remarks: !shown.remarks }))}
         ${FAMILIES.map((family) => check(sentenceCase(family), families.includes(family), () => toggleFamily(family)))}
       </fieldset>
       <fieldset>

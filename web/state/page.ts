@@ -23,6 +23,8 @@ export interface Shown {
   readonly cadences: boolean;
   readonly lyrics: boolean;
   readonly findings: readonly Family[] | 'all';
+  /** Findings that only inform. */
+  readonly remarks: boolean;
 }
 
 /** Choices that hold for every exercise on this machine. */
@@ -163,6 +165,7 @@ export const FIRST_SETTINGS: Settings = {
     cadences: true,
     lyrics: true,
     findings: 'all',
+    remarks: true,
   },
   theme: 'system',
   profile: 'chorale',
