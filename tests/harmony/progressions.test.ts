@@ -130,7 +130,7 @@ S: G4 A4 B4 G4 | A4*2 G4*2! | A4 B4 C#5 D5 | E5 C#5 D5*2! |
 A: D4 F#4 G4 D4 | F#4*2 D4*2! | F#4 G4 G4 F#4 | B4 A4 F#4*2! |
 T: B3 D4 D4 B3 | C4*2 B3*2! | D4 D4 E4 D4 | G4 E4 D4*2! |
 B: G3 D3 G3 G3 | D3*2 G2*2! | D3 G3 A3 B3 | G3 A3 D3*2! |`,
-    reads: 'G major: I V I V7 I V I D major: V7 vi ii6 V I',
+    reads: 'G major: I V I V7 I D major: I IV V7 vi ii6 V I',
   },
 ];
 
