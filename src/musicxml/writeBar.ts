@@ -143,6 +143,7 @@ function noteOf(
     ...(event.fermata ? [fermataOf(voice)] : []),
   ];
   const mark = context.annotations.noteheads?.find((one) => one.voice === voice && one.at === event.at);
+  // A semibreve draws no stem, but where two such voices cross only the word says which is the upper one.
   const stem = plan.voices.length === 2 ? [`<stem>${plan.voices[0] === voice ? 'up' : 'down'}</stem>`] : [];
   return element(
     'note',
@@ -157,7 +158,7 @@ function noteOf(
         ...shown,
         ...(sign === undefined ? [] : [`<accidental>${sign}</accidental>`]),
         ...modification(value?.tuplet),
-        ...(value?.type === 'whole' || value?.type === 'breve' || value?.type === 'long' ? [] : stem),
+        ...stem,
         ...(mark === undefined ? [] : [textElement('notehead', 'normal', { color: mark.colour })]),
       ],
       [...(notations.length > 0 ? [element('notations', {}, ...notations)] : []), ...lyricsOf(all, event)],
