@@ -48,5 +48,14 @@ async function reviewFile(file: string, profile: Profile): Promise<Outcome> {
   if (!input.ok) return { ok: false, error: { message: input.message } };
   const opened = openScore(input.bytes);
   if (!opened.ok) return opened;
-  return { ok: true, review: reviewScore(opened.score, profile) };
+  try {
+    return { ok: true, review: reviewScore(opened.score, profile) };
+  } catch (error) {
+    // No score is known to stop a review; if one does, the others in the stack still come.
+    const reason = error instanceof Error ? error.message : String(error);
+    return {
+      ok: false,
+      error: { message: `The music was read, but its review stopped, which is our mistake (${reason}).` },
+    };
+  }
 }
