@@ -2,7 +2,7 @@
 import './styles/page.css';
 import './engrave/engrave.css';
 import { render } from 'lit';
-import { createDeeds } from './deeds.ts';
+import { createCommands } from './commands.ts';
 import { takeText } from './files/open.ts';
 import { createAnnouncer } from './panels/announce.ts';
 import { checkView } from './panels/check.ts';
@@ -53,11 +53,11 @@ async function start(): Promise<void> {
 
   const shelf = createShelf(store, await openKeeping());
   const actions = createActions(store);
-  const { deeds, attachStave, attachReviewing } = createDeeds(store, actions, shelf);
+  const { commands, attachStave, attachReviewing } = createCommands(store, actions, shelf);
   const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView, check: checkView };
 
   const draw = (): void => {
-    const panel: Panel = { state: store.get(), actions, shelf, deeds };
+    const panel: Panel = { state: store.get(), actions, shelf, commands };
     render(pageView(panel, others), page);
   };
   draw();
@@ -68,10 +68,10 @@ async function start(): Promise<void> {
     store,
     {
       actions,
-      playOrStop: deeds.playOrStop,
-      openFindingAtCaret: deeds.openFindingAtCaret,
+      playOrStop: commands.playOrStop,
+      openFindingAtCaret: commands.openFindingAtCaret,
       describeCaret: () => announcer.say(document.querySelector('#caret-words')?.textContent ?? ''),
-      letGo: deeds.letGo,
+      letGo: commands.letGo,
     },
     (milliseconds) => performance.measure('partwise-drawn', { start: 0, detail: milliseconds }),
   );
@@ -109,7 +109,7 @@ async function start(): Promise<void> {
       if (key !== 'enter' && isWritingText(event.target)) return;
       const act =
         key === 'enter'
-          ? deeds.playOrStop
+          ? commands.playOrStop
           : key === 'y' || (key === 'z' && event.shiftKey)
             ? actions.redo
             : key === 'z'
@@ -123,8 +123,8 @@ async function start(): Promise<void> {
       if (isWritingText(event.target)) return;
       const files = [...(event.clipboardData?.files ?? [])];
       const text = event.clipboardData?.getData('text/plain') ?? '';
-      if (files.length > 0) deeds.openFiles(files);
-      else if (text.trim() !== '') void deeds.take(takeText(text));
+      if (files.length > 0) commands.openFiles(files);
+      else if (text.trim() !== '') void commands.take(takeText(text));
     });
     document.addEventListener('dragover', (event) => {
       if (!event.dataTransfer?.types.includes('Files')) return;
@@ -139,7 +139,7 @@ async function start(): Promise<void> {
       const files = [...(event.dataTransfer?.files ?? [])];
       if (files.length === 0) return;
       event.preventDefault();
-      deeds.openFiles(files);
+      commands.openFiles(files);
     });
     // A menu closes when the person goes elsewhere.
     document.addEventListener('pointerdown', (event) => closeMenus(event.target as Node));
@@ -160,7 +160,7 @@ async function start(): Promise<void> {
 }
 
 function focusView(): void {
-  const shown = document.querySelector<HTMLElement>('.desk:not([hidden]) #stave, .rule h1, .view h1');
+  const shown = document.querySelector<HTMLElement>('.write:not([hidden]) #stave, .rule h1, .view h1');
   if (document.activeElement?.closest('main') && document.activeElement !== document.body) return;
   if (shown?.id === 'stave') return;
   scrollTo({ top: 0 });

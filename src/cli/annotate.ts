@@ -1,6 +1,6 @@
 /** `partwise annotate`: the exercise with its numerals and findings written into it, in a file that opens again. */
 import { writeFile } from 'node:fs/promises';
-import type { LabelStyle } from '../harmony/labels.ts';
+import type { LabelStyle } from '../harmony/words/labels.ts';
 import { type WriteOptions, writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
 import { type Opened, openScore } from '../open/open.ts';

@@ -1,6 +1,6 @@
 /** `--labels`: how chords are written, under names short enough to type. */
 import { InvalidArgumentError, Option } from 'commander';
-import type { LabelStyle } from '../harmony/labels.ts';
+import type { LabelStyle } from '../harmony/words/labels.ts';
 
 const STYLES: Readonly<Record<string, LabelStyle>> = {
   figures: 'figures',

@@ -1,7 +1,7 @@
 /** A review as a person reads it in a terminal: findings by bar, chords and cadences, a summary. 80 columns. */
 import Table from 'cli-table3';
 import pc from 'picocolors';
-import { type LabelStyle, numeral, printKey } from '../harmony/labels.ts';
+import { type LabelStyle, numeral, printKey } from '../harmony/words/labels.ts';
 import type { Unreadable } from '../open/open.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
 import { homeKey } from '../report/key.ts';

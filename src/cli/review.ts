@@ -1,6 +1,6 @@
 /** `partwise review`: one exercise after another, for people or as JSON lines. */
 
-import type { LabelStyle } from '../harmony/labels.ts';
+import type { LabelStyle } from '../harmony/words/labels.ts';
 import { openScore, type Unreadable } from '../open/open.ts';
 import type { Profile } from '../profiles/profile.ts';
 import { jsonFailure, jsonReview } from '../report/json.ts';

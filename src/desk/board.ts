@@ -1,7 +1,7 @@
 /** Bars worth showing to a class: one clear case of each fault, and places that came off well. Nobody is named. */
 import { z } from 'zod';
 import type { Cadence, Ornament } from '../harmony/analysis.ts';
-import { cadenceWords } from '../harmony/words.ts';
+import { cadenceWords } from '../harmony/words/words.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';

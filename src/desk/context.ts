@@ -1,7 +1,7 @@
 /** What kind of place a finding is at, in terms of the key and the chords, so that like can be judged alike. */
 import type { Analysis, Chord, Key } from '../harmony/analysis.ts';
-import { numeral } from '../harmony/labels.ts';
-import { chordAt, degreeOf, keyAt } from '../harmony/questions.ts';
+import { chordAt, degreeOf, keyAt } from '../harmony/questions/moments.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import type { Finding } from '../review/review.ts';
 import { VOICES } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';

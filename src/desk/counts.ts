@@ -1,8 +1,8 @@
 /** What a script shows besides its faults, in counts: the ground that a suggested level stands on. */
 import { z } from 'zod';
 import type { Analysis } from '../harmony/analysis.ts';
-import { numeral, printKey } from '../harmony/labels.ts';
-import { cadenceWords } from '../harmony/words.ts';
+import { numeral, printKey } from '../harmony/words/labels.ts';
+import { cadenceWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
 import { barAt } from '../score/place.ts';
 import { type Score, VOICES } from '../score/score.ts';

@@ -3,14 +3,14 @@
  * hand over only this, and ten thousand of them can be read one after the other. The score itself is kept as its file.
  */
 import { z } from 'zod';
-import { printKey } from '../harmony/labels.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { homeKey } from '../report/key.ts';
 import type { Review } from '../review/review.ts';
 import type { Score } from '../score/score.ts';
 import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';
 import { countsOf, countsSchema } from './counts.ts';
 import { scriptFindingSchema, scriptFindings } from './finding.ts';
-import { likenessPrint, likenessPrintSchema } from './print.ts';
+import { likenessPrint, likenessPrintSchema } from './fingerprint.ts';
 
 export const factsSchema = z.object({
   /** Raised whenever the shape or its meaning changes: older ones are to be reviewed again. */

@@ -67,6 +67,7 @@ export {
 export { factsOf, factsSchema, type ScriptFacts } from './facts.ts';
 export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
 export { type ScriptFinding, scriptFindingSchema, scriptFindings } from './finding.ts';
+export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
 export {
   LIKENESS_NOTICE,
@@ -87,7 +88,6 @@ export {
   total,
 } from './marks.ts';
 export { type Ground, MEASURES, type Measure, measure } from './measures.ts';
-export { type LikenessPrint, likenessPrint } from './print.ts';
 export { type BankedRemark, bankedRemarkSchema, rankRemarks, rememberRemark } from './remarks.ts';
 export { fullMarks, outOf, readScheme, type Scheme, schemeSchema } from './scheme.ts';
 export { type Suggestion, suggestLevel } from './suggest.ts';

@@ -1,7 +1,8 @@
 /** Which scripts of a stack to lay side by side because they share more than the tune explains. */
+
+import { ADDED, type LikenessPrint } from './fingerprint.ts';
 import { INDEPENDENT } from './independent.ts';
 import { type Comparable, comparable, type Likeness, likenessOf, lineKey } from './likeness.ts';
-import { ADDED, type LikenessPrint } from './print.ts';
 
 /** To be printed wherever likeness is shown. */
 export const LIKENESS_NOTICE =

@@ -11,7 +11,7 @@ import {
   soundingTime,
   timeInCommon,
 } from './bar-notes.ts';
-import { ADDED, type AddedVoice, type LikenessPrint, printedBars } from './print.ts';
+import { ADDED, type AddedVoice, type LikenessPrint, printedBars } from './fingerprint.ts';
 
 /** A print made ready to be compared with many others. */
 export interface Comparable {

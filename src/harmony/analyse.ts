@@ -2,13 +2,13 @@
 import { noteNameAtFifths } from '../score/pitch.ts';
 import type { Texture } from '../score/texture.ts';
 import type { Analysis, Chord, Key, KeyRegion } from './analysis.ts';
-import { cadencesOf } from './cadences.ts';
-import { CHORD_TYPES, membersAt } from './chordTypes.ts';
-import { ornamentsOf } from './ornaments.ts';
-import { phrasesOf } from './phrases.ts';
-import { type Harmony, readHarmonies } from './reading.ts';
-import { romanOf } from './roman.ts';
-import { sixFourKind } from './sixFour.ts';
+import { CHORD_TYPES, membersAt } from './chord-types.ts';
+import { cadencesOf } from './reading/cadences.ts';
+import { type Harmony, readHarmonies } from './reading/harmonies.ts';
+import { ornamentsOf } from './reading/ornaments.ts';
+import { phrasesOf } from './reading/phrases.ts';
+import { romanOf } from './reading/roman.ts';
+import { sixFourKind } from './reading/six-four.ts';
 
 /**
  * Reads the harmony of a texture. Pure, and never throws: what is too thin to be read (fewer than two voices

@@ -1,11 +1,11 @@
 /** Which line of the file is soprano, which alto, tenor and bass. */
 import { printPitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './aside.ts';
 import { capital, lineName, listed } from './describe.ts';
+import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './left-out-staves.ts';
 import type { Line, Staff } from './lines.ts';
 import { readName } from './names.ts';
-import { notFourParts } from './notFourParts.ts';
+import { notFourParts } from './not-four-parts.ts';
 import { quoted, Refusal } from './refusal.ts';
 import type { SourcePart, SourceScore } from './source.ts';
 

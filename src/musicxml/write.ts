@@ -13,7 +13,7 @@ import { packScore } from './archive.ts';
 import { capital } from './describe.ts';
 import { element, textElement } from './markup.ts';
 import { SOFTWARE } from './software.ts';
-import { type BarContext, backup, type StaffPlan, staffBar } from './writeBar.ts';
+import { type BarContext, backup, type StaffPlan, staffBar } from './write-bar.ts';
 
 export interface WriteOptions {
   readonly annotations?: ScoreAnnotations;

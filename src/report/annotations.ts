@@ -1,6 +1,6 @@
 /** What a review writes into a score that is handed back: numbered, coloured findings, numerals, keys and cadences. */
-import { type LabelStyle, numeral, printKey } from '../harmony/labels.ts';
-import { cadenceWords } from '../harmony/words.ts';
+import { type LabelStyle, numeral, printKey } from '../harmony/words/labels.ts';
+import { cadenceWords } from '../harmony/words/words.ts';
 import type { NoteheadMark, ScoreAnnotations, Words } from '../musicxml/index.ts';
 import type { Finding, Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';

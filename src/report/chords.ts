@@ -1,7 +1,7 @@
 /** Chords and cadences laid out by bar, as rows of plain text. */
 import type { Chord } from '../harmony/analysis.ts';
-import { printKey } from '../harmony/labels.ts';
-import { cadenceWords } from '../harmony/words.ts';
+import { printKey } from '../harmony/words/labels.ts';
+import { cadenceWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
 import { barAt, placeIn, printBeat, printPlace } from '../score/place.ts';
 

@@ -1,7 +1,7 @@
 /** From a review to its public JSON form (see `schema.ts`). Ticks become crotchets here. */
 import type { Cadence, Chord } from '../harmony/analysis.ts';
-import { numeral, printKey } from '../harmony/labels.ts';
-import { cadenceWords } from '../harmony/words.ts';
+import { numeral, printKey } from '../harmony/words/labels.ts';
+import { cadenceWords } from '../harmony/words/words.ts';
 import type { Unreadable } from '../open/open.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printNoteName, printPitch } from '../score/pitch.ts';

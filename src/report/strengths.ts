@@ -3,8 +3,8 @@
  * nothing is praised that the analysis can't point at.
  */
 import type { Analysis, Cadence, Ornament } from '../harmony/analysis.ts';
-import { printKey } from '../harmony/labels.ts';
-import { cadenceWords, ornamentWords } from '../harmony/words.ts';
+import { printKey } from '../harmony/words/labels.ts';
+import { cadenceWords, ornamentWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
 import type { Rule } from '../rules/rule.ts';
 import { placeAt, printPlace } from '../score/place.ts';

@@ -4,7 +4,7 @@
  */
 import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, keyAt, membersOf } from '../harmony/questions.ts';
+import { chordAt, keyAt, membersOf } from '../harmony/questions/moments.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import type { Family } from '../rules/rule.ts';
 import { rangesIn, voiceRange } from '../rules/voice-range.ts';

@@ -1,4 +1,4 @@
-import { type Consecutive, consecutivesIn } from '../harmony/consecutives.ts';
+import { type Consecutive, consecutivesIn } from '../harmony/questions/consecutives.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { about } from './occurrence.ts';

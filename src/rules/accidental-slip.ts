@@ -1,7 +1,7 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
-import { printKey } from '../harmony/labels.ts';
-import { chordAt, memberOf, membersOf } from '../harmony/questions.ts';
-import { belongsToKey } from '../harmony/spelling.ts';
+import { chordAt, memberOf, membersOf } from '../harmony/questions/moments.ts';
+import { belongsToKey } from '../harmony/questions/spelling.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';

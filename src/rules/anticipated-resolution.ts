@@ -1,5 +1,5 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
-import { isPassingBy } from '../harmony/ornamental.ts';
+import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { sameNoteName, staffPlace } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';

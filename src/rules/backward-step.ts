@@ -1,8 +1,8 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { numeral } from '../harmony/labels.ts';
-import { isStep } from '../harmony/ornamental.ts';
-import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
-import { firstTone, lastTone, voicings } from '../harmony/voicing.ts';
+import { isStep } from '../harmony/questions/ornamental.ts';
+import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
+import { firstTone, lastTone, voicings } from '../harmony/questions/voicing.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import { about, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 

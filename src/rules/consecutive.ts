@@ -1,7 +1,7 @@
 /** What the rules about consecutives share: which of them they take up, how they weigh them, how they say it. */
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Consecutive, consecutivesIn, isLaidOn } from '../harmony/consecutives.ts';
-import { ornamentWords } from '../harmony/words.ts';
+import { type Consecutive, consecutivesIn, isLaidOn } from '../harmony/questions/consecutives.ts';
+import { ornamentWords } from '../harmony/words/words.ts';
 import { isInnerPair, isOuterPair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';

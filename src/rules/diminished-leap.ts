@@ -1,5 +1,5 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';

@@ -1,6 +1,6 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { isFleeting, isPassingBy } from '../harmony/ornamental.ts';
-import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
+import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { printNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { toneIn } from '../score/texture.ts';

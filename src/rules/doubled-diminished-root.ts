@@ -1,11 +1,11 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { doublingsOf } from '../harmony/doubling.ts';
-import { tonesIn } from '../harmony/hearing.ts';
-import { keysNearTo } from '../harmony/keysNear.ts';
-import { printKey } from '../harmony/labels.ts';
-import { isPassingBy } from '../harmony/ornamental.ts';
+import { tonesIn } from '../harmony/by-ear/hearing.ts';
+import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
+import { doublingsOf } from '../harmony/questions/doubling.ts';
+import { isPassingBy } from '../harmony/questions/ornamental.ts';
+import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { keyFacts } from '../harmony/tonal.ts';
-import { diminishedTriadOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { type Slice, toneIn } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';

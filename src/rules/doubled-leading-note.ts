@@ -1,10 +1,10 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Doubling, doublingsIn, doublingsOf } from '../harmony/doubling.ts';
-import { hearings } from '../harmony/hearing.ts';
-import { dominantIn } from '../harmony/keysNear.ts';
-import { isStepwise } from '../harmony/ornamental.ts';
-import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
-import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { hearings } from '../harmony/by-ear/hearing.ts';
+import { dominantIn } from '../harmony/by-ear/keys-near.ts';
+import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
+import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions/moments.ts';
+import { isStepwise } from '../harmony/questions/ornamental.ts';
+import { nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about, besides } from './occurrence.ts';

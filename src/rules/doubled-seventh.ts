@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Doubling, doublingsIn, doublingsOf } from '../harmony/doubling.ts';
-import { hearings } from '../harmony/hearing.ts';
-import { type Voicing, voicings } from '../harmony/voicing.ts';
+import { hearings } from '../harmony/by-ear/hearing.ts';
+import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
+import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { type NoteName, printNoteName } from '../score/pitch.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';

@@ -1,8 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { doublingsOf } from '../harmony/doubling.ts';
-import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
-import { isDominant, phraseAt } from '../harmony/questions.ts';
-import { previousChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { doublingsOf } from '../harmony/questions/doubling.ts';
+import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
+import { isFleeting, isStepwise } from '../harmony/questions/ornamental.ts';
+import { previousChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { previousTone } from '../score/motion.ts';
 import { printNoteName, staffPlace } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';

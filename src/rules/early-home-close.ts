@@ -1,7 +1,7 @@
 import type { Analysis, Cadence, Phrase } from '../harmony/analysis.ts';
-import { cadenceTones, closedPhrases, finalPhrase, homeKey } from '../harmony/closes.ts';
-import { printKey } from '../harmony/labels.ts';
-import { sameKey } from '../harmony/progression.ts';
+import { cadenceTones, closedPhrases, finalPhrase, homeKey } from '../harmony/questions/closes.ts';
+import { sameKey } from '../harmony/questions/progression.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';

@@ -1,6 +1,6 @@
 /** What the two rules about exposed intervals share. */
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { intervalName } from '../score/interval.ts';
 import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';

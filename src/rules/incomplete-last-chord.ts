@@ -1,6 +1,6 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
-import { finalPhrase, lastChordOf } from '../harmony/closes.ts';
-import { tonesOf, voicings } from '../harmony/voicing.ts';
+import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
+import { tonesOf, voicings } from '../harmony/questions/voicing.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';

@@ -1,9 +1,9 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
-import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
-import { hearingAt } from '../harmony/hearing.ts';
-import { numeral } from '../harmony/labels.ts';
-import { previousChord, sameRoot } from '../harmony/voicing.ts';
-import { inversionWords } from '../harmony/words.ts';
+import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { closedPhrases, lastChordOf } from '../harmony/questions/closes.ts';
+import { previousChord, sameRoot } from '../harmony/questions/voicing.ts';
+import { numeral } from '../harmony/words/labels.ts';
+import { inversionWords } from '../harmony/words/words.ts';
 import { sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';

@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { type HeardStep, heardSteps } from '../harmony/heardSteps.ts';
-import { numeral, printKey } from '../harmony/labels.ts';
-import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/progression.ts';
+import { type HeardStep, heardSteps } from '../harmony/by-ear/heard-steps.ts';
+import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
+import { numeral, printKey } from '../harmony/words/labels.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { toneIn } from '../score/texture.ts';
 import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';

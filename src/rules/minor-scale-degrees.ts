@@ -1,9 +1,9 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
-import { keysNear } from '../harmony/keysNear.ts';
-import { printKey } from '../harmony/labels.ts';
-import { isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
-import { chordAt, degreeOf, isTonic, memberOf } from '../harmony/questions.ts';
-import { departure } from '../harmony/resolution.ts';
+import { keysNear } from '../harmony/by-ear/keys-near.ts';
+import { chordAt, degreeOf, isTonic, memberOf } from '../harmony/questions/moments.ts';
+import { isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
+import { departure } from '../harmony/questions/resolution.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';

@@ -1,9 +1,9 @@
 import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
-import { cadenceTones } from '../harmony/closes.ts';
-import { numeral } from '../harmony/labels.ts';
-import { plainDegree } from '../harmony/progression.ts';
-import { isDominant } from '../harmony/questions.ts';
-import { sameRoot, voicings } from '../harmony/voicing.ts';
+import { cadenceTones } from '../harmony/questions/closes.ts';
+import { isDominant } from '../harmony/questions/moments.ts';
+import { plainDegree } from '../harmony/questions/progression.ts';
+import { sameRoot, voicings } from '../harmony/questions/voicing.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 

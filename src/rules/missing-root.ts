@@ -1,8 +1,8 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { isFleeting } from '../harmony/ornamental.ts';
-import { type Member, memberOf } from '../harmony/questions.ts';
-import { belongsToKey } from '../harmony/spelling.ts';
-import { type Voicing, voicings } from '../harmony/voicing.ts';
+import { type Member, memberOf } from '../harmony/questions/moments.ts';
+import { isFleeting } from '../harmony/questions/ornamental.ts';
+import { belongsToKey } from '../harmony/questions/spelling.ts';
+import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp } from '../score/interval.ts';
 import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';

@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { isFleeting, isStep } from '../harmony/ornamental.ts';
-import { memberOf } from '../harmony/questions.ts';
-import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { memberOf } from '../harmony/questions/moments.ts';
+import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
+import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp, isPerfectFifth } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';

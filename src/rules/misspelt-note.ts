@@ -1,8 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { printKey } from '../harmony/labels.ts';
-import { chordAt, keyAt, memberOf } from '../harmony/questions.ts';
-import { departure } from '../harmony/resolution.ts';
-import { belongsToKey, isChordAsSpelt, otherSpelling } from '../harmony/spelling.ts';
+import { chordAt, keyAt, memberOf } from '../harmony/questions/moments.ts';
+import { departure } from '../harmony/questions/resolution.ts';
+import { belongsToKey, isChordAsSpelt, otherSpelling } from '../harmony/questions/spelling.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';

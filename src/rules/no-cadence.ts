@@ -1,7 +1,7 @@
 import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
-import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/closes.ts';
-import { numeral } from '../harmony/labels.ts';
-import { previousChord, voicings } from '../harmony/voicing.ts';
+import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
+import { previousChord, voicings } from '../harmony/questions/voicing.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import { fifthsPlace } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { about, openingTones } from './occurrence.ts';

@@ -1,7 +1,7 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
-import { finalPhrase } from '../harmony/closes.ts';
-import { hearingAt } from '../harmony/hearing.ts';
-import { voicings } from '../harmony/voicing.ts';
+import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { finalPhrase } from '../harmony/questions/closes.ts';
+import { voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';

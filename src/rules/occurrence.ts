@@ -1,7 +1,7 @@
 /** How rules make an occurrence out of the tones it is about. */
 import type { Analysis } from '../harmony/analysis.ts';
-import type { HarmonyStep } from '../harmony/progression.ts';
-import { type Voicing, voicings } from '../harmony/voicing.ts';
+import type { HarmonyStep } from '../harmony/questions/progression.ts';
+import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';

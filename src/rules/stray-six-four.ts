@@ -1,10 +1,10 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Hearing, hearingAt, hearings, tonesIn } from '../harmony/hearing.ts';
-import { numeral } from '../harmony/labels.ts';
-import { isFleeting, isStepwise } from '../harmony/ornamental.ts';
-import { endsPhrase } from '../harmony/questions.ts';
-import { placesTo } from '../harmony/rubs.ts';
-import { nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { placesTo } from '../harmony/by-ear/bare-dissonances.ts';
+import { type Hearing, hearingAt, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
+import { endsPhrase } from '../harmony/questions/moments.ts';
+import { isFleeting, isStepwise } from '../harmony/questions/ornamental.ts';
+import { nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import { nextTone, phraseBreaks, previousTone } from '../score/motion.ts';
 import { printNoteName, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';

@@ -1,5 +1,5 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions.ts';
+import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/interval.ts';
 import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';

@@ -1,10 +1,10 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
-import { clashesWith } from '../harmony/dissonance.ts';
-import { hearingAt } from '../harmony/hearing.ts';
-import { numeral } from '../harmony/labels.ts';
-import { isPassingBy } from '../harmony/ornamental.ts';
-import { ornamentOf } from '../harmony/questions.ts';
-import { placesTo, type Rub, rubs } from '../harmony/rubs.ts';
+import { type BareDissonance, bareDissonances, placesTo } from '../harmony/by-ear/bare-dissonances.ts';
+import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { clashesWith } from '../harmony/questions/dissonance.ts';
+import { ornamentOf } from '../harmony/questions/moments.ts';
+import { isPassingBy } from '../harmony/questions/ornamental.ts';
+import { numeral } from '../harmony/words/labels.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt, type Tone } from '../score/texture.ts';
@@ -55,7 +55,7 @@ B: C3 C3 F2 G2 | C3*4! |`,
   check: (analysis) =>
     besides(
       analysis.ornaments.flatMap((ornament) => unexplained(analysis, ornament)),
-      rubs(analysis.texture).flatMap((rub) => unexplainedAsHeard(analysis, rub)),
+      bareDissonances(analysis.texture).flatMap((dissonance) => unexplainedAsHeard(analysis, dissonance)),
     ),
 });
 
@@ -89,7 +89,10 @@ function gravity(analysis: Analysis, ornament: Ornament): Severity {
  * A moment in which nothing that sounds is a chord, and in it a note of half a beat or more that leaps in and out: the reading may take
  * its neighbours for the intruders, but it is this line that the ear cannot follow.
  */
-function unexplainedAsHeard(analysis: Analysis, { slice, before, tone, after, against }: Rub): Occurrence[] {
+function unexplainedAsHeard(
+  analysis: Analysis,
+  { slice, before, tone, after, against }: BareDissonance,
+): Occurrence[] {
   const long = tone.until - tone.at >= beatLength(slice.bar.metre) / 2;
   const leaps = Math.abs(placesTo(before, tone)) > 1 && Math.abs(placesTo(tone, after)) > 1;
   if (tone.at !== slice.at || !long || !leaps) return [];

@@ -1,8 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Hearing, hearings } from '../harmony/hearing.ts';
-import { isQuick } from '../harmony/ornamental.ts';
-import { isDominant, phraseAt } from '../harmony/questions.ts';
-import { type ChordTone, type Voicing, voicings } from '../harmony/voicing.ts';
+import { type Hearing, hearings } from '../harmony/by-ear/hearing.ts';
+import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
+import { isQuick } from '../harmony/questions/ornamental.ts';
+import { type ChordTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
 import { fifthsPlace, sameNoteName } from '../score/pitch.ts';

@@ -1,7 +1,12 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
-import { clashesWith } from '../harmony/dissonance.ts';
-import { isStep } from '../harmony/ornamental.ts';
-import { givesWay, placesTo, type Rub, rubs } from '../harmony/rubs.ts';
+import {
+  type BareDissonance,
+  bareDissonances,
+  givesWay,
+  placesTo,
+} from '../harmony/by-ear/bare-dissonances.ts';
+import { clashesWith } from '../harmony/questions/dissonance.ts';
+import { isStep } from '../harmony/questions/ornamental.ts';
 import { previousTone } from '../score/motion.ts';
 import { printPitch, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
@@ -54,7 +59,7 @@ B: C3 F3 G3*2 | C3*4! |`,
   check: (analysis) =>
     besides(
       analysis.ornaments.flatMap((ornament) => unprepared(analysis, ornament)),
-      rubs(analysis.texture).flatMap(unpreparedAsHeard),
+      bareDissonances(analysis.texture).flatMap(unpreparedAsHeard),
     ),
 });
 
@@ -80,9 +85,9 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
   ];
 }
 
-/** A note leapt to on the beat that rubs against one that stays, and gives way to it downward by step. */
-function unpreparedAsHeard(rub: Rub): Occurrence[] {
-  const { slice, before, tone, after, against } = rub;
+/** A note leapt to on the beat that is dissonant against one that stays, and gives way to it downward by step. */
+function unpreparedAsHeard(dissonance: BareDissonance): Occurrence[] {
+  const { slice, before, tone, after, against } = dissonance;
   if (
     slice.strength < 2 ||
     tone.at !== slice.at ||
@@ -90,7 +95,7 @@ function unpreparedAsHeard(rub: Rub): Occurrence[] {
     placesTo(tone, after) !== -1
   )
     return [];
-  if (sameNoteName(before.pitch, tone.pitch) || !givesWay(rub)) return [];
+  if (sameNoteName(before.pitch, tone.pitch) || !givesWay(dissonance)) return [];
   return [
     about([before, tone, after, ...against], {
       severity: 'remark',

@@ -1,7 +1,7 @@
 import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
-import { closedPhrases, lastChordOf } from '../harmony/closes.ts';
-import { departure } from '../harmony/resolution.ts';
-import { lastTone, previousChord, tonesOf, type Voicing, voicings } from '../harmony/voicing.ts';
+import { closedPhrases, lastChordOf } from '../harmony/questions/closes.ts';
+import { departure } from '../harmony/questions/resolution.ts';
+import { lastTone, previousChord, tonesOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';

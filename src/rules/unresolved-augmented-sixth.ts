@@ -1,5 +1,5 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { departure, resolutionOf } from '../harmony/resolution.ts';
+import { departure, resolutionOf } from '../harmony/questions/resolution.ts';
 import { intervalBetween, intervalQuality, simple } from '../score/interval.ts';
 import { PAIRS } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';

@@ -1,10 +1,10 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Hearing, hearings, tonesIn } from '../harmony/hearing.ts';
-import { dominantIn } from '../harmony/keysNear.ts';
-import { isPassingBy, isQuick } from '../harmony/ornamental.ts';
-import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions.ts';
-import { departure, leapsAway, resolutionOf } from '../harmony/resolution.ts';
-import { lastTone, nextChord, type Voicing, voicings } from '../harmony/voicing.ts';
+import { type Hearing, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
+import { dominantIn } from '../harmony/by-ear/keys-near.ts';
+import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions/moments.ts';
+import { isPassingBy, isQuick } from '../harmony/questions/ornamental.ts';
+import { departure, leapsAway, resolutionOf } from '../harmony/questions/resolution.ts';
+import { lastTone, nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, printPitch, sameNoteName } from '../score/pitch.ts';

@@ -1,9 +1,9 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Hearing, hearingAt, hearings } from '../harmony/hearing.ts';
-import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/ornamental.ts';
-import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions.ts';
-import { departure, followsPull, leapsAway, resolutionOf } from '../harmony/resolution.ts';
-import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/voicing.ts';
+import { type Hearing, hearingAt, hearings } from '../harmony/by-ear/hearing.ts';
+import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions/moments.ts';
+import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
+import { departure, followsPull, leapsAway, resolutionOf } from '../harmony/questions/resolution.ts';
+import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';

@@ -1,8 +1,13 @@
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
-import { clashesWith } from '../harmony/dissonance.ts';
-import { keysNear } from '../harmony/keysNear.ts';
-import { chordAt, isLeadingNote } from '../harmony/questions.ts';
-import { givesWay, isPrepared, type Rub, rubs } from '../harmony/rubs.ts';
+import {
+  type BareDissonance,
+  bareDissonances,
+  givesWay,
+  isPrepared,
+} from '../harmony/by-ear/bare-dissonances.ts';
+import { keysNear } from '../harmony/by-ear/keys-near.ts';
+import { clashesWith } from '../harmony/questions/dissonance.ts';
+import { chordAt, isLeadingNote } from '../harmony/questions/moments.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
@@ -53,7 +58,7 @@ B: C3 G3 C3*2 | C3*4! |`,
   check: (analysis) =>
     besides(
       analysis.ornaments.flatMap((ornament) => rising(analysis, ornament)),
-      rubs(analysis.texture).flatMap((rub) => risingAsHeard(analysis, rub)),
+      bareDissonances(analysis.texture).flatMap((dissonance) => risingAsHeard(analysis, dissonance)),
     ),
 });
 
@@ -76,11 +81,12 @@ function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
 }
 
 /** A note that stays while others move into it, and then gives way upward, whatever chord it is taken for. */
-function risingAsHeard(analysis: Analysis, rub: Rub): Occurrence[] {
-  const { slice, before, tone, after, against } = rub;
+function risingAsHeard(analysis: Analysis, dissonance: BareDissonance): Occurrence[] {
+  const { slice, before, tone, after, against } = dissonance;
   const { steps, semitones } = intervalBetween(tone.pitch, after.pitch);
   const struck = against.some((other) => other.at === slice.at);
-  if (!isPrepared(rub) || !givesWay(rub) || !struck || steps !== 1 || slice.strength < 2) return [];
+  if (!isPrepared(dissonance) || !givesWay(dissonance) || !struck || steps !== 1 || slice.strength < 2)
+    return [];
   if (semitones === 1 && leadsNear(analysis, tone, slice.at)) return [];
   return [
     about([before, tone, after], {

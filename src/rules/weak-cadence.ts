@@ -1,6 +1,6 @@
 import type { Analysis, Cadence, Phrase } from '../harmony/analysis.ts';
-import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/closes.ts';
-import { cadenceWords, inversionWords } from '../harmony/words.ts';
+import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/questions/closes.ts';
+import { cadenceWords, inversionWords } from '../harmony/words/words.ts';
 import { sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';

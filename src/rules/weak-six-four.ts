@@ -1,7 +1,7 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Hearing, hearingFrom, hearings, tonesIn } from '../harmony/hearing.ts';
-import { pitchAt } from '../harmony/questions.ts';
-import { nextChord, voicings } from '../harmony/voicing.ts';
+import { type Hearing, hearingFrom, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
+import { pitchAt } from '../harmony/questions/moments.ts';
+import { nextChord, voicings } from '../harmony/questions/voicing.ts';
 import { phraseBreaks } from '../score/motion.ts';
 import { sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printBeat, printPlace } from '../score/place.ts';

@@ -5,12 +5,12 @@
  */
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis, Chord } from '../../src/harmony/analysis.ts';
-import { CHORD_TYPES } from '../../src/harmony/chordTypes.ts';
-import { search } from '../../src/harmony/model/search.ts';
+import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
+import { search } from '../../src/harmony/reading/model/search.ts';
 import { fifthsPlace } from '../../src/score/pitch.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { corpusPresent, type Piece, readCorpus } from './harmonyCorpus.ts';
-import { learn, TRAINING } from './harmonyLearning.ts';
+import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
+import { learn, TRAINING } from './harmony-learning.ts';
 import {
   type Agreement,
   add,
@@ -19,7 +19,7 @@ import {
   NOTHING,
   printAgreement,
   type Reading,
-} from './harmonyMeasure.ts';
+} from './harmony-measure.ts';
 
 const FOLDS = 5;
 const HEADING = ' root  chord   bass    key    all';

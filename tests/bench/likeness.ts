@@ -11,9 +11,9 @@
  */
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { likenessPrint } from '../../src/desk/fingerprint.ts';
 import { rarityOf } from '../../src/desk/like-pairs.ts';
 import { type Comparable, comparable, type Likeness, likenessOf } from '../../src/desk/likeness.ts';
-import { likenessPrint } from '../../src/desk/print.ts';
 import { openScore } from '../../src/open/open.ts';
 
 const FOLDER = fileURLToPath(new URL('../../../shared/corpus/chorales', import.meta.url));

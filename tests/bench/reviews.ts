@@ -8,7 +8,7 @@
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type Consecutive, consecutivesIn } from '../../src/harmony/consecutives.ts';
+import { type Consecutive, consecutivesIn } from '../../src/harmony/questions/consecutives.ts';
 import { openScore } from '../../src/open/open.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { printVoices } from '../../src/report/sentences.ts';

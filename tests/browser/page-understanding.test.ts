@@ -123,9 +123,9 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     await fault.locator('button[data-finding]').click();
     expect(await fault.locator('.hints li').count()).toBe(0);
     for (const shown of [1, 2, 3]) {
-      await fault.locator('.mark-deeds button', { hasText: /hint/i }).click();
+      await fault.locator('.mark-commands button', { hasText: /hint/i }).click();
       await expect.poll(() => fault.locator('.hints li').count()).toBe(shown);
     }
-    expect(await fault.locator('.mark-deeds button', { hasText: /hint/i }).count()).toBe(0);
+    expect(await fault.locator('.mark-commands button', { hasText: /hint/i }).count()).toBe(0);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { likenessPrint } from '../../src/desk/fingerprint.ts';
 import { INDEPENDENT } from '../../src/desk/independent.ts';
 import {
   LIKENESS_NOTICE,
@@ -8,7 +9,6 @@ import {
   type StackScript,
 } from '../../src/desk/like-pairs.ts';
 import { comparable, likenessOf } from '../../src/desk/likeness.ts';
-import { likenessPrint } from '../../src/desk/print.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
 import { chance, inventedSetting } from '../support/invented-harmony.ts';

@@ -5,8 +5,8 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
 import { readingsOf } from '../bench/harmony.ts';
-import { corpusPresent, readCorpus } from '../bench/harmonyCorpus.ts';
-import { type Agreement, add, compare, NOTHING } from '../bench/harmonyMeasure.ts';
+import { corpusPresent, readCorpus } from '../bench/harmony-corpus.ts';
+import { type Agreement, add, compare, NOTHING } from '../bench/harmony-measure.ts';
 
 const SUBSET = [
   '001',

@@ -1,10 +1,10 @@
 /** Chords, dominants and dissonances by the notes alone, beside what the reading makes of them. */
 import { describe, expect, it } from 'vitest';
-import { heardSteps } from '../../src/harmony/heardSteps.ts';
-import { hearingAt, hearings } from '../../src/harmony/hearing.ts';
-import { dominantIn, keysNearTo } from '../../src/harmony/keysNear.ts';
-import { printKey } from '../../src/harmony/labels.ts';
-import { givesWay, isPrepared, rubs } from '../../src/harmony/rubs.ts';
+import { bareDissonances, givesWay, isPrepared } from '../../src/harmony/by-ear/bare-dissonances.ts';
+import { heardSteps } from '../../src/harmony/by-ear/heard-steps.ts';
+import { hearingAt, hearings } from '../../src/harmony/by-ear/hearing.ts';
+import { dominantIn, keysNearTo } from '../../src/harmony/by-ear/keys-near.ts';
+import { printKey } from '../../src/harmony/words/labels.ts';
 import { printNoteName } from '../../src/score/pitch.ts';
 import { analyseText } from './reading.ts';
 
@@ -78,15 +78,15 @@ B: C3 F3 A3 G3 | C3*4! |`);
   });
 });
 
-describe('rubs', () => {
+describe('bareDissonances', () => {
   it('tells a prepared dissonance that gives way from one that is leapt to', () => {
-    const [held] = rubs(analyseText(CADENCE).texture).filter(
+    const [held] = bareDissonances(analyseText(CADENCE).texture).filter(
       ({ tone, slice }) => tone.voice === 'A' && slice.at === 2 * CROTCHET,
     );
     expect(held && isPrepared(held) && givesWay(held)).toBe(true);
-    const leapt = rubs(analyseText(CADENCE.replace('A: G4 C5 C5 B4', 'A: G4 F4 C5 B4')).texture).find(
-      ({ tone, slice }) => tone.voice === 'A' && slice.at === 2 * CROTCHET,
-    );
+    const leapt = bareDissonances(
+      analyseText(CADENCE.replace('A: G4 C5 C5 B4', 'A: G4 F4 C5 B4')).texture,
+    ).find(({ tone, slice }) => tone.voice === 'A' && slice.at === 2 * CROTCHET);
     expect(leapt && isPrepared(leapt)).toBe(false);
   });
 });

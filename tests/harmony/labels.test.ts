@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Key, Roman } from '../../src/harmony/analysis.ts';
-import { CHORD_TYPES, membersAt } from '../../src/harmony/chordTypes.ts';
-import { figuredBass } from '../../src/harmony/figuredBass.ts';
-import { LABEL_STYLES, numeral, printKey } from '../../src/harmony/labels.ts';
-import { romanOf } from '../../src/harmony/roman.ts';
+import { CHORD_TYPES, membersAt } from '../../src/harmony/chord-types.ts';
+import { romanOf } from '../../src/harmony/reading/roman.ts';
+import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
+import { LABEL_STYLES, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { fifthsPlace, parseNoteName } from '../../src/score/pitch.ts';
 
 const place = (name: string) => fifthsPlace(parseNoteName(name)!);

@@ -3,7 +3,7 @@
  * them as a teacher would.
  */
 import { describe, expect, it } from 'vitest';
-import { cadenceWords } from '../../src/harmony/words.ts';
+import { cadenceWords } from '../../src/harmony/words/words.ts';
 import { analyseText, numerals } from './reading.ts';
 
 interface Case {

@@ -1,7 +1,7 @@
 /** Reads an exercise in our text notation and tells its harmony in short, for tests. */
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis } from '../../src/harmony/analysis.ts';
-import { numeral, printKey } from '../../src/harmony/labels.ts';
+import { numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { textureOf } from '../../src/score/texture.ts';
 

@@ -3,7 +3,7 @@ import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { createActions } from '../../web/state/actions.ts';
 import { barPlace, nextPlace, placeBefore } from '../../web/state/caret.ts';
-import { KEY_HELP, obeyStaveKey, type StaveCommands } from '../../web/state/keys.ts';
+import { KEY_HELP, obeyStaveKey, type StaveKeys } from '../../web/state/keys.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState } from '../../web/state/page.ts';
 import { createStore } from '../../web/state/store.ts';
 import { beginHistory, changed, redone, undone, workFromText } from '../../web/state/work.ts';
@@ -36,7 +36,7 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
     clock += 10_000;
     return clock;
   });
-  const commands: StaveCommands = {
+  const commands: StaveKeys = {
     actions,
     playOrStop: () => undefined,
     openFindingAtCaret: () => undefined,
@@ -112,7 +112,7 @@ describe('keys on the stave', () => {
   });
   it('leave to the browser what is not theirs', () => {
     const { store } = desk('S: C5*4 |');
-    const commands = { actions: createActions(store) } as unknown as StaveCommands;
+    const commands = { actions: createActions(store) } as unknown as StaveKeys;
     const event = (key: string, more = {}) =>
       ({ key, ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...more }) as KeyboardEvent;
     expect(

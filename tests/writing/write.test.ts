@@ -209,9 +209,9 @@ describe('a score and its draft', () => {
           }),
           { maxLength: 25 },
         ),
-        (deeds) => {
+        (changes) => {
           let now = EMPTY;
-          for (const { voice, at, length, what } of deeds) {
+          for (const { voice, at, length, what } of changes) {
             const change = write(
               now,
               voice,

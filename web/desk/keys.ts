@@ -33,14 +33,14 @@ export function listenToKeys(store: Store<DeskState>, actions: Actions): void {
     }
     // While a remark is being written, letters are letters, wherever the focus went.
     if (typing || writing !== undefined) return;
-    const run = deedFor(event, actions);
+    const run = commandFor(event, actions);
     if (run === undefined) return;
     event.preventDefault();
     run();
   });
 }
 
-function deedFor(event: KeyboardEvent, actions: Actions): (() => unknown) | undefined {
+function commandFor(event: KeyboardEvent, actions: Actions): (() => unknown) | undefined {
   switch (event.key) {
     case 'ArrowDown':
       return () => actions.step(1);

@@ -8,7 +8,7 @@ import { createStore } from '../state/store.ts';
 import { createActions } from './actions.ts';
 import { listenToKeys } from './keys.ts';
 import { type DeskState, EMPTY_DESK } from './state.ts';
-import { deskView } from './views/desk.ts';
+import { writeView } from './views/desk.ts';
 
 const store = createStore<DeskState>(EMPTY_DESK);
 const said = document.querySelector<HTMLElement>('#said')!;
@@ -20,7 +20,7 @@ const page = document.querySelector<HTMLElement>('#desk')!;
 let waiting = false;
 const draw = (): void => {
   waiting = false;
-  render(deskView(store.get(), actions), page);
+  render(writeView(store.get(), actions), page);
 };
 store.subscribe(() => {
   // Several changes in one turn are drawn once.

@@ -1,6 +1,6 @@
 /** The music in words, for those who don't see the drawing. */
 import type { Chord } from '../../src/harmony/analysis.ts';
-import { numeral, printKey } from '../../src/harmony/labels.ts';
+import { numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printBeat } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';

@@ -1,6 +1,6 @@
 /** Words under the music, each kind in a lane of its own: figured bass, numerals, keys, cadences. Pure. */
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
-import { numeral, printKey } from '../../src/harmony/labels.ts';
+import { numeral, printKey } from '../../src/harmony/words/labels.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';

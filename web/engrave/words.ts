@@ -1,6 +1,6 @@
 /** Words in and under the score: how a chord label is set, and how wide words are. */
 import type { Chord, OrnamentKind } from '../../src/harmony/analysis.ts';
-import { numeral } from '../../src/harmony/labels.ts';
+import { numeral } from '../../src/harmony/words/labels.ts';
 import { type NoteName, STEPS, stepIndex } from '../../src/score/pitch.ts';
 import { signatureAlteration } from './accidentals.ts';
 

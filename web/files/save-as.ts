@@ -4,7 +4,7 @@ import { type WriteOptions, writeMidi, writeMusicXml } from '../../src/musicxml/
 import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
-import type { Deeds } from '../panels/context.ts';
+import type { Commands } from '../panels/context.ts';
 import type { PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
 import type { Shelf } from '../state/shelf.ts';
@@ -14,7 +14,7 @@ import { fileName, saveFile } from './save.ts';
 const MUSICXML = 'application/vnd.recordare.musicxml+xml';
 
 export async function save(
-  what: Parameters<Deeds['save']>[0],
+  what: Parameters<Commands['save']>[0],
   state: PageState,
   shelf: Shelf,
 ): Promise<void> {

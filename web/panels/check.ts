@@ -38,9 +38,9 @@ export function checkView(panel: Panel): TemplateResult {
             </ol>`
       }
       <p class="who-decides">${WHO_DECIDES}</p>
-      <div class="check-deeds">
-        <button type="button" class="main-deed" @click=${() => panel.deeds.print()}>Print this report</button>
-        <button type="button" @click=${() => panel.deeds.save('report')}>Save it as text</button>
+      <div class="check-commands">
+        <button type="button" class="main-action" @click=${() => panel.commands.print()}>Print this report</button>
+        <button type="button" @click=${() => panel.commands.save('report')}>Save it as text</button>
       </div>
     </section>
     <section class="brief-side" aria-labelledby="brief-head">
@@ -79,7 +79,7 @@ function itemView(panel: Panel, item: CheckItem): TemplateResult {
   </li>`;
 }
 
-function detailView({ actions, deeds, state }: Panel, detail: CheckDetail): TemplateResult {
+function detailView({ actions, commands, state }: Panel, detail: CheckDetail): TemplateResult {
   const { at, finding } = detail;
   return html`<li>
     ${detail.text}
@@ -93,7 +93,7 @@ function detailView({ actions, deeds, state }: Panel, detail: CheckDetail): Temp
               location.hash = '#write';
               if (finding === undefined) actions.setCaret(state.caret.voice, at);
               else actions.choose(finding);
-              deeds.showPlace(at);
+              commands.showPlace(at);
             }}
           >
             Show
@@ -102,7 +102,7 @@ function detailView({ actions, deeds, state }: Panel, detail: CheckDetail): Temp
   </li>`;
 }
 
-function briefState({ state, actions, deeds }: Panel): TemplateResult {
+function briefState({ state, actions, commands }: Panel): TemplateResult {
   const { brief } = state.exercise;
   if (brief === '')
     return html`<p>
@@ -135,7 +135,7 @@ function briefState({ state, actions, deeds }: Panel): TemplateResult {
     </p>
     <p>
       <button type="button" @click=${() => actions.setBrief('')}>Take the brief away</button>
-      <button type="button" @click=${() => deeds.save('brief')}>Save it</button>
+      <button type="button" @click=${() => commands.save('brief')}>Save it</button>
     </p>`;
 }
 
@@ -154,14 +154,14 @@ function otherForm({ state, actions }: Panel): TemplateResult {
 }
 
 /** A teacher makes a brief of the exercise that is open: which voices are given, what is asked for. */
-function briefForm({ deeds }: Panel): TemplateResult {
+function briefForm({ commands }: Panel): TemplateResult {
   return html`<details class="make-brief">
     <summary>Make a brief of the open exercise (for teachers)</summary>
     <form
       class="check-form"
       @submit=${(event: SubmitEvent) => {
         event.preventDefault();
-        deeds.makeBrief(new FormData(event.target as HTMLFormElement));
+        commands.makeBrief(new FormData(event.target as HTMLFormElement));
       }}
     >
       <fieldset>

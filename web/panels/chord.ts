@@ -1,9 +1,9 @@
 /** The chord at the caret: its notes, what it does in the key, and how each voice's note belongs. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Chord } from '../../src/harmony/analysis.ts';
-import { numeral, printKey } from '../../src/harmony/labels.ts';
-import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions.ts';
-import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words.ts';
+import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions/moments.ts';
+import { numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
 import type { Review } from '../../src/review/review.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';

@@ -4,8 +4,8 @@ import type { Actions } from '../state/actions.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
 
-/** Deeds that reach beyond the state: files, sound, paper. */
-export interface Deeds {
+/** Commands that reach beyond the state: files, sound, paper. */
+export interface Commands {
   readonly openFiles: (files: readonly File[]) => void;
   readonly newExercise: (form: FormData) => void;
   readonly save: (
@@ -35,5 +35,5 @@ export interface Panel {
   readonly state: PageState;
   readonly actions: Actions;
   readonly shelf: Shelf;
-  readonly deeds: Deeds;
+  readonly commands: Commands;
 }

@@ -7,14 +7,14 @@ import { addBars, insertBar, removeBar, withHeading } from '../../src/writing/ba
 import type { Panel } from './context.ts';
 
 export function exerciseMenu(panel: Panel): TemplateResult {
-  const { state, actions, deeds } = panel;
+  const { state, actions, commands } = panel;
   const { score } = state.history.now;
   const at = Math.min(state.caret.at, Math.max(0, endOf(score) - 1));
   const bar = score.bars.length > 0 ? barAt(score, at) : undefined;
   const act = (change: () => void) => (event: Event) => {
     (event.target as HTMLElement).closest('details')?.removeAttribute('open');
     change();
-    deeds.focusStave();
+    commands.focusStave();
   };
   return html`<details class="menu exercise-menu">
     <summary class="button">Exercise</summary>
@@ -32,7 +32,7 @@ export function exerciseMenu(panel: Panel): TemplateResult {
         <label>Tempo, crotchets a minute <input name="tempo" type="number" min="10" max="400" .value=${String(score.tempo ?? '')} /></label>
         <button type="submit">Change</button>
       </form>
-      <p class="menu-deeds">
+      <p class="menu-commands">
         <button type="button" @click=${act(() => actions.rewrite((s) => addBars(s, 1), 'A bar was added at the end.'))}>
           Add a bar at the end
         </button>

@@ -44,7 +44,7 @@ export function marksPanel(panel: Panel): TemplateResult {
 }
 
 function markView(panel: Panel, finding: Finding, number: number): TemplateResult {
-  const { state, actions, deeds } = panel;
+  const { state, actions, commands } = panel;
   const open = state.chosen === finding.id;
   const note = state.exercise.notes[finding.id];
   return html`<li class="mark ${finding.severity} ${open ? 'open' : ''} ${note ? 'noted' : ''}">
@@ -55,7 +55,7 @@ function markView(panel: Panel, finding: Finding, number: number): TemplateResul
       aria-expanded=${open}
       @click=${() => {
         actions.choose(open ? undefined : finding.id);
-        if (!open && !isNarrow()) deeds.scrollToFinding(finding.id);
+        if (!open && !isNarrow()) commands.scrollToFinding(finding.id);
       }}
     >
       <span class="tag ${finding.severity}">${number}</span>
@@ -76,7 +76,7 @@ function placeOf({ state }: Panel, finding: Finding): string {
 }
 
 function markBody(panel: Panel, finding: Finding): TemplateResult {
-  const { actions, deeds, state } = panel;
+  const { actions, commands, state } = panel;
   const { rule } = finding;
   const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
   const shown = state.hints[finding.id] ?? 0;
@@ -85,7 +85,7 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
     <p class="message">${finding.message}</p>
     <p class="why">${rule.why}</p>
     ${shown === 0 ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${hint}</li>`)}</ol>`}
-    <div class="mark-deeds">
+    <div class="mark-commands">
       ${
         shown < 3
           ? html`<button type="button" @click=${() => actions.openHint(finding.id)}>
@@ -95,14 +95,14 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
       }
       ${
         finding.voices.length > 0
-          ? html`<button type="button" @click=${() => deeds.playVoices(finding.voices, finding.from, finding.until)}>
+          ? html`<button type="button" @click=${() => commands.playVoices(finding.voices, finding.from, finding.until)}>
               ${two ? 'Hear just these two voices' : finding.voices.length === 1 ? 'Hear this voice' : 'Hear this place'}
             </button>`
           : nothing
       }
       ${
         isNarrow()
-          ? html`<button type="button" @click=${() => deeds.scrollToFinding(finding.id)}>Show it on the stave</button>`
+          ? html`<button type="button" @click=${() => commands.scrollToFinding(finding.id)}>Show it on the stave</button>`
           : nothing
       }
       <a class="button" href="#rules/${rule.id}">The rule</a>

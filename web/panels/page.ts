@@ -4,7 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import type { View } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
-import { deskView } from './desk.ts';
+import { writeView } from './write.ts';
 
 const VIEW_NAMES: Readonly<Record<View, string>> = {
   write: 'Write',
@@ -39,7 +39,7 @@ export function pageView(panel: Panel, others: OtherViews): TemplateResult {
       </p>
     </header>
     <main id="main">
-      ${deskView(panel)} ${other === undefined ? nothing : keyed(state.view, other(panel))}
+      ${writeView(panel)} ${other === undefined ? nothing : keyed(state.view, other(panel))}
     </main>
     ${noticeView(panel)}
   `;
@@ -63,8 +63,8 @@ function noticeView({ state, actions }: Panel): TemplateResult {
   `;
 }
 
-function skipToStave(event: Event, { actions, deeds }: Panel): void {
+function skipToStave(event: Event, { actions, commands }: Panel): void {
   event.preventDefault();
   actions.show('write');
-  deeds.focusStave();
+  commands.focusStave();
 }

@@ -41,8 +41,8 @@ export function shelfView(panel: Panel): TemplateResult {
             (entry) => entryView(panel, entry),
           )}
         </ul>
-        <p class="shelf-deeds">
-          <button type="button" @click=${() => panel.deeds.save('everything')}>Save everything as one file</button>
+        <p class="shelf-commands">
+          <button type="button" @click=${() => panel.commands.save('everything')}>Save everything as one file</button>
         </p>
         <p class="aside">Bring files in with Open on the Write page, by dropping them, or by pasting their text.</p>
       </section>
@@ -86,14 +86,14 @@ function entryView({ state, shelf, actions }: Panel, entry: ShelfEntry): Templat
   </li>`;
 }
 
-function newForm({ deeds }: Panel): TemplateResult {
+function newForm({ commands }: Panel): TemplateResult {
   return html`<section aria-labelledby="begin">
     <h2 id="begin">Begin a new one</h2>
     <form
       class="new-exercise"
       @submit=${(event: SubmitEvent) => {
         event.preventDefault();
-        deeds.newExercise(new FormData(event.target as HTMLFormElement));
+        commands.newExercise(new FormData(event.target as HTMLFormElement));
       }}
     >
       <label>Title <input name="title" maxlength="80" autocomplete="off" /></label>
@@ -102,7 +102,7 @@ function newForm({ deeds }: Panel): TemplateResult {
       <label>Upbeat, in beats <input name="upbeat" type="number" min="0" max="5" step="0.5" value="0" /></label>
       <label>Bars <input name="bars" type="number" min="1" max="200" value="8" /></label>
       <label>Tempo, crotchets a minute <input name="tempo" type="number" min="30" max="240" value="72" /></label>
-      <button type="submit" class="main-deed">Begin</button>
+      <button type="submit" class="main-action">Begin</button>
     </form>
   </section>`;
 }

@@ -1,6 +1,6 @@
 /** What is shown on the stave, and how. */
 import { html, type TemplateResult } from 'lit';
-import { LABEL_STYLES, type LabelStyle } from '../../src/harmony/labels.ts';
+import { LABEL_STYLES, type LabelStyle } from '../../src/harmony/words/labels.ts';
 import { FAMILIES, type Family } from '../../src/rules/rule.ts';
 import type { Settings, Shown } from '../state/page.ts';
 import { profilesOnOffer } from '../state/profiles.ts';
@@ -25,7 +25,7 @@ const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
   'figured bass': '65, 6: figures alone',
 };
 
-export function shownMenu({ state, actions, deeds }: Panel): TemplateResult {
+export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
   const { settings } = state;
   const { shown } = settings;
   const families = shown.findings === 'all' ? FAMILIES : shown.findings;
@@ -71,7 +71,7 @@ export function shownMenu({ state, actions, deeds }: Panel): TemplateResult {
             @change=${(event: Event) => {
               const input = event.target as HTMLInputElement;
               const file = input.files?.[0];
-              if (file) deeds.openProfile(file);
+              if (file) commands.openProfile(file);
               input.value = '';
             }}
         /></label>

@@ -1,11 +1,11 @@
 /** Ties the engraving to the state: what is drawn follows it, and pointers and keys on the stave change it. */
-import { numeral } from '../../src/harmony/labels.ts';
+import { numeral } from '../../src/harmony/words/labels.ts';
 import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { createEngraving, type Engraving, type Hit, marksOf, NO_MARKS } from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
-import { obeyStaveKey, type StaveCommands } from '../state/keys.ts';
+import { obeyStaveKey, type StaveKeys } from '../state/keys.ts';
 import type { PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 
@@ -17,7 +17,7 @@ export interface Stave {
 export function createStave(
   element: HTMLElement,
   store: Store<PageState>,
-  commands: StaveCommands,
+  commands: StaveKeys,
   onDrawn: (milliseconds: number) => void,
 ): Stave {
   const { actions } = commands;

@@ -47,14 +47,14 @@ export function summaryPanel(panel: Panel): TemplateResult {
   `;
 }
 
-function goTo({ actions, deeds, state }: Panel, at: Ticks | undefined): TemplateResult | typeof nothing {
+function goTo({ actions, commands, state }: Panel, at: Ticks | undefined): TemplateResult | typeof nothing {
   if (at === undefined) return nothing;
   return html`<button
     type="button"
     class="place-link"
     @click=${() => {
       actions.setCaret(state.caret.voice, at);
-      deeds.showPlace(at);
+      commands.showPlace(at);
     }}
   >
     Show

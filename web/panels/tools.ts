@@ -22,7 +22,7 @@ const LENGTHS: readonly {
 ];
 
 export function toolsView(panel: Panel): TemplateResult {
-  const { state, actions, deeds } = panel;
+  const { state, actions, commands } = panel;
   return html`<div class="tools" role="group" aria-label="Tools">
     <div class="group" role="group" aria-label="File">
       <label class="button file"
@@ -34,7 +34,7 @@ export function toolsView(panel: Panel): TemplateResult {
           accept=".txt,.partwise,.brief,.musicxml,.xml,.mxl,text/plain,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml"
           @change=${(event: Event) => {
             const input = event.target as HTMLInputElement;
-            deeds.openFiles([...(input.files ?? [])]);
+            commands.openFiles([...(input.files ?? [])]);
             input.value = '';
           }}
       /></label>
@@ -53,7 +53,7 @@ export function toolsView(panel: Panel): TemplateResult {
           title=${`Write the ${VOICE_WORDS[voice]}`}
           aria-label=${`${voice}, ${VOICE_WORDS[voice]}${state.exercise.locked.includes(voice) ? ', locked' : ''}`}
           aria-pressed=${state.caret.voice === voice}
-          @click=${() => keepFocus(deeds.focusStave, () => actions.setCaret(voice, state.caret.at))}
+          @click=${() => keepFocus(commands.focusStave, () => actions.setCaret(voice, state.caret.at))}
         >
           ${voice}${state.exercise.locked.includes(voice) ? LOCK : nothing}
         </button>`,
@@ -78,7 +78,7 @@ export function toolsView(panel: Panel): TemplateResult {
           aria-label=${name}
           aria-pressed=${chosen}
           title=${`${name} (key ${key})`}
-          @click=${() => keepFocus(deeds.focusStave, () => actions.setLength(length))}
+          @click=${() => keepFocus(commands.focusStave, () => actions.setLength(length))}
         >
           ${sign}
         </button>`;
@@ -89,19 +89,19 @@ export function toolsView(panel: Panel): TemplateResult {
         aria-label="1· dotted"
         aria-pressed=${state.dotted}
         title="Dotted: half as long again (key .)"
-        @click=${() => keepFocus(deeds.focusStave, actions.toggleDotted)}
+        @click=${() => keepFocus(commands.focusStave, actions.toggleDotted)}
       >
         1·
       </button>
     </div>
     <div class="group" role="group" aria-label="The note at the caret">
-      ${tool('Sharp', '♯', '#', () => keepFocus(deeds.focusStave, () => actions.accidental(1)))}
-      ${tool('Flat', '♭', '-', () => keepFocus(deeds.focusStave, () => actions.accidental(-1)))}
-      ${tool('Natural', '♮', 'N', () => keepFocus(deeds.focusStave, () => actions.accidental(0)))}
-      ${tool('Tie', TIE, 'T', () => keepFocus(deeds.focusStave, actions.tie))}
-      ${tool('Pause sign (fermata)', FERMATA, 'P', () => keepFocus(deeds.focusStave, actions.fermata))}
-      ${tool('Rest', 'Rest', 'R', () => keepFocus(deeds.focusStave, actions.writeRest))}
-      ${tool('Erase', 'Erase', 'Delete', () => keepFocus(deeds.focusStave, actions.erase))}
+      ${tool('Sharp', '♯', '#', () => keepFocus(commands.focusStave, () => actions.accidental(1)))}
+      ${tool('Flat', '♭', '-', () => keepFocus(commands.focusStave, () => actions.accidental(-1)))}
+      ${tool('Natural', '♮', 'N', () => keepFocus(commands.focusStave, () => actions.accidental(0)))}
+      ${tool('Tie', TIE, 'T', () => keepFocus(commands.focusStave, actions.tie))}
+      ${tool('Pause sign (fermata)', FERMATA, 'P', () => keepFocus(commands.focusStave, actions.fermata))}
+      ${tool('Rest', 'Rest', 'R', () => keepFocus(commands.focusStave, actions.writeRest))}
+      ${tool('Erase', 'Erase', 'Delete', () => keepFocus(commands.focusStave, actions.erase))}
     </div>
     </div>
   </div>`;
@@ -125,9 +125,9 @@ function keepFocus(focusStave: () => void, act: () => void): void {
   focusStave();
 }
 
-function saveMenu({ deeds }: Panel): TemplateResult {
-  const item = (what: Parameters<typeof deeds.save>[0], words: string) =>
-    html`<li><button type="button" @click=${(event: Event) => closing(event, () => deeds.save(what))}>${words}</button></li>`;
+function saveMenu({ commands }: Panel): TemplateResult {
+  const item = (what: Parameters<typeof commands.save>[0], words: string) =>
+    html`<li><button type="button" @click=${(event: Event) => closing(event, () => commands.save(what))}>${words}</button></li>`;
   return html`<details class="menu">
     <summary class="button">Save</summary>
     <ul>
@@ -135,7 +135,7 @@ function saveMenu({ deeds }: Panel): TemplateResult {
       ${item('musicxml', 'As MusicXML')}
       ${item('annotated', 'As MusicXML with the marks')}
       ${item('midi', 'As MIDI')}
-      <li><button type="button" @click=${(event: Event) => closing(event, () => deeds.print())}>Print, or save as PDF</button></li>
+      <li><button type="button" @click=${(event: Event) => closing(event, () => commands.print())}>Print, or save as PDF</button></li>
     </ul>
   </details>`;
 }

@@ -6,15 +6,15 @@ import type { Panel } from './context.ts';
 import { PLAY, STOP } from './icons.ts';
 
 export function transportView(panel: Panel): TemplateResult {
-  const { state, deeds } = panel;
+  const { state, commands } = panel;
   const { mixer, playing, stretch } = state;
   return html`<section class="transport" aria-label="Hear">
     <p id="caret-words" class="caret-words"></p>
     <button
       type="button"
-      class="main-deed play"
+      class="main-action play"
       title="Space on the stave, Ctrl Enter anywhere"
-      @click=${deeds.playOrStop}
+      @click=${commands.playOrStop}
     >
       ${playing ? html`${STOP} Stop` : html`${PLAY} ${stretch ? 'Play the stretch' : 'Play'}`}
     </button>
@@ -24,7 +24,7 @@ export function transportView(panel: Panel): TemplateResult {
       <div class="menu-body">
         <div class="pace narrow">${paceControls(panel)}</div>
         ${VOICES.map((voice) => voiceRow(panel, voice))}
-        <p class="aside">${'requestMIDIAccess' in navigator ? html`<button type="button" class="quiet" @click=${deeds.connectKeyboard}>Write from a MIDI keyboard</button>` : 'This browser offers no MIDI keyboard.'}</p>
+        <p class="aside">${'requestMIDIAccess' in navigator ? html`<button type="button" class="quiet" @click=${commands.connectKeyboard}>Write from a MIDI keyboard</button>` : 'This browser offers no MIDI keyboard.'}</p>
       </div>
     </details>
   </section>`;

@@ -4,7 +4,7 @@ import type { FoundLine, VoiceAssignment } from '../../src/musicxml/index.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Panel } from './context.ts';
 
-export function voicesForm({ state, deeds }: Panel): TemplateResult | typeof nothing {
+export function voicesForm({ state, commands }: Panel): TemplateResult | typeof nothing {
   const { source } = state.exercise;
   if (source === undefined) return nothing;
   const { assignment, name } = source;
@@ -14,7 +14,7 @@ export function voicesForm({ state, deeds }: Panel): TemplateResult | typeof not
     const chosen = [...form.querySelectorAll('select')].flatMap((select) =>
       select.value === '' ? [] : [[select.name as VoiceName, select.value] as const],
     );
-    deeds.giveVoices(exchanged(event.target as HTMLSelectElement, chosen, assignment.lines));
+    commands.giveVoices(exchanged(event.target as HTMLSelectElement, chosen, assignment.lines));
   };
   return html`<details class="voices-form" ?open=${assignment.guessed}>
     <summary>Voices in ${name}</summary>

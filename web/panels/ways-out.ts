@@ -15,7 +15,7 @@ export function waysOutView(panel: Panel, finding: Finding): TemplateResult | ty
   const { waysOut, settings, reviewed } = panel.state;
   if (finding.tones.length === 0) return nothing;
   if (waysOut === undefined || waysOut.finding !== finding.id)
-    return html`<p class="ways-out"><button type="button" @click=${() => panel.deeds.findWaysOut(finding.id)}>Is there a way out?</button></p>`;
+    return html`<p class="ways-out"><button type="button" @click=${() => panel.commands.findWaysOut(finding.id)}>Is there a way out?</button></p>`;
   if (waysOut.ways === 'asked') return html`<p class="ways-out aside">Trying every note…</p>`;
   const { ways } = waysOut;
   const score = reviewed?.review.score;

@@ -14,7 +14,7 @@ export interface Hearing {
   playVoices(voices: readonly VoiceName[], from: Ticks, until: Ticks): void;
 }
 
-export function createHearing(
+export function createPlayback(
   store: Store<PageState>,
   actions: Actions,
   stave: () => Stave | undefined,

@@ -65,7 +65,7 @@ export const KEY_HELP: readonly { readonly title: string; readonly keys: readonl
 ];
 
 /** What the stave's keys need that is no change of the state. */
-export interface StaveCommands {
+export interface StaveKeys {
   readonly actions: Actions;
   readonly playOrStop: () => void;
   readonly openFindingAtCaret: () => void;
@@ -84,7 +84,7 @@ const LENGTHS: Readonly<Record<string, { numerator: number; denominator: number 
 };
 
 /** Obeys a key pressed on the stave; false where it means nothing here and the browser should have it. */
-export function obeyStaveKey(event: KeyboardEvent, commands: StaveCommands): boolean {
+export function obeyStaveKey(event: KeyboardEvent, commands: StaveKeys): boolean {
   const { actions } = commands;
   const control = event.ctrlKey || event.metaKey;
   if (event.key.startsWith('Arrow')) return obeyArrow(event, control, actions);
@@ -123,7 +123,7 @@ function obeyArrow(event: KeyboardEvent, control: boolean, actions: Actions): bo
   return true;
 }
 
-const PLAIN_KEYS: Readonly<Record<string, (commands: StaveCommands) => void>> = {
+const PLAIN_KEYS: Readonly<Record<string, (commands: StaveKeys) => void>> = {
   '.': ({ actions }) => actions.toggleDotted(),
   L: ({ actions }) => actions.relength(),
   R: ({ actions }) => actions.writeRest(),

@@ -1,5 +1,5 @@
 /** Everything the page shows, as one plain value. */
-import type { LabelStyle } from '../../src/harmony/labels.ts';
+import type { LabelStyle } from '../../src/harmony/words/labels.ts';
 import type { Assignment } from '../../src/musicxml/index.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';

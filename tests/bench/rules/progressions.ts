@@ -1,6 +1,6 @@
 /** Plain definitions and plants of the family *chords*: how chords follow and how their notes move on. */
 import type { Score } from '../../../src/score/score.ts';
-import { openSixths } from './augmentedSixths.ts';
+import { openSixths } from './augmented-sixths.ts';
 import { oneNoteChanges, withPitch } from './edits.ts';
 import {
   beatAt,

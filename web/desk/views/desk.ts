@@ -11,7 +11,7 @@ import { settingsPage } from './settings.ts';
 import { sheetsPage } from './sheets.ts';
 import { stacksPage } from './stacks.ts';
 
-export function deskView(state: DeskState, actions: Actions): TemplateResult {
+export function writeView(state: DeskState, actions: Actions): TemplateResult {
   if (state.signedIn === undefined) return html`<p class="empty">Opening the desk…</p>`;
   if (!state.signedIn) return signInPage(state, actions);
   return html`

@@ -1,0 +1,61 @@
+/** Which keys a moment may be heard in: what rules ask that should not hang on one reading of the key. */
+import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
+import type { Ticks } from '../../score/time.ts';
+import type { Analysis, Chord, Key } from '../analysis.ts';
+import { appliedKey, chordAt, leadingNoteOf } from '../questions/moments.ts';
+import { sameKey } from '../questions/progression.ts';
+import type { Hearing } from './hearing.ts';
+
+type Reach = 1 | 2;
+
+const known: Readonly<Record<Reach, WeakMap<Chord, readonly Key[]>>> = { 1: new WeakMap(), 2: new WeakMap() };
+
+/**
+ * The keys in which a chord may be heard, the likeliest first: that of the reading, of the second reading, the key an
+ * applied chord points to, and those of so many chords before and after it. Worked out once for a chord.
+ */
+export function keysNear(analysis: Analysis, chord: Chord, reach: Reach = 2): readonly Key[] {
+  const before = known[reach].get(chord);
+  if (before) return before;
+  const fresh = keysAround(analysis, chord, reach);
+  known[reach].set(chord, fresh);
+  return fresh;
+}
+
+function keysAround(analysis: Analysis, chord: Chord, reach: Reach): readonly Key[] {
+  const around = [-1, 1, -2, 2].slice(0, 2 * reach).flatMap((by) => analysis.chords[chord.index + by] ?? []);
+  const keys = [chord, ...around].flatMap(({ key, roman, otherwise }) => [
+    key,
+    ...(otherwise === undefined ? [] : [otherwise.key]),
+    ...(roman.applied === undefined ? [] : [appliedKey(key, roman.applied)]),
+  ]);
+  return keys.filter((key, i) => keys.findIndex((other) => sameKey(other, key)) === i);
+}
+
+/** The keys in which a moment may be heard; none where no chord sounds. */
+export function keysNearTo(analysis: Analysis, at: Ticks): readonly Key[] {
+  const chord = chordAt(analysis, at);
+  return chord === undefined ? [] : keysNear(analysis, chord);
+}
+
+/** A chord that sounds as a dominant, with the note that leads and the note it leads to. */
+export interface DominantSound {
+  readonly key: Key;
+  readonly leading: NoteName;
+  readonly tonic: NoteName;
+}
+
+/**
+ * The near key in which what is heard is a dominant: its V, or the diminished chord on its leading note, with or
+ * without a seventh. Undefined where it is none in any key near.
+ */
+export function dominantIn(analysis: Analysis, { at, members, quality }: Hearing): DominantSound | undefined {
+  const leading = quality === 'diminished' ? members.root : quality === 'major' ? members.third : undefined;
+  if (leading === undefined) return undefined;
+  // A major seventh on a major triad is no dominant.
+  const { root, seventh } = members;
+  if (quality === 'major' && seventh !== undefined && fifthsPlace(seventh) !== fifthsPlace(root) - 2)
+    return undefined;
+  const key = keysNearTo(analysis, at).find((near) => sameNoteName(leadingNoteOf(near), leading));
+  return key === undefined ? undefined : { key, leading, tonic: key.tonic };
+}

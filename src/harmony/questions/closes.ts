@@ -1,0 +1,52 @@
+/** How phrases close: questions about phrase ends and cadences. */
+import { noteNameAtFifths } from '../../score/pitch.ts';
+import { VOICES, type VoiceName } from '../../score/score.ts';
+import { type Tone, toneIn } from '../../score/texture.ts';
+import type { Analysis, Cadence, Chord, Key, Phrase } from '../analysis.ts';
+import { voicings } from './voicing.ts';
+
+/**
+ * The phrases whose end is written: they stop at a fermata, in the last bar or where the rhythm comes to rest, and
+ * at least three voices, the bass among them, are there for their last two chords.
+ */
+export function closedPhrases(analysis: Analysis): readonly Phrase[] {
+  return analysis.phrases.filter((phrase) => {
+    if (phrase.end === 'unfinished') return false;
+    const last = lastChordOf(analysis, phrase);
+    if (last === undefined || last.until < phrase.until) return false;
+    const before = analysis.chords[last.index - 1];
+    return [last, before].every((chord) => chord !== undefined && voicings(analysis)[chord.index]!.sure);
+  });
+}
+
+/** The last phrase, if its end is written. */
+export function finalPhrase(analysis: Analysis): Phrase | undefined {
+  const last = analysis.phrases.at(-1);
+  return closedPhrases(analysis).find((phrase) => phrase === last);
+}
+
+/** The chord that sounds when a phrase ends. */
+export function lastChordOf(analysis: Analysis, phrase: Phrase): Chord | undefined {
+  return analysis.chords.findLast((chord) => chord.at < phrase.until && chord.until > phrase.from);
+}
+
+/** What these voices sing last in a cadence's approach and first in its goal, by voice and then in time. */
+export function cadenceTones(
+  analysis: Analysis,
+  cadence: Cadence,
+  voices: readonly VoiceName[] = VOICES,
+): Tone[] {
+  const approach = voicings(analysis)[cadence.approach]?.slices.at(-1);
+  const goal = voicings(analysis)[cadence.goal]?.slices[0];
+  return voices.flatMap((voice) =>
+    [approach, goal].flatMap((slice) => (slice && toneIn(slice, voice)) ?? []),
+  );
+}
+
+/** The key the piece is at home in: the one its signature states, or where no mode is stated the one it ends in. */
+export function homeKey(analysis: Analysis): Key | undefined {
+  const signature = analysis.texture.score.bars[0]?.key;
+  if (signature?.mode === undefined) return analysis.keys.at(-1)?.key;
+  const { fifths, mode } = signature;
+  return { tonic: noteNameAtFifths(mode === 'major' ? fifths : fifths + 3), mode };
+}

@@ -1,0 +1,35 @@
+/** Whether notes are spelt as their chord and key ask. */
+import { fifthsPlace, type NoteName, noteNameAtFifths } from '../../score/pitch.ts';
+import type { Key } from '../analysis.ts';
+import { CHORD_TYPES } from '../chord-types.ts';
+import { keyFacts } from '../tonal.ts';
+
+/**
+ * True where three notes or more, as spelt, make a triad, a seventh chord or an augmented sixth, of which only the
+ * fifth may be missing.
+ */
+export function isChordAsSpelt(notes: readonly NoteName[]): boolean {
+  const places = [...new Set(notes.map(fifthsPlace))];
+  if (places.length < 3) return false;
+  return places.some((root) =>
+    CHORD_TYPES.some(
+      ({ offsets }) =>
+        places.includes(root + offsets[1]!) && places.every((place) => offsets.includes(place - root)),
+    ),
+  );
+}
+
+/** The same sound under the other usual name: Ab for G#, C for B#. Undefined beyond single accidentals. */
+export function otherSpelling(note: NoteName): NoteName | undefined {
+  const place = fifthsPlace(note);
+  const other = noteNameAtFifths(note.alteration > 0 ? place - 12 : note.alteration < 0 ? place + 12 : place);
+  return note.alteration !== 0 && Math.abs(other.alteration) <= 1 ? other : undefined;
+}
+
+/** True for a note of the key's scale; in minor, of any of its three forms. */
+export function belongsToKey(note: NoteName, key: Key): boolean {
+  const { scale, harmonic, melodic } = keyFacts(key);
+  return [scale, harmonic, melodic].some((form) =>
+    form.some((name) => name.step === note.step && name.alteration === note.alteration),
+  );
+}

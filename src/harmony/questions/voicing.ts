@@ -1,0 +1,185 @@
+/** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
+import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
+import { VOICES, type VoiceName } from '../../score/score.ts';
+import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
+import type { Ticks } from '../../score/time.ts';
+import type { Analysis, Chord } from '../analysis.ts';
+import { type Member, memberOf } from './moments.ts';
+
+/** A tone while it is a member of a chord. */
+export interface ChordTone {
+  readonly voice: VoiceName;
+  readonly tone: Tone;
+  readonly member: Member;
+  /** The stretch of the tone that lies within the chord. */
+  readonly at: Ticks;
+  readonly until: Ticks;
+}
+
+export interface Voicing {
+  readonly chord: Chord;
+  /** The slices that sound within the chord, in order of time. */
+  readonly slices: readonly Slice[];
+  /** The tones that belong to the chord, by voice from the top and then in time. */
+  readonly tones: readonly ChordTone[];
+  /** Voices that are written from the chord's beginning to its end: notes or rests, but no gap. */
+  readonly written: readonly VoiceName[];
+  /** All four voices are written, and all of them sing at some time in the chord. */
+  readonly complete: boolean;
+  /** Three voices or more sing, the bass among them: the chord and its inversion can be judged. */
+  readonly sure: boolean;
+}
+
+const known = new WeakMap<Analysis, readonly Voicing[]>();
+
+/** The voicing of each chord of an analysis, by the chords' order. Worked out once for an analysis. */
+export function voicings(analysis: Analysis): readonly Voicing[] {
+  const before = known.get(analysis);
+  if (before) return before;
+  const { slices } = analysis.texture;
+  let first = 0;
+  const fresh = analysis.chords.map((chord) => {
+    while (first < slices.length && slices[first]!.until <= chord.at) first++;
+    let end = first;
+    while (end < slices.length && slices[end]!.at < chord.until) end++;
+    return voicingOf(chord, slices.slice(first, end));
+  });
+  known.set(analysis, fresh);
+  return fresh;
+}
+
+function voicingOf(chord: Chord, slices: readonly Slice[]): Voicing {
+  const tones: ChordTone[] = [];
+  for (const voice of VOICES) {
+    let open: Tone | undefined;
+    for (const slice of slices) {
+      const tone = toneIn(slice, voice);
+      if (tone === open || tone === undefined) continue;
+      open = tone;
+      const member = memberOf(chord, tone.pitch);
+      if (member === undefined) continue;
+      tones.push({
+        voice,
+        tone,
+        member,
+        at: Math.max(tone.at, chord.at),
+        until: Math.min(tone.until, chord.until),
+      });
+    }
+  }
+  const written = VOICES.filter((voice) => slices.every((slice) => slice.parts[voice].kind !== 'gap'));
+  const singing = VOICES.filter((voice) => slices.some((slice) => slice.parts[voice].kind === 'tone'));
+  return {
+    chord,
+    slices,
+    tones,
+    written,
+    complete: written.length === VOICES.length && singing.length === VOICES.length,
+    sure: singing.length >= 3 && written.includes('B') && singing.includes('B'),
+  };
+}
+
+/** The tones of a voicing that are this member of the chord. */
+export function tonesOf(voicing: Voicing, member: Member): readonly Tone[] {
+  return voicing.tones.filter((chordTone) => chordTone.member === member).map((chordTone) => chordTone.tone);
+}
+
+/** What a voice sings last in a chord: the chord tone or foreign tone that sounds when the chord ends. */
+export function lastTone(voicing: Voicing, voice: VoiceName): Tone | undefined {
+  const slice = voicing.slices.at(-1);
+  return slice && toneIn(slice, voice);
+}
+
+/** What a voice sings first in a chord. */
+export function firstTone(voicing: Voicing, voice: VoiceName): Tone | undefined {
+  const slice = voicing.slices[0];
+  return slice && toneIn(slice, voice);
+}
+
+/** The chord before, where nothing lies between. */
+export function previousChord(analysis: Analysis, index: number): Chord | undefined {
+  const chord = analysis.chords[index];
+  const previous = analysis.chords[index - 1];
+  return chord && previous && previous.until === chord.at ? previous : undefined;
+}
+
+/** The chord after, where nothing lies between. */
+export function nextChord(analysis: Analysis, index: number): Chord | undefined {
+  const chord = analysis.chords[index];
+  const next = analysis.chords[index + 1];
+  return chord && next && chord.until === next.at ? next : undefined;
+}
+
+/** Same root, whatever the quality and the seventh: V and V7, or I and a I with its seventh passing. */
+export function sameRoot(a: Chord, b: Chord): boolean {
+  return sameNoteName(a.root, b.root);
+}
+
+/** A diminished triad as it sounds, with the member in the bass when it begins. */
+export interface DiminishedTriad {
+  readonly root: NoteName;
+  readonly third: NoteName;
+  readonly bass: 'root' | 'third' | 'fifth' | undefined;
+}
+
+/**
+ * The diminished triad that a chord sounds as, if it does: viio or iio, and a dominant seventh of which nobody sings
+ * the root, which is viio by another name.
+ */
+export function diminishedTriadOf(voicing: Voicing): DiminishedTriad | undefined {
+  const { chord } = voicing;
+  const { root, third, fifth, seventh } = chord.members;
+  const rootless =
+    chord.quality === 'major' && chord.roman.seventh === 'minor' && tonesOf(voicing, 'root').length === 0;
+  const heard = soundingTriadOf(voicing);
+  if (heard?.quality === 'diminished') {
+    const bass = (['root', 'third', 'fifth'] as const)[heard.inversion];
+    return { root: heard.root, third: heard.third, bass };
+  }
+  const plain = chord.quality === 'diminished' && seventh === undefined;
+  if (!plain && !rootless) return undefined;
+  const [low, middle, high] = plain ? [root, third, fifth] : [third, fifth, seventh!];
+  const bass = voicing.slices[0] && toneIn(voicing.slices[0], 'B')?.pitch;
+  const at = bass && [low, middle, high].findIndex((name) => sameNoteName(name, bass));
+  return {
+    root: low,
+    third: middle,
+    bass: at === undefined ? undefined : (['root', 'third', 'fifth'] as const)[at],
+  };
+}
+
+/** A triad that sounds whole, and nothing else, as long as its chord lasts. */
+export interface SoundingTriad {
+  readonly root: NoteName;
+  readonly third: NoteName;
+  readonly fifth: NoteName;
+  readonly quality: 'major' | 'minor' | 'diminished';
+  /** By the bass note at the beginning. */
+  readonly inversion: 0 | 1 | 2;
+}
+
+const TRIADS = [
+  { quality: 'major', third: 4, fifth: 1 },
+  { quality: 'minor', third: -3, fifth: 1 },
+  { quality: 'diminished', third: -3, fifth: -6 },
+] as const;
+
+/** The triad a chord sounds as, by the notes alone, whatever the analysis takes it for. */
+export function soundingTriadOf(voicing: Voicing): SoundingTriad | undefined {
+  const names = new Map<number, NoteName>();
+  for (const slice of voicing.slices)
+    for (const voice of VOICES) {
+      const tone = toneIn(slice, voice);
+      if (tone !== undefined) names.set(fifthsPlace(tone.pitch), tone.pitch);
+    }
+  const bass = voicing.slices[0] && toneIn(voicing.slices[0], 'B');
+  if (names.size !== 3 || bass === undefined) return undefined;
+  for (const [place, root] of names)
+    for (const { quality, third, fifth } of TRIADS) {
+      const members = [root, names.get(place + third), names.get(place + fifth)];
+      const inversion = members.findIndex((name) => name !== undefined && sameNoteName(name, bass.pitch));
+      if (members[1] && members[2] && inversion >= 0)
+        return { root, third: members[1], fifth: members[2], quality, inversion: inversion as 0 | 1 | 2 };
+    }
+  return undefined;
+}

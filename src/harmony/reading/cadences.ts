@@ -1,0 +1,98 @@
+/** Names the cadence at each phrase end from its last two harmonies. */
+import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
+import { VOICES } from '../../score/score.ts';
+import { sliceAt, type Texture, toneIn } from '../../score/texture.ts';
+import type { Cadence, CadenceKind, Chord, Key, Phrase } from '../analysis.ts';
+import { appliedKey } from '../questions/moments.ts';
+
+/** Cadences in the order of the phrases; a phrase whose last chords make none has none. */
+export function cadencesOf(
+  texture: Texture,
+  phrases: readonly Phrase[],
+  chords: readonly Chord[],
+): {
+  readonly cadences: Cadence[];
+  readonly phrases: Phrase[];
+} {
+  const cadences: Cadence[] = [];
+  const told = phrases.map((phrase) => {
+    const cadence = cadenceOf(texture, phrase, chords);
+    if (cadence === undefined) return phrase;
+    cadences.push(cadence);
+    return { ...phrase, cadence: cadences.length - 1 };
+  });
+  return { cadences, phrases: told };
+}
+
+function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): Cadence | undefined {
+  const inside = chords.filter((chord) => chord.at < phrase.until && chord.until > phrase.from);
+  const last = inside.at(-1);
+  if (last === undefined || last.until < phrase.until) return undefined;
+  // The goal is where the last harmony begins: V that takes its seventh, or a tonic that shifts its bass, is one goal.
+  let goal = inside.length - 1;
+  while (goal > 0 && sameRoot(inside[goal - 1]!, last)) goal--;
+  const first = inside[goal]!;
+  const approach = inside[goal - 1];
+  const { key, kind } = named(approach, first, last) ?? {};
+  if (key === undefined || kind === undefined || approach === undefined) return undefined;
+  const tonicGoal = kind === 'perfect' || kind === 'plagal';
+  const sounding = sliceAt(texture, last.until - 1);
+  const top = sounding && VOICES.map((voice) => toneIn(sounding, voice)).find((tone) => tone !== undefined);
+  const inverted =
+    approach.roman.inversion > 0 || last.roman.inversion > 0 || leadingNoteChord(approach, key);
+  return {
+    at: first.at,
+    key,
+    kind,
+    approach: approach.index,
+    goal: first.index,
+    full: kind === 'perfect' && !inverted && top !== undefined && sameNoteName(top.pitch, key.tonic),
+    inverted,
+    phrygian:
+      kind === 'imperfect' &&
+      key.mode === 'minor' &&
+      offset(approach, key) === -1 &&
+      approach.quality === 'minor' &&
+      approach.roman.inversion === 1,
+    tierce: tonicGoal && key.mode === 'minor' && last.quality === 'major',
+  };
+}
+
+/** Key and kind, counted in the key of the goal; a goal that is an applied dominant closes in the key it points to. */
+function named(
+  approach: Chord | undefined,
+  goal: Chord,
+  last: Chord,
+): { key: Key; kind: CadenceKind } | undefined {
+  if (approach === undefined) return undefined;
+  const { applied, special } = goal.roman;
+  if (special !== undefined) return undefined;
+  const key = applied === undefined ? goal.key : appliedKey(goal.key, applied);
+  const from = offset(approach, key);
+  const to = offset(goal, key);
+  const dominant =
+    (from === 1 && approach.quality !== 'minor' && approach.quality !== 'diminished') ||
+    leadingNoteChord(approach, key);
+  const triad = last.roman.seventh === undefined;
+  if (to === 0 && triad && (goal.quality === 'major' || goal.quality === 'minor')) {
+    if (dominant) return { key, kind: 'perfect' };
+    const subdominant =
+      (from === -1 && approach.quality !== 'diminished') ||
+      (from === 2 && approach.roman.seventh !== undefined && approach.quality !== 'major');
+    return subdominant ? { key, kind: 'plagal' } : undefined;
+  }
+  if (to === 1 && goal.quality === 'major') return { key, kind: 'imperfect' };
+  return dominant && to !== 1 ? { key, kind: 'interrupted' } : undefined;
+}
+
+function offset(chord: Chord, key: Key): number {
+  return fifthsPlace(chord.root) - fifthsPlace(key.tonic);
+}
+
+function leadingNoteChord(chord: Chord, key: Key): boolean {
+  return offset(chord, key) === 5 && chord.quality === 'diminished';
+}
+
+function sameRoot(a: Chord, b: Chord): boolean {
+  return sameNoteName(a.root, b.root) && a.quality === b.quality;
+}

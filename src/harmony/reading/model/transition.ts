@@ -1,0 +1,242 @@
+/** Features of going from one chord in a key to the next. */
+import { CHORD_TYPES, TYPE } from '../../chord-types.ts';
+import type { Grid } from './grid.ts';
+import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
+import {
+  AGES,
+  BASS_STEP,
+  CADENCE,
+  CHORD_IN_KEY,
+  CHORD_PLACE,
+  CONFIRMED,
+  FIRST_CHORD,
+  KEY_CHANGE,
+  KEY_DISTANCE,
+  KEY_ENTRY,
+  KEY_EXIT,
+  KEY_LEFT,
+  KEY_NEED,
+  KEY_PIVOT,
+  KEY_SINCE,
+  KEY_STRENGTH,
+  KEY_UNTIL,
+  LAST_CHORD,
+  LOWEST_NOTE,
+  NEW_PHRASE,
+  NOTES,
+  PHRASE_CHORD,
+  PROGRESSION,
+  RELATION,
+  RELATIONS,
+  ROOT_STEP,
+  TURNED_PROGRESSION,
+} from './layout.ts';
+import { VOCABULARY, vocabularyIndex } from './vocabulary.ts';
+
+/** A chord in numbers, whatever the key. */
+export interface ChordNumber {
+  readonly root: number;
+  readonly type: number;
+  readonly inversion: number;
+}
+
+const index = (name: (typeof RELATIONS)[number]) => RELATIONS.indexOf(name);
+const SAME = index('same');
+const TURNED = index('turned');
+const ADDED = index('seventh added');
+const DROPPED = index('seventh dropped');
+const QUALITY = index('quality changed');
+const THIRD = index('third apart');
+const FIFTH_UP = index('fifth up');
+const FIFTH_DOWN = index('fifth down');
+const STEP_UP = index('step up');
+const STEP_DOWN = index('step down');
+const TRITONE = index('tritone');
+
+/** `1` at seventh × 16 + triad where the seventh chord is the triad with a seventh. */
+const SEVENTH_OF = new Uint8Array(256);
+for (const [seventh, triad] of [
+  [TYPE.M7, TYPE.M],
+  [TYPE.Mmaj7, TYPE.M],
+  [TYPE.m7, TYPE.m],
+  [TYPE.mmaj7, TYPE.m],
+  [TYPE.ø7, TYPE.o],
+  [TYPE.o7, TYPE.o],
+])
+  SEVENTH_OF[seventh! * 16 + triad!] = 1;
+const isSeventhOf = (seventh: number, triad: number): boolean => SEVENTH_OF[seventh * 16 + triad] === 1;
+
+/** How a chord stands to the one before: index into RELATIONS. */
+export function relation(a: ChordNumber, b: ChordNumber): number {
+  const distance = b.root - a.root;
+  if (distance === 0) {
+    if (a.type === b.type) return a.inversion === b.inversion ? SAME : TURNED;
+    if (isSeventhOf(b.type, a.type)) return ADDED;
+    return isSeventhOf(a.type, b.type) ? DROPPED : QUALITY;
+  }
+  // Steps of the scale from root to root, by spelling: a fifth is four steps, on the line of fifths one place.
+  const steps = (((4 * distance) % 7) + 7) % 7;
+  if (steps === 4) return Math.abs(distance) > 5 ? TRITONE : FIFTH_UP;
+  if (steps === 3) return Math.abs(distance) > 5 ? TRITONE : FIFTH_DOWN;
+  if (steps === 1) return STEP_UP;
+  return steps === 6 ? STEP_DOWN : steps === 0 ? QUALITY : THIRD;
+}
+
+/** How the metre stands where a chord begins: 0 weak, 1 a beat, 2 a strong beat. */
+export function placeClass(grid: Grid, at: number): number {
+  const strength = grid.strength[at]!;
+  return strength >= 3 ? 2 : strength === 2 ? 1 : 0;
+}
+
+/** The place of a chord's bass on the line of fifths. */
+export function bassPlace({ root, type, inversion }: ChordNumber): number {
+  return root + CHORD_TYPES[type]!.offsets[inversion]!;
+}
+
+/** Index of two notes, told from the tonic, in a table of mode, note and note. */
+export function notePair(mode: number, from: number, to: number): number {
+  return (mode * NOTES + noteIndex(from)) * NOTES + noteIndex(to);
+}
+
+/** Index of a note told from the tonic in fifths, clipped to the range the tables know. */
+export function noteIndex(distance: number): number {
+  const index = distance - LOWEST_NOTE;
+  return index < 0 ? 0 : index >= NOTES ? NOTES - 1 : index;
+}
+
+/** How long a key has lasted and what it has shown of itself. */
+export interface Standing {
+  /** In harmonies, 1 to 5. */
+  readonly age: number;
+  /** What has confirmed it: 0 nothing, 1 dominant to tonic, 2 a phrase end. */
+  readonly confirmed: number;
+  /** 1 when a chord was heard besides tonic and dominant. */
+  readonly broad: number;
+}
+
+/** Index into KEY_LEFT of leaving a key that stands so; `place` is an index into PLACES. */
+export function leaving(place: number, { age, confirmed, broad }: Standing): number {
+  return KEY_LEFT + ((place * AGES.length + age - 1) * CONFIRMED.length + confirmed) * 2 + broad;
+}
+
+/** The standing of a key that has just been entered with a chord. */
+export function newStanding(b: ChordNumber, kb: KeyNumber): Standing {
+  return { age: 1, confirmed: 0, broad: isTonic(b, kb) || isDominant(b, kb) ? 0 : 1 };
+}
+
+function isDominant({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
+  return (
+    (root - tonic === 1 && (type === TYPE.M || type === TYPE.M7)) ||
+    (root - tonic === 5 && (type === TYPE.o || type === TYPE.o7 || type === TYPE.ø7))
+  );
+}
+
+function isTonic({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
+  return root === tonic && (type === TYPE.M || type === TYPE.m);
+}
+
+/** The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`. */
+export function standingAfter(
+  grid: Grid,
+  at: number,
+  before: Standing,
+  a: ChordNumber,
+  ka: KeyNumber,
+  b: ChordNumber,
+  kb: KeyNumber,
+): Standing {
+  if (ka.mode !== kb.mode || ka.tonic !== kb.tonic) return newStanding(b, kb);
+  const tonic = isTonic(b, kb);
+  const age = Math.min(before.age + 1, AGES.length);
+  const broad = before.broad === 1 || !(tonic || isDominant(b, kb)) ? 1 : 0;
+  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2, broad };
+  return { age, confirmed: before.confirmed === 1 || (tonic && isDominant(a, kb)) ? 1 : 0, broad };
+}
+
+/** Features of a chord standing in a key, for the segment from atom `from` to before `to`. */
+export function placedFeatures(
+  grid: Grid,
+  from: number,
+  to: number,
+  chord: ChordNumber,
+  key: KeyNumber,
+  out: Int32Array,
+  n: number,
+): number {
+  const { mode } = key;
+  const v = vocabularyIndex(mode, chord.root - key.tonic, chord.type);
+  const row = mode * VOCABULARY + v;
+  let o = n;
+  out[o++] = CHORD_IN_KEY + row * 4 + chord.inversion;
+  out[o++] = CHORD_PLACE + row * 3 + placeClass(grid, from);
+  if (from === 0) out[o++] = FIRST_CHORD + row;
+  if (to === grid.atoms) out[o++] = LAST_CHORD + row;
+  if (grid.phraseEnd[to - 1]) out[o++] = PHRASE_CHORD + row;
+  return o;
+}
+
+/** Features of a change of key at an atom, whatever the keys; `old` and `fresh` tell whether notes contradict them. */
+export function changeFeatures(
+  grid: Grid,
+  at: number,
+  place: number,
+  old: number,
+  fresh: number,
+  out: Int32Array,
+  n: number,
+): number {
+  out[n] = KEY_STRENGTH + grid.strength[at]!;
+  out[n + 1] = KEY_SINCE + grid.since[at]!;
+  out[n + 2] = KEY_UNTIL + grid.left[at]!;
+  out[n + 3] = KEY_NEED + (place * 3 + old) * 3 + fresh;
+  return n + 4;
+}
+
+/** Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`. */
+export function stepFeatures(
+  grid: Grid,
+  at: number,
+  a: ChordNumber,
+  ka: KeyNumber,
+  standing: Standing,
+  b: ChordNumber,
+  kb: KeyNumber,
+  out: Int32Array,
+  n: number,
+): number {
+  let o = n;
+  const newPhrase = grid.phraseStart[at] === 1;
+  const goal = grid.goal[at] === 1;
+  if (!newPhrase) out[o++] = RELATION + relation(a, b) * 5 + grid.strength[at]!;
+  const m = kb.mode;
+  const va = vocabularyIndex(m, a.root - kb.tonic, a.type);
+  const vb = vocabularyIndex(m, b.root - kb.tonic, b.type);
+  const pair = (m * VOCABULARY + va) * VOCABULARY + vb;
+  if (newPhrase) out[o++] = NEW_PHRASE + pair;
+  else {
+    out[o++] = PROGRESSION + pair;
+    out[o++] =
+      TURNED_PROGRESSION + ((m * VOCABULARY + va) * 4 + a.inversion) * VOCABULARY * 4 + vb * 4 + b.inversion;
+    out[o++] = ROOT_STEP + notePair(m, a.root - kb.tonic, b.root - kb.tonic);
+    out[o++] = BASS_STEP + notePair(m, bassPlace(a) - kb.tonic, bassPlace(b) - kb.tonic);
+    if (goal) out[o++] = CADENCE + pair;
+  }
+  if (ka.mode === m && ka.tonic === kb.tonic) return o;
+  const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
+  const place = newPhrase ? 0 : goal ? 2 : 1;
+  out[o++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
+  out[o++] = leaving(place, standing);
+  o = changeFeatures(
+    grid,
+    at,
+    place,
+    contradiction(grid, at, scaleSet(ka)),
+    contradiction(grid, at, scaleSet(kb)),
+    out,
+    o,
+  );
+  out[o++] = KEY_ENTRY + m * VOCABULARY + vb;
+  out[o++] = KEY_PIVOT + m * VOCABULARY + va;
+  out[o++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
+  return o;
+}

@@ -1,0 +1,48 @@
+/** What kind of six-four a chord in second inversion is, from what stands before and after. */
+
+import { intervalBetween } from '../../score/interval.ts';
+import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
+import { barAt, metricalStrength } from '../../score/place.ts';
+import { sliceAt, type Texture, toneIn } from '../../score/texture.ts';
+import type { Chord, SixFourKind } from '../analysis.ts';
+
+/** The kind of a chord's six-four; undefined for any other chord, and for sevenths, whose 4/3 is no six-four. */
+export function sixFourKind(
+  texture: Texture,
+  chord: Chord,
+  before: Chord | undefined,
+  after: Chord | undefined,
+): SixFourKind | undefined {
+  if (chord.roman.inversion !== 2 || chord.roman.seventh !== undefined) return undefined;
+  const strength = (c: Chord) => metricalStrength(barAt(texture.score, c.at), c.at);
+  if (
+    after !== undefined &&
+    sameNoteName(after.bass, chord.bass) &&
+    sameNoteName(after.root, chord.bass) &&
+    after.quality === 'major' &&
+    strength(chord) >= strength(after)
+  )
+    return 'cadential';
+  if (before !== undefined && after !== undefined) {
+    if (sameNoteName(before.bass, chord.bass) && sameNoteName(after.bass, chord.bass)) return 'pedal';
+    if (stepwise(texture, before, chord, after)) return 'passing';
+  }
+  const same = (other: Chord | undefined) =>
+    other !== undefined &&
+    fifthsPlace(other.root) === fifthsPlace(chord.root) &&
+    other.quality === chord.quality;
+  return same(before) || same(after) ? 'arpeggiated' : 'free';
+}
+
+/** The bass goes through by step in one direction, or steps away and back. */
+function stepwise(texture: Texture, before: Chord, chord: Chord, after: Chord): boolean {
+  const bass = [before, chord, after].map((c) => {
+    const slice = sliceAt(texture, c.at);
+    return slice && toneIn(slice, 'B')?.pitch;
+  });
+  const [a, b, c] = bass;
+  if (!a || !b || !c) return false;
+  const first = intervalBetween(a, b);
+  const second = intervalBetween(b, c);
+  return Math.abs(first.steps) === 1 && Math.abs(second.steps) === 1;
+}

@@ -1,0 +1,108 @@
+/** The write view: tools, the stave on its sheet, and in the margin what was found. */
+import { html, nothing, type TemplateResult } from 'lit';
+import { printKeySignature } from '../../src/notation/index.ts';
+import { printMetre } from '../../src/score/time.ts';
+import type { Side } from '../state/page.ts';
+import { titleOf } from '../state/work.ts';
+import { chordPanel } from './chord.ts';
+import type { Panel } from './context.ts';
+import { marksPanel, printedList } from './marks.ts';
+import { summaryPanel } from './summary.ts';
+import { textPanel } from './text.ts';
+import { toolsView } from './tools.ts';
+import { transportView } from './transport.ts';
+
+const SIDES: readonly { readonly side: Side; readonly name: string }[] = [
+  { side: 'marks', name: 'Marks' },
+  { side: 'text', name: 'Text' },
+  { side: 'chord', name: 'Chord' },
+  { side: 'summary', name: 'Summary' },
+];
+
+export function writeView(panel: Panel): TemplateResult {
+  const { state } = panel;
+  return html`
+    <section class="write" aria-label="Exercise" ?hidden=${state.view !== 'write'}>
+      ${toolsView(panel)}
+      <div class="sheet">
+        ${sheetHead(panel)}
+        <div
+          id="stave"
+          class="stave"
+          tabindex="0"
+          role="application"
+          aria-roledescription="stave"
+          aria-label="Stave: letters write notes, arrows move the caret"
+          aria-describedby="caret-words"
+        ></div>
+      </div>
+      <aside class="margin" aria-label="Beside the stave">
+        <div class="sides" role="tablist" aria-label="Beside the stave" @keydown=${(e: KeyboardEvent) => turnSide(e, panel)}>
+          ${SIDES.map(
+            ({ side, name }) => html`<button
+              type="button"
+              role="tab"
+              id="tab-${side}"
+              aria-controls="side"
+              aria-selected=${side === state.side}
+              tabindex=${side === state.side ? 0 : -1}
+              @click=${() => panel.actions.setSide(side)}
+            >
+              ${name}${side === 'marks' ? html` <span class="count">${markCount(panel)}</span>` : nothing}
+            </button>`,
+          )}
+        </div>
+        <div id="side" class="side" role="tabpanel" aria-labelledby="tab-${state.side}">
+          ${sidePanel(panel)}
+        </div>
+      </aside>
+      ${transportView(panel)} ${printedList(panel)}
+    </section>
+  `;
+}
+
+function sheetHead({ state }: Panel): TemplateResult {
+  const { score } = state.history.now;
+  const first = score.bars[0];
+  const facts =
+    first === undefined
+      ? ['nothing written yet']
+      : [
+          printKeySignature(first.key),
+          printMetre(first.metre),
+          ...(score.tempo === undefined ? [] : [`crotchet = ${score.tempo}`]),
+        ];
+  return html`<header class="sheet-head">
+    <h1>${titleOf(score)}</h1>
+    <p>${facts.join(' · ')}</p>
+  </header>`;
+}
+
+function markCount({ state }: Panel): string {
+  const count = state.reviewed?.review.findings.length;
+  return count === undefined ? '' : String(count);
+}
+
+function sidePanel(panel: Panel): TemplateResult {
+  switch (panel.state.side) {
+    case 'marks':
+      return marksPanel(panel);
+    case 'text':
+      return textPanel(panel);
+    case 'chord':
+      return chordPanel(panel);
+    case 'summary':
+      return summaryPanel(panel);
+  }
+}
+
+/** Arrows go from tab to tab, as in any tab list. */
+function turnSide(event: KeyboardEvent, { state, actions }: Panel): void {
+  const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
+  if (by === 0) return;
+  event.preventDefault();
+  const index = SIDES.findIndex(({ side }) => side === state.side);
+  const next = SIDES[(index + by + SIDES.length) % SIDES.length]!.side;
+  actions.setSide(next);
+  (event.currentTarget as HTMLElement).querySelector<HTMLElement>(`#tab-${next}`)?.focus();
+}
