@@ -13,10 +13,12 @@ import { sixFourKind } from './reading/six-four.ts';
 /**
  * Reads the harmony of a texture. Pure, and never throws: what is too thin to be read (fewer than two voices
  * sounding) is left without a chord.
+ *
+ * @param weights what the reading weighs by; the committed table unless a bench has learnt another
  */
-export function analyse(texture: Texture): Analysis {
+export function analyse(texture: Texture, weights?: Float64Array): Analysis {
   const bare = phrasesOf(texture);
-  const harmonies = readHarmonies(texture, bare);
+  const harmonies = readHarmonies(texture, bare, weights);
   const chords = chordsOf(texture, harmonies);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);
   return {

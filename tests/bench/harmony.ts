@@ -6,11 +6,10 @@
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis, Chord } from '../../src/harmony/analysis.ts';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
-import { search } from '../../src/harmony/reading/model/search.ts';
 import { fifthsPlace } from '../../src/score/pitch.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
-import { learn, TRAINING } from './harmony-learning.ts';
+import { FOLDS, foldWeights } from './harmony-folds.ts';
 import {
   type Agreement,
   add,
@@ -21,7 +20,6 @@ import {
   type Reading,
 } from './harmony-measure.ts';
 
-const FOLDS = 5;
 const HEADING = ' root  chord   bass    key    all';
 
 /** The chords of an analysis as the measure wants them. */
@@ -44,33 +42,10 @@ function typeOf({ roman }: Chord): number {
   );
 }
 
-/** The tunes dealt out over the folds, so that no tune is in two. */
-export function foldOf(pieces: readonly Piece[]): Map<string, number> {
-  const tunes = [...new Set(pieces.map((piece) => piece.tune))];
-  return new Map(pieces.map((piece) => [piece.name, (tunes.indexOf(piece.tune) * 7919) % FOLDS]));
-}
-
 /** Each piece read with weights learnt from the other folds. */
 export function crossValidated(pieces: readonly Piece[]): Map<string, Reading[]> {
-  const folds = foldOf(pieces);
-  const readings = new Map<string, Reading[]>();
-  for (let fold = 0; fold < FOLDS; fold++) {
-    const weights = learn(
-      pieces.filter(({ name }) => folds.get(name) !== fold),
-      TRAINING,
-    );
-    for (const { name, grid } of pieces.filter((piece) => folds.get(piece.name) === fold))
-      readings.set(
-        name,
-        search(grid, weights).map((span) => ({
-          ...span,
-          from: grid.at[span.from]! / CROTCHET,
-          until: grid.until[span.to - 1]! / CROTCHET,
-        })),
-      );
-    process.stderr.write(`fold ${fold + 1} of ${FOLDS}\n`);
-  }
-  return readings;
+  const tables = foldWeights(pieces);
+  return new Map(pieces.map(({ name, texture }) => [name, readingsOf(analyse(texture, tables.get(name)))]));
 }
 
 function report(

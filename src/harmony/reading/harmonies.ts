@@ -28,11 +28,19 @@ export interface Harmony {
  */
 const DOUBT = 4;
 
-let weights: Float64Array | undefined;
+let committed: Float64Array | undefined;
+
+function committedWeights(): Float64Array {
+  committed ??= parseTable(TABLE);
+  return committed;
+}
 
 /** The harmonies of a texture, in order of time. Stretches where fewer than two voices sound may have none. */
-export function readHarmonies(texture: Texture, phrases: readonly Phrase[]): Harmony[] {
-  weights ??= parseTable(TABLE);
+export function readHarmonies(
+  texture: Texture,
+  phrases: readonly Phrase[],
+  weights: Float64Array = committedWeights(),
+): Harmony[] {
   const grid = gridOf(texture, phrases);
   const spans = search(grid, weights);
   const others = secondReadings(grid, weights, spans, DOUBT);

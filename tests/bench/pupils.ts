@@ -1,0 +1,35 @@
+/**
+ * `npm run bench:pupils [-- SECTION…] [--committed]`
+ *
+ * How well what pupils write is read and judged, on open material; sections are in `pupils/list.ts` and can be chosen
+ * by a word of their titles. Every chorale is read with weights learnt from other tunes only; `--committed` takes the
+ * committed table, which has seen them all, and is quicker.
+ */
+import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
+import { foldWeights } from './harmony-folds.ts';
+import { SECTIONS } from './pupils/list.ts';
+import type { Bench } from './pupils/section.ts';
+
+const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
+const chosen = SECTIONS.filter(
+  ({ title }) => words.length === 0 || words.some((word) => title.toLowerCase().includes(word.toLowerCase())),
+);
+if (!corpusPresent()) console.log('No chorales at ../shared/corpus: sections that want them say nothing.');
+const pieces: Piece[] = corpusPresent() ? readCorpus() : [];
+
+/** The five tables are learnt when the first section asks for one: some minutes. */
+let tables: ReadonlyMap<string, Float64Array> | undefined;
+const bench: Bench = {
+  pieces,
+  weightsFor: (piece) => {
+    if (process.argv.includes('--committed')) return undefined;
+    tables ??= foldWeights(pieces);
+    return tables.get(piece.name);
+  },
+};
+
+for (const { title, rows } of chosen) {
+  console.log(`\n${title}`);
+  for (const { material, figure, target } of rows(bench))
+    console.log(`  ${material.padEnd(58)}${figure}${target === '' ? '' : `   (to reach: ${target})`}`);
+}

@@ -1,0 +1,27 @@
+/** What a part of `npm run bench:pupils` is: rows of figures, each beside what it should reach. */
+import type { Piece } from '../harmony-corpus.ts';
+
+/** What the sections measure on. */
+export interface Bench {
+  /** The open chorales; empty where they are not there. */
+  readonly pieces: readonly Piece[];
+  /** The table to read a piece with: learnt from other tunes, or the committed one where that was asked for. */
+  readonly weightsFor: (piece: Piece) => Float64Array | undefined;
+}
+
+export interface Row {
+  readonly material: string;
+  readonly figure: string;
+  /** What to reach, in the same unit; empty where a figure only informs. */
+  readonly target: string;
+}
+
+export interface Section {
+  readonly title: string;
+  readonly rows: (bench: Bench) => readonly Row[];
+}
+
+/** `87.3 %` */
+export function percent(part: number, whole: number): string {
+  return whole === 0 ? 'none' : `${((100 * part) / whole).toFixed(1)} %`;
+}

@@ -1,0 +1,74 @@
+/** Half-finished work: chorales with voices or bars still to be written, beside the human reading of the whole. */
+import { analyse } from '../../../src/harmony/analyse.ts';
+import type { Score } from '../../../src/score/score.ts';
+import { textureOf } from '../../../src/score/texture.ts';
+import { CROTCHET } from '../../../src/score/time.ts';
+import { readingsOf } from '../harmony.ts';
+import type { Piece } from '../harmony-corpus.ts';
+import { type Agreement, add, compare, NOTHING } from '../harmony-measure.ts';
+import { type Bench, percent, type Row, type Section } from './section.ts';
+import { stopping, withoutBars, withoutVoices } from './thin.ts';
+
+interface Thinning {
+  readonly name: string;
+  readonly target: string;
+  readonly thin: (score: Score) => Score;
+  /** What is compared: all of it, or the bars that were left. */
+  readonly bars?: (bar: number) => boolean;
+}
+
+/** Every third bar is still to be written. */
+const missing = (bar: number) => bar % 3 === 2;
+const half = (score: Score) => Math.floor(score.bars.length / 2);
+
+const THINNINGS: readonly Thinning[] = [
+  { name: 'complete', target: '88 %', thin: (score) => score },
+  { name: 'tenor still to be written', target: '82 %', thin: (score) => withoutVoices(score, ['T']) },
+  { name: 'alto still to be written', target: '', thin: (score) => withoutVoices(score, ['A']) },
+  {
+    name: 'alto and tenor still to be written',
+    target: '70 %',
+    thin: (score) => withoutVoices(score, ['A', 'T']),
+  },
+  {
+    name: 'every third bar still to be harmonised (the others)',
+    target: '',
+    thin: (score) => withoutBars(score, missing),
+    bars: (bar) => !missing(bar),
+  },
+  { name: 'the tenor stops half way', target: '', thin: (score) => stopping(score, 'T', half(score)) },
+];
+
+export const THINNED: Section = {
+  title: 'Half-finished work: agreement with the human reading, all together',
+  rows: (bench) => THINNINGS.map((thinning) => measure(bench, thinning)),
+};
+
+function measure({ pieces, weightsFor }: Bench, thinning: Thinning): Row {
+  let sum: Agreement = NOTHING;
+  for (const piece of pieces) {
+    const analysis = analyse(textureOf(thinning.thin(piece.texture.score)), weightsFor(piece));
+    sum = add(sum, compare(labelsLeft(piece, thinning), readingsOf(analysis)));
+  }
+  const parts = `root ${percent(sum.root, sum.total)}, key ${percent(sum.key, sum.total)}`;
+  return {
+    material: thinning.name,
+    figure: `${percent(sum.all, sum.total)} (${parts})`,
+    target: thinning.target,
+  };
+}
+
+/** The human labels, cut to the bars that count. */
+function labelsLeft({ labels, texture }: Piece, { bars }: Thinning): Piece['labels'] {
+  if (bars === undefined) return labels;
+  const kept = texture.score.bars.filter(({ index }) => bars(index));
+  return kept.flatMap(({ at, duration }) =>
+    labels
+      .filter(({ from, until }) => until * CROTCHET > at && from * CROTCHET < at + duration)
+      .map((label) => ({
+        ...label,
+        from: Math.max(label.from, at / CROTCHET),
+        until: Math.min(label.until, (at + duration) / CROTCHET),
+      })),
+  );
+}
