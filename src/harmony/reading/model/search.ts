@@ -31,7 +31,7 @@ const KEPT = 8;
 /** Chords that fit a segment so much worse than the best are not tried. */
 const MARGIN = 3;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
-const STRANGE_COST = 6;
+export const STRANGE_COST = 6;
 
 /** A chord on trial at one boundary, and for each length it may have its own score. */
 interface Trial {
@@ -42,7 +42,16 @@ interface Trial {
 
 /** The best reading of a grid; empty for an empty grid. */
 export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): Span[] {
-  if (grid.atoms === 0) return [];
+  return bestReading(grid, weights, handicap).spans;
+}
+
+/** The best reading with its score: the sum of the weights of all its features, less what strange and rootless chords cost. */
+export function bestReading(
+  grid: Grid,
+  weights: Float64Array,
+  handicap?: Handicap,
+): { readonly spans: Span[]; readonly score: number } {
+  if (grid.atoms === 0) return { spans: [], score: 0 };
   const { keys, allowed, sums } = keyScores(grid, weights, handicap?.key);
   const trialsAt = trialFinder(grid, weights, handicap);
   const step = stepScorer(grid, weights, keys);
@@ -107,7 +116,8 @@ export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): 
       }
     }
   }
-  return trace(ends[grid.atoms]!, keys);
+  const last = ends[grid.atoms]!;
+  return { spans: trace(last, keys), score: last[0]?.score ?? 0 };
 }
 
 /** Makes a function that finds the chords that may begin at an atom, and how well each fits what follows it. */

@@ -255,7 +255,7 @@ export function spanFeatures(segment: Segment, out: Int32Array, n: number): numb
 const ROLE_COUNT = 8;
 
 /** Of two voices one is taken to sing the root: full chords, from which the weights are learnt, hardly say so. */
-const ROOTLESS_COST = 3;
+export const ROOTLESS_COST = 3;
 
 /**
  * Scores chords over one segment as {@link chordFeatures} would, but faster: what each tone is worth in each role is

@@ -1,6 +1,6 @@
 /**
  * Finds the best way from the ends at a boundary to a chord in a key: the same sums as `stepFeatures` gives, taken
- * apart so that little is left for the innermost loop.
+ * apart so that little is left for the innermost loop. `tests/harmony/scorers.test.ts` holds the two together.
  */
 import type { Grid } from './grid.ts';
 import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
@@ -38,93 +38,137 @@ export interface StepScorer {
   readonly scores: { readonly stay: number; readonly move: number };
 }
 
+/** Ends a boundary may have, at most. */
 const ROOM = 64;
 
+/** Makes a scorer for one grid; what it has in hand (a boundary, a chord) is state of its own, reused from call to call. */
 export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly KeyNumber[]): StepScorer {
-  // Imports are read once: loaders that compile modules as they go make every later read a call.
-  const [width, distances] = [VOCABULARY, KEY_DISTANCE];
-  const [within, intoPhrase, turnedFrom, cadence] = [PROGRESSION, NEW_PHRASE, TURNED_PROGRESSION, CADENCE];
-  const [changed, entered, prepared, leftFor] = [KEY_CHANGE, KEY_ENTRY, KEY_PIVOT, KEY_EXIT];
-  const [rootFrom, bassFrom, notes] = [ROOT_STEP, BASS_STEP, NOTES];
-  const [indexOf, relationOf, relationFrom] = [vocabularyIndex, relation, RELATION];
-  const keyCount = keys.length;
-  /** By end and key: the end's score, with what a change to that key costs whatever the chord. */
-  const base = new Float64Array(ROOM * keyCount);
-  /** By end and key: where the rows of the end's chord begin in the progression tables. */
-  const row = new Int32Array(ROOM * keyCount);
-  const turnedRow = new Int32Array(ROOM * keyCount);
-  const rootRow = new Int32Array(ROOM * keyCount);
-  const bassRow = new Int32Array(ROOM * keyCount);
-  const fromKey = new Int16Array(ROOM);
-  const scales = keys.map(scaleSet);
-  const against = new Int8Array(keyCount);
-  const changeBuffer = new Int32Array(4);
-  const related = new Float64Array(ROOM);
-  const exits = new Float64Array(keyCount);
-  let before: readonly End[] = [];
-  let progression = 0;
-  let newPhrase = false;
-  let goal = false;
-  let strength = 0;
-  let chord: ChordNumber = { root: 0, type: 0, inversion: 0 };
-  let stayed: End | undefined;
-  let moved: End | undefined;
-  const scores = { stay: 0, move: 0 };
+  return new FastSteps(grid, weights, keys);
+}
 
-  const arriveAt = (at: number, ends: readonly End[]): void => {
-    before = ends;
-    newPhrase = grid.phraseStart[at] === 1;
-    goal = grid.goal[at] === 1;
-    strength = grid.strength[at]!;
-    progression = newPhrase ? intoPhrase : within;
-    const place = newPhrase ? 0 : goal ? 2 : 1;
-    for (let k = 0; k < keyCount; k++) against[k] = contradiction(grid, at, scales[k]!);
+// Imports are read once: loaders that compile modules as they go make every later read a call.
+const [width, distances, notes] = [VOCABULARY, KEY_DISTANCE, NOTES];
+const [within, intoPhrase, turnedFrom, cadence] = [PROGRESSION, NEW_PHRASE, TURNED_PROGRESSION, CADENCE];
+const [keyChange, entered, prepared, leftFor] = [KEY_CHANGE, KEY_ENTRY, KEY_PIVOT, KEY_EXIT];
+const [rootFrom, bassFrom, relationFrom] = [ROOT_STEP, BASS_STEP, RELATION];
+const [indexOf, relationOf] = [vocabularyIndex, relation];
+
+class FastSteps implements StepScorer {
+  readonly scores = { stay: 0, move: 0 };
+  /** By end and key: the end's score, with what a change to that key costs whatever the chord. */
+  private readonly base: Float64Array;
+  /** By end and key: where the rows of the end's chord begin in the progression tables. */
+  private readonly row: Int32Array;
+  private readonly turnedRow: Int32Array;
+  private readonly rootRow: Int32Array;
+  private readonly bassRow: Int32Array;
+  private readonly fromKey = new Int16Array(ROOM);
+  private readonly scales: readonly (readonly [number, number])[];
+  /** By key: whether the notes at the boundary contradict it. */
+  private readonly against: Int8Array;
+  private readonly changeBuffer = new Int32Array(4);
+  /** By end: what the relation of its chord to the one on trial is worth. */
+  private readonly related = new Float64Array(ROOM);
+  /** By key: what leaving it for the chord on trial is worth. */
+  private readonly exits: Float64Array;
+  private before: readonly End[] = [];
+  private newPhrase = false;
+  private goal = false;
+  private strength = 0;
+  private chord: ChordNumber = { root: 0, type: 0, inversion: 0 };
+  private stayed: End | undefined;
+  private moved: End | undefined;
+
+  constructor(
+    private readonly grid: Grid,
+    private readonly weights: Float64Array,
+    private readonly keys: readonly KeyNumber[],
+  ) {
+    const size = ROOM * keys.length;
+    this.base = new Float64Array(size);
+    this.row = new Int32Array(size);
+    this.turnedRow = new Int32Array(size);
+    this.rootRow = new Int32Array(size);
+    this.bassRow = new Int32Array(size);
+    this.scales = keys.map(scaleSet);
+    this.against = new Int8Array(keys.length);
+    this.exits = new Float64Array(keys.length);
+  }
+
+  arriveAt(at: number, ends: readonly End[]): void {
+    const { grid, keys } = this;
+    this.before = ends;
+    this.newPhrase = grid.phraseStart[at] === 1;
+    this.goal = grid.goal[at] === 1;
+    this.strength = grid.strength[at]!;
+    for (let k = 0; k < keys.length; k++) this.against[k] = contradiction(grid, at, this.scales[k]!);
     for (let e = 0; e < ends.length; e++) {
       const { start, score } = ends[e]!;
-      const { standing } = start;
-      const { root, type, inversion } = start.chord;
-      const own = keys[start.key]!;
-      const bass = bassPlace(start.chord);
-      fromKey[e] = start.key;
-      for (let k = 0; k < keyCount; k++) {
-        const { mode, tonic } = keys[k]!;
-        const v = indexOf(mode, root - tonic, type);
-        const i = e * keyCount + k;
-        row[i] = (mode * width + v) * width;
-        turnedRow[i] = turnedFrom + ((mode * width + v) * 4 + inversion) * width * 4;
-        rootRow[i] = rootFrom + (mode * notes + noteIndex(root - tonic)) * notes;
-        bassRow[i] = bassFrom + (mode * notes + noteIndex(bass - tonic)) * notes;
-        let value = score;
-        if (k !== start.key) {
-          const distance = Math.max(-distances, Math.min(distances, tonic - own.tonic)) + distances;
-          changeFeatures(grid, at, place, against[start.key]!, against[k]!, changeBuffer, 0);
-          for (let c = 0; c < 4; c++) value += weights[changeBuffer[c]!]!;
-          value +=
-            weights[changed + ((place * 2 + own.mode) * 2 + mode) * (2 * distances + 1) + distance]! +
-            weights[prepared + mode * width + v]! +
-            weights[leaving(place, standing)]!;
-        }
-        base[i] = value;
-      }
+      this.fromKey[e] = start.key;
+      this.findRows(e, start.chord);
+      const i = e * keys.length;
+      for (let k = 0; k < keys.length; k++)
+        this.base[i + k] = k === start.key ? score : this.changed(ends[e]!, k, at);
     }
-  };
+  }
 
-  const tryChord = (tried: ChordNumber): void => {
-    chord = tried;
+  /** Where the tables' rows for an end's chord begin, in every key. */
+  private findRows(end: number, chord: ChordNumber): void {
+    const { keys } = this;
+    const { root, type, inversion } = chord;
+    const bass = bassPlace(chord);
+    for (let k = 0; k < keys.length; k++) {
+      const { mode, tonic } = keys[k]!;
+      const v = indexOf(mode, root - tonic, type);
+      const i = end * keys.length + k;
+      this.row[i] = (mode * width + v) * width;
+      this.turnedRow[i] = turnedFrom + ((mode * width + v) * 4 + inversion) * width * 4;
+      this.rootRow[i] = rootFrom + (mode * notes + noteIndex(root - tonic)) * notes;
+      this.bassRow[i] = bassFrom + (mode * notes + noteIndex(bass - tonic)) * notes;
+    }
+  }
+
+  /** An end's score with what a change to another key is worth, whatever the chord that follows. */
+  private changed({ start, score }: End, key: number, at: number): number {
+    const { key: left, chord, standing } = start;
+    const { grid, weights, keys, against, changeBuffer } = this;
+    const { mode, tonic } = keys[key]!;
+    const own = keys[left]!;
+    const place = this.newPhrase ? 0 : this.goal ? 2 : 1;
+    const distance = Math.max(-distances, Math.min(distances, tonic - own.tonic)) + distances;
+    const v = indexOf(mode, chord.root - tonic, chord.type);
+    changeFeatures(grid, at, place, against[left]!, against[key]!, changeBuffer, 0);
+    let value = score;
+    for (let c = 0; c < 4; c++) value += weights[changeBuffer[c]!]!;
+    return (
+      value +
+      weights[keyChange + ((place * 2 + own.mode) * 2 + mode) * (2 * distances + 1) + distance]! +
+      weights[prepared + mode * width + v]! +
+      weights[leaving(place, standing)]!
+    );
+  }
+
+  tryChord(tried: ChordNumber): void {
+    const { before, keys, weights, newPhrase, strength } = this;
+    this.chord = tried;
     for (let e = 0; e < before.length; e++)
-      related[e] = newPhrase
+      this.related[e] = newPhrase
         ? 0
         : weights[relationFrom + relationOf(before[e]!.start.chord, tried) * 5 + strength]!;
-    for (let k = 0; k < keyCount; k++) {
+    for (let k = 0; k < keys.length; k++) {
       const { mode, tonic } = keys[k]!;
-      exits[k] = weights[leftFor + mode * width + indexOf(mode, tried.root - tonic, tried.type)]!;
+      this.exits[k] = weights[leftFor + mode * width + indexOf(mode, tried.root - tonic, tried.type)]!;
     }
-  };
+  }
 
-  const best = (key: number, v: number): void => {
-    stayed = undefined;
-    moved = undefined;
+  best(key: number, v: number): void {
+    const { before, keys, weights, chord, newPhrase, goal, base, row, related, exits, fromKey } = this;
+    const { turnedRow, rootRow, bassRow } = this;
+    this.stayed = undefined;
+    this.moved = undefined;
     if (before.length === 0) return;
+    const keyCount = keys.length;
+    const progression = newPhrase ? intoPhrase : within;
     const { mode, tonic } = keys[key]!;
     const entry = weights[entered + mode * width + v]!;
     const turned = v * 4 + chord.inversion;
@@ -157,18 +201,17 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
         }
       }
     }
-    stayed = before[stayFrom];
-    moved = before[moveFrom];
-    scores.stay = stay;
-    scores.move = move;
-  };
+    this.stayed = before[stayFrom];
+    this.moved = before[moveFrom];
+    this.scores.stay = stay;
+    this.scores.move = move;
+  }
 
-  return {
-    arriveAt,
-    tryChord,
-    best,
-    stay: () => stayed,
-    move: () => moved,
-    scores,
-  };
+  stay(): End | undefined {
+    return this.stayed;
+  }
+
+  move(): End | undefined {
+    return this.moved;
+  }
 }
