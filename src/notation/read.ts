@@ -25,6 +25,7 @@
  */
 import { buildScore, type DraftBar } from '../score/build.ts';
 import { byVoice, type KeySignature, type Score, VOICES, type VoiceName } from '../score/score.ts';
+import { lastBegun } from '../score/search.ts';
 import { barLength, beatLength, type Metre, scaleTicks, type Ticks } from '../score/time.ts';
 import {
   HEADER_EXPECTS,
@@ -87,8 +88,6 @@ export function readNotation(text: string, options: NotationOptions = {}): Notat
 }
 
 interface BarHeaders {
-  metre?: Metre;
-  key?: KeySignature;
   upbeat?: Ticks;
   number?: string;
   ending?: string;
@@ -96,10 +95,18 @@ interface BarHeaders {
   repeatEnd?: boolean;
 }
 
+/** What holds from a bar on, until something else does. */
+interface From<T> {
+  readonly bar: number;
+  readonly value: T;
+}
+
 class Reader implements TextAround {
   private readonly problems: Problem[] = [];
   private readonly headers: ExtraHeader[] = [];
   private readonly barHeaders: BarHeaders[] = [];
+  private readonly metres: From<Metre>[] = [];
+  private readonly keys: From<KeySignature>[] = [];
   private readonly voices: Record<VoiceName, VoiceWriter>;
   private title = '';
   private tempo: number | undefined;
@@ -132,20 +139,19 @@ class Reader implements TextAround {
   private readLine(line: string): void {
     const trimmed = line.trim();
     if (trimmed === '' || trimmed.startsWith('#')) return;
-    const match = /^(\s*)([A-Za-z][A-Za-z -]*?)\s*:/.exec(line);
+    const colon = line.indexOf(':');
+    const name = line.slice(0, Math.max(0, colon)).trim();
     const column = line.length - line.trimStart().length + 1;
-    if (!match) {
+    if (!/^[A-Za-z][A-Za-z -]*$/.test(name)) {
       this.problem(
         column,
         `This line begins with "${excerpt(trimmed)}"; a voice (S:, A:, T: or B:) or a header such as "key: G major" was expected.`,
       );
       return;
     }
-    const name = match[2]!;
-    const after = match[0].length;
     const voice = VOICES.find((v) => v === name);
-    if (voice !== undefined) this.readVoice(voice, line, after);
-    else this.readHeader(name, line.slice(after).trim(), column);
+    if (voice !== undefined) this.readVoice(voice, line, colon + 1);
+    else this.readHeader(name, line.slice(colon + 1).trim(), column);
   }
 
   private readHeader(written: string, value: string, column: number): void {
@@ -181,21 +187,22 @@ class Reader implements TextAround {
       if (tempo !== undefined) this.tempo = tempo;
       return tempo !== undefined;
     }
-    const next = this.nextBarHeaders();
+    const bar = this.startOfNextSystem();
+    const next = this.barMarks(bar);
     switch (header) {
       case 'key': {
         const key = parseKeySignature(value);
-        if (key !== undefined) next.key = key;
+        if (key !== undefined) this.keys.push({ bar, value: key });
         return key !== undefined;
       }
       case 'metre': {
         const metre = parseMetre(value);
-        if (metre !== undefined) next.metre = metre;
+        if (metre !== undefined) this.metres.push({ bar, value: metre });
         return metre !== undefined;
       }
       case 'upbeat': {
         const beats = parseBeats(value);
-        const metre = this.metreOf(this.barHeaders.indexOf(next));
+        const metre = this.metreOf(bar);
         const ticks = beats && scaleTicks(beatLength(metre), beats.numerator, beats.denominator);
         if (ticks === undefined || ticks >= barLength(metre)) return false;
         next.upbeat = ticks;
@@ -212,13 +219,13 @@ class Reader implements TextAround {
     }
   }
 
-  /** What is to be said of the bar that follows everything written so far; a bar under way counts as written. */
-  private nextBarHeaders(): BarHeaders {
+  /** The bar that follows everything written so far; a bar under way counts as written. Never an earlier one than before. */
+  private startOfNextSystem(): number {
     const bar = Math.max(...VOICES.map((voice) => this.voices[voice].barsWritten()));
     this.inSystem.clear();
     this.lastVoice = undefined;
     this.systemStart = { bar, ticks: 0 };
-    return this.barMarks(bar);
+    return bar;
   }
 
   barMarks(bar: number): BarHeaders {
@@ -227,19 +234,11 @@ class Reader implements TextAround {
   }
 
   metreOf(bar: number): Metre {
-    for (let i = Math.min(bar, this.barHeaders.length - 1); i >= 0; i--) {
-      const metre = this.barHeaders[i]?.metre;
-      if (metre) return metre;
-    }
-    return { beats: 4, unit: 4 };
+    return holdingAt(this.metres, bar) ?? { beats: 4, unit: 4 };
   }
 
   private keyOf(bar: number): KeySignature {
-    for (let i = Math.min(bar, this.barHeaders.length - 1); i >= 0; i--) {
-      const key = this.barHeaders[i]?.key;
-      if (key) return key;
-    }
-    return { fifths: 0 };
+    return holdingAt(this.keys, bar) ?? { fifths: 0 };
   }
 
   private readVoice(voice: VoiceName, line: string, from: number): void {
@@ -313,4 +312,8 @@ class Reader implements TextAround {
       });
     });
   }
+}
+
+function holdingAt<T>(said: readonly From<T>[], bar: number): T | undefined {
+  return said[lastBegun(said, bar, (one) => one.bar)]?.value;
 }

@@ -39,6 +39,8 @@ type Draft = { -readonly [K in keyof SpannedEvent]: SpannedEvent[K] };
 
 export interface VoiceBar {
   events: Draft[];
+  /** What the events last together. */
+  ticks: Ticks;
   closed: boolean;
 }
 
@@ -53,6 +55,7 @@ export class VoiceWriter {
   private bar = 0;
   private octave: number | undefined;
   private appended = 0;
+  private last: Draft | undefined;
 
   constructor(private readonly text: TextAround) {}
 
@@ -64,12 +67,11 @@ export class VoiceWriter {
     }
     // A full bar at a line's end needs no barline to be full.
     const bar = this.bars[this.bar];
-    if (bar && lengthOf(bar) === this.text.expected(this.bar)) this.endBar(true);
+    if (bar && bar.ticks === this.text.expected(this.bar)) this.endBar(true);
   }
 
   position(): Position {
-    const bar = this.bars[this.bar];
-    return { bar: this.bar, ticks: bar ? lengthOf(bar) : 0 };
+    return { bar: this.bar, ticks: this.bars[this.bar]?.ticks ?? 0 };
   }
 
   /** Bars begun so far. */
@@ -81,7 +83,7 @@ export class VoiceWriter {
   catchUp(start: Position): void {
     if (this.bar < start.bar) {
       this.bar = start.bar;
-      while (this.bars.length < start.bar) this.bars.push({ events: [], closed: false });
+      while (this.bars.length < start.bar) this.bars.push({ events: [], ticks: 0, closed: false });
     }
     const written = this.position();
     if (written.bar === start.bar && written.ticks < start.ticks) {
@@ -113,7 +115,7 @@ export class VoiceWriter {
   }
 
   private currentBar(): VoiceBar {
-    while (this.bars.length <= this.bar) this.bars.push({ events: [], closed: false });
+    while (this.bars.length <= this.bar) this.bars.push({ events: [], ticks: 0, closed: false });
     return this.bars[this.bar]!;
   }
 
@@ -262,8 +264,9 @@ export class VoiceWriter {
     suffix: Suffix,
     place: { line: number; column: number; length: number },
   ): void {
-    const here = this.currentBar().events.at(-1);
-    const before = here ?? this.lastEvent();
+    const bar = this.currentBar();
+    const here = bar.events.at(-1);
+    const before = here ?? this.last;
     if (before === undefined) {
       this.text.problem(
         token.column,
@@ -272,6 +275,7 @@ export class VoiceWriter {
       this.append({ kind: 'gap', duration, ...place });
     } else if (here !== undefined) {
       here.duration += duration;
+      bar.ticks += duration;
       if (suffix.fermata) here.fermata = true;
       if (suffix.tied) here.tied = true;
     } else {
@@ -327,15 +331,10 @@ export class VoiceWriter {
       );
     }
     if (this.appended > NOTATION_LIMITS.events) return;
-    this.currentBar().events.push(event);
-  }
-
-  private lastEvent(): Draft | undefined {
-    for (let i = this.bar; i >= 0; i--) {
-      const event = this.bars[i]?.events.at(-1);
-      if (event) return event;
-    }
-    return undefined;
+    const bar = this.currentBar();
+    bar.events.push(event);
+    bar.ticks += event.duration;
+    this.last = event;
   }
 }
 
@@ -346,11 +345,6 @@ interface Suffix {
   readonly length: boolean;
   readonly fermata: boolean;
   readonly tied: boolean;
-}
-
-/** What a bar holds so far. */
-export function lengthOf(bar: VoiceBar): Ticks {
-  return bar.events.reduce((sum, event) => sum + event.duration, 0);
 }
 
 /** A piece of the text for a complaint, cut where it is long. */

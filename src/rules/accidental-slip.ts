@@ -1,5 +1,5 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
-import { chordAt, memberOf, membersOf } from '../harmony/questions/moments.ts';
+import { chordAt, keyIndexAt, memberOf, membersOf } from '../harmony/questions/moments.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
@@ -7,6 +7,7 @@ import { nextTone, previousTone } from '../score/motion.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type KeySignature, VOICES } from '../score/score.ts';
+import { stretchesWithin } from '../score/search.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { barLength, beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
@@ -113,12 +114,9 @@ function lineAgainst(analysis: Analysis, tone: Tone, meant: Pitch): string | und
   );
   if (odd) return 'the line makes an awkward interval with it';
   const close = VOICES.some((voice) =>
-    texture.tones[voice].some(
-      (other) =>
-        other.until >= tone.at - beat &&
-        other.at < tone.until + beat &&
-        other.pitch.step === meant.step &&
-        other.pitch.alteration === meant.alteration,
+    // One that stops just a beat before still sounds close by.
+    stretchesWithin(texture.tones[voice], tone.at - beat - 1, tone.until + beat).some(
+      ({ pitch }) => pitch.step === meant.step && pitch.alteration === meant.alteration,
     ),
   );
   return close ? `${printNoteName(meant)} sounds close by` : undefined;
@@ -134,7 +132,7 @@ function isOdd(interval: Interval): boolean {
  * then explains nothing.
  */
 function standingKeys(analysis: Analysis, at: Ticks): readonly Key[] {
-  const index = analysis.keys.findIndex((region) => at >= region.from && at < region.until);
+  const index = keyIndexAt(analysis, at);
   const [region, before] = [analysis.keys[index], analysis.keys[index - 1]];
   if (region === undefined) return [];
   const brief = region.until - region.from < barLength(barAt(analysis.texture.score, at).metre);

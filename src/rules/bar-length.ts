@@ -1,4 +1,5 @@
 import { type Bar, type Misfit, VOICES, type VoiceName } from '../score/score.ts';
+import { stretchesWithin } from '../score/search.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import { printMetre } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -69,6 +70,6 @@ function misfitsOf(texture: Texture, bar: Bar): Occurrence[] {
   });
 }
 
-function tonesIn(texture: Texture, voice: VoiceName, bar: Bar): Tone[] {
-  return texture.tones[voice].filter((tone) => tone.at < bar.at + bar.duration && tone.until > bar.at);
+function tonesIn(texture: Texture, voice: VoiceName, bar: Bar): readonly Tone[] {
+  return stretchesWithin(texture.tones[voice], bar.at, bar.at + bar.duration);
 }

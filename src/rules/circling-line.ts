@@ -74,34 +74,48 @@ function circles(texture: Texture, voice: 'S' | 'B', notes: number, returns: num
   const breaks = phraseBreaks(texture);
   const found: Tone[][] = [];
   let run: Tone[] = [];
-  const close = () => {
-    if (run.length >= notes && comesBack(run) >= returns) found.push(run);
-    run = [];
+  let [lowest, highest] = [Infinity, -Infinity];
+  const startAnew = (tones: Tone[]) => {
+    run = tones;
+    [lowest, highest] = [Math.min(...tones.map(placeOf)), Math.max(...tones.map(placeOf))];
+  };
+  /** Tells whether the run was one. Where it was not, no part of it is: that is shorter and comes back less. */
+  const close = (): boolean => {
+    const circling = run.length >= notes && comesBack(run) >= returns;
+    if (circling) found.push(run);
+    return circling;
   };
   for (const tone of texture.tones[voice]) {
+    const place = placeOf(tone);
     const last = run.at(-1);
-    if (last !== undefined && (nextTone(texture, last) !== tone || breaks.has(tone.at))) close();
-    while (run.length > 0 && compass([...run, tone]) > 2) {
-      const before = run;
+    if (last !== undefined && (nextTone(texture, last) !== tone || breaks.has(tone.at))) {
       close();
-      // What is left of the stretch that still lies within a third of the new note.
-      run = before.length >= notes && found.at(-1) === before ? [] : before.slice(1);
+      startAnew([]);
+    }
+    if (place - lowest > THIRD || highest - place > THIRD) {
+      const outside = run.findLastIndex((other) => Math.abs(placeOf(other) - place) > THIRD);
+      startAnew(close() ? [] : run.slice(outside + 1));
     }
     run.push(tone);
+    [lowest, highest] = [Math.min(lowest, place), Math.max(highest, place)];
   }
   close();
   return found;
 }
 
-function compass(tones: readonly Tone[]): number {
-  const places = tones.map((tone) => staffPlace(tone.pitch));
-  return Math.max(...places) - Math.min(...places);
+/** In staff places. */
+const THIRD = 2;
+
+function placeOf({ pitch }: Tone): number {
+  return staffPlace(pitch);
 }
 
 /** How many times the line comes to the pitch it comes to most, repeated notes counted once. */
 function comesBack(run: readonly Tone[]): number {
-  const arrivals = run.filter((tone, i) => i === 0 || !samePitch(run[i - 1]!.pitch, tone.pitch));
-  return Math.max(
-    ...arrivals.map((tone) => arrivals.filter((other) => samePitch(other.pitch, tone.pitch)).length),
-  );
+  const arrivals = new Map<string, number>();
+  for (const [i, { pitch }] of run.entries()) {
+    if (i > 0 && samePitch(run[i - 1]!.pitch, pitch)) continue;
+    arrivals.set(printPitch(pitch), (arrivals.get(printPitch(pitch)) ?? 0) + 1);
+  }
+  return Math.max(...arrivals.values());
 }

@@ -1,9 +1,9 @@
+import { tonesIn } from '../harmony/by-ear/hearing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
-import { sameNoteName } from '../score/pitch.ts';
-import { VOICES, type VoiceName } from '../score/score.ts';
-import { type Slice, type Texture, type Tone, toneIn } from '../score/texture.ts';
-import { beatLength, type Ticks } from '../score/time.ts';
+import { type Step, sameNoteName } from '../score/pitch.ts';
+import type { Slice, Texture, Tone } from '../score/texture.ts';
+import { beatLength } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -49,32 +49,35 @@ B: C3 A2 F2 |`,
   },
   check: ({ texture }) => {
     const breaks = phraseBreaks(texture);
+    const heard: Heard = new Map();
     return texture.transitions
-      .flatMap(({ to }) => VOICES.flatMap((voice) => relationsTo(texture, to, voice, breaks)))
+      .flatMap(({ from, to }) => {
+        for (const { pitch } of tonesIn(from)) {
+          const letter = heard.get(pitch.step) ?? new Map<number, Slice>();
+          heard.set(pitch.step, letter.set(pitch.alteration, from));
+        }
+        if (breaks.has(from.until)) heard.clear();
+        return tonesIn(to).flatMap((tone) =>
+          tone.at === to.at ? relationsTo(texture, to, tone, heard) : [],
+        );
+      })
       .sort((a, b) => a.from - b.from);
   },
 });
 
+/** In which slice of the phrase each alteration of each letter sounded last. */
+type Heard = Map<Step, Map<number, Slice>>;
+
 /** What a tone that begins in this slice clashes with: the latest such note of another voice, within one beat. */
-function relationsTo(
-  texture: Texture,
-  slice: Slice,
-  voice: VoiceName,
-  breaks: ReadonlySet<Ticks>,
-): Occurrence[] {
-  const tone = toneIn(slice, voice);
-  if (tone === undefined || tone.at !== slice.at) return [];
-  const earliest = slice.at - beatLength(slice.bar.metre);
-  for (let i = slice.index - 1; i >= 0; i--) {
-    const before = texture.slices[i]!;
-    if (before.until <= earliest || breaks.has(before.until)) return [];
-    const clashing = VOICES.flatMap((v) => toneIn(before, v) ?? []).filter((other) => clash(other, tone));
-    if (clashing.length === 0) continue;
-    // Some voice makes the semitone itself: the ear has a line to follow.
-    if (clashing.some((other) => other.voice === voice || inflects(texture, other, tone))) return [];
-    return weigh(texture, clashing[0]!, tone);
-  }
-  return [];
+function relationsTo(texture: Texture, slice: Slice, tone: Tone, heard: Heard): Occurrence[] {
+  let before: Slice | undefined;
+  for (const [alteration, last] of heard.get(tone.pitch.step) ?? [])
+    if (alteration !== tone.pitch.alteration && last.index > (before?.index ?? -1)) before = last;
+  if (before === undefined || before.until <= slice.at - beatLength(slice.bar.metre)) return [];
+  const clashing = tonesIn(before).filter((other) => clash(other, tone));
+  // Some voice makes the semitone itself: the ear has a line to follow.
+  if (clashing.some((other) => other.voice === tone.voice || inflects(texture, other, tone))) return [];
+  return weigh(texture, clashing[0]!, tone);
 }
 
 function clash(a: Tone, b: Tone): boolean {

@@ -68,8 +68,9 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
   const strength = metricalStrength(bar, chord.at);
   const barline = bar.at + bar.duration;
   const next = score.bars[bar.index + 1];
-  const end = endOfHarmony(analysis, chord);
-  if (next === undefined || strength >= 3 || end <= barline || barline >= phrase.until) return [];
+  if (next === undefined || strength >= 3 || barline >= phrase.until) return [];
+  const end = endOfHarmony(analysis, chord, barline + beatLength(next.metre));
+  if (end <= barline) return [];
   // A chord that comes just before the barline is an anticipation of the next, not a harmony of its own.
   if (barline - chord.at < beatLength(bar.metre)) return [];
   const known = voicings(analysis);
@@ -79,25 +80,25 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
   const bassAfter = late && toneIn(late, 'B');
   if (bass === undefined || bassAfter === undefined) return [];
   const severity: Severity = samePitch(bass.pitch, bassAfter.pitch) ? 'query' : 'remark';
-  const lastsTo = Math.min(end, barline + beatLength(next.metre));
   return [
     about([bass, bassAfter], {
       severity,
       from: chord.at,
-      until: lastsTo,
+      until: end,
       message: `The chord that begins at ${printPlace(placeAt(score, chord.at))} is held over the barline into bar ${next.number}.`,
     }),
   ];
 }
 
-function endOfHarmony(analysis: Analysis, chord: Chord): Ticks {
+/** When the harmony of a chord ends, however often the chord changes its position; not looked for beyond a moment. */
+function endOfHarmony(analysis: Analysis, chord: Chord, atMost: Ticks): Ticks {
   let last = chord;
-  for (let i = chord.index + 1; i < analysis.chords.length; i++) {
+  for (let i = chord.index + 1; i < analysis.chords.length && last.until < atMost; i++) {
     const next = analysis.chords[i]!;
     if (next.at !== last.until || !sameHarmony(chord, next)) break;
     last = next;
   }
-  return last.until;
+  return Math.min(last.until, atMost);
 }
 
 /**

@@ -1,5 +1,6 @@
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
+import { lastBegun, stretchesWithin } from '../score/search.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -105,9 +106,12 @@ function pausesOf(texture: Texture): Pause[] {
 
 /** The last tone a voice sings under a pause; none where it rests or is not written to the pause's end. */
 function toneUnder(texture: Texture, voice: VoiceName, pause: Pause): Tone | undefined {
-  const written = texture.score.voices[voice].every(
-    (event) => event.kind !== 'gap' || event.at >= pause.until || event.at + event.duration <= pause.from,
+  const events = texture.score.voices[voice];
+  const first = Math.max(
+    0,
+    lastBegun(events, pause.from, ({ at }) => at),
   );
-  const tone = texture.tones[voice].findLast((t) => t.at < pause.until && t.until > pause.from);
-  return written ? tone : undefined;
+  for (let i = first; i < events.length && events[i]!.at < pause.until; i++)
+    if (events[i]!.kind === 'gap') return undefined;
+  return stretchesWithin(texture.tones[voice], pause.from, pause.until).at(-1);
 }

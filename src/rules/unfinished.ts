@@ -43,10 +43,12 @@ B: G3 D3 E3 D3 | G2*4! |`,
       },
     ],
   },
-  check: ({ texture, phrases }) =>
-    together(VOICES.flatMap((voice) => stretches(texture, voice)))
+  check: ({ texture, phrases }) => {
+    const starts = new Set(phrases.map((phrase) => phrase.from));
+    return together(VOICES.flatMap((voice) => stretches(texture, voice)))
       .sort((a, b) => a.from - b.from || VOICES.indexOf(a.voices[0]!) - VOICES.indexOf(b.voices[0]!))
-      .map((stretch) => occurrence(texture, stretch, new Set(phrases.map((phrase) => phrase.from)))),
+      .map((stretch) => occurrence(texture, stretch, starts));
+  },
 });
 
 interface Stretch {
@@ -78,12 +80,16 @@ function othersSing(slice: Slice, voice: VoiceName): boolean {
 /** Voices that rest together are told of together; each unwritten stretch is told by itself, so that it can be ticked off. */
 function together(found: readonly Stretch[]): Stretch[] {
   const merged: Stretch[] = [];
+  const rests = new Map<string, number>();
   for (const stretch of found) {
-    const same = merged.findIndex(
-      ({ kind, from, until }) => kind === 'rest' && from === stretch.from && until === stretch.until,
-    );
-    if (stretch.kind === 'gap' || same < 0) merged.push(stretch);
-    else merged[same] = { ...stretch, voices: [...merged[same]!.voices, ...stretch.voices] };
+    const place = `${stretch.from}-${stretch.until}`;
+    const same = stretch.kind === 'rest' ? rests.get(place) : undefined;
+    if (same !== undefined)
+      merged[same] = { ...stretch, voices: [...merged[same]!.voices, ...stretch.voices] };
+    else {
+      if (stretch.kind === 'rest') rests.set(place, merged.length);
+      merged.push(stretch);
+    }
   }
   return merged;
 }

@@ -3,6 +3,7 @@ import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/questions/c
 import { cadenceWords, inversionWords } from '../harmony/words/words.ts';
 import { sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
+import { stretchesWithin } from '../score/search.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inOrder, voicesOf } from './wording.ts';
 
@@ -140,9 +141,7 @@ function invertedWords(analysis: Analysis, cadence: Cadence): string {
 }
 
 function withoutCadence(analysis: Analysis, phrase: Phrase): Occurrence {
-  const chords = analysis.chords
-    .filter((chord) => chord.until > phrase.from && chord.at < phrase.until)
-    .slice(-2);
+  const chords = stretchesWithin(analysis.chords, phrase.from, phrase.until).slice(-2);
   const from = chords[0]?.at ?? phrase.from;
   return {
     voices: ['S', 'B'],
@@ -150,7 +149,7 @@ function withoutCadence(analysis: Analysis, phrase: Phrase): Occurrence {
     until: phrase.until,
     tones: inOrder(
       (['S', 'B'] as const).flatMap((voice) =>
-        analysis.texture.tones[voice].filter((tone) => tone.until > from && tone.at < phrase.until),
+        stretchesWithin(analysis.texture.tones[voice], from, phrase.until),
       ),
     ),
     message: 'The last phrase ends without a cadence: its last two chords do not close.',

@@ -1,5 +1,6 @@
 /** Where in the score a moment falls: bar, beat, and how strong the metre makes it. */
 import type { Bar, Score } from './score.ts';
+import { lastBegun } from './search.ts';
 import { beatLength, gcd, type Ticks } from './time.ts';
 
 /** A place as a person says it: bar "3", beat 2½ is `{ bar, beat: 2, numerator: 1, denominator: 2 }`. */
@@ -14,14 +15,13 @@ export interface Place {
 
 /** The bar that sounds at this moment; the last bar for its end. Throws on a score without bars. */
 export function barAt(score: Score, at: Ticks): Bar {
-  let low = 0;
-  let high = score.bars.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (score.bars[middle]!.at <= at) low = middle;
-    else high = middle - 1;
-  }
-  const bar = score.bars[low];
+  const bar =
+    score.bars[
+      Math.max(
+        0,
+        lastBegun(score.bars, at, (one) => one.at),
+      )
+    ];
   if (bar === undefined) throw new RangeError('A score without bars has no places.');
   return bar;
 }

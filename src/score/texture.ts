@@ -16,6 +16,7 @@ import {
   type VoiceEvent,
   type VoiceName,
 } from './score.ts';
+import { stretchAt } from './search.ts';
 import type { Ticks } from './time.ts';
 
 /** One sound of one voice: a note, or several tied ones. */
@@ -181,16 +182,7 @@ export function toneIn(slice: Slice, voice: VoiceName): Tone | undefined {
   return part.kind === 'tone' ? part.tone : undefined;
 }
 
-/** The slice that sounds at a moment, by binary search; undefined outside the score. */
+/** The slice that sounds at a moment; undefined outside the score. */
 export function sliceAt(texture: Texture, at: Ticks): Slice | undefined {
-  const { slices } = texture;
-  let low = 0;
-  let high = slices.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (slices[middle]!.at <= at) low = middle;
-    else high = middle - 1;
-  }
-  const slice = slices[low];
-  return slice !== undefined && at >= slice.at && at < slice.until ? slice : undefined;
+  return stretchAt(texture.slices, at);
 }

@@ -4,7 +4,7 @@ import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
 import { beatLength } from '../../score/time.ts';
 import type { Analysis, Key } from '../analysis.ts';
 import { homeKey } from '../questions/closes.ts';
-import { degreeOf, pitchAt } from '../questions/moments.ts';
+import { degreeOf, keyIndexAt, pitchAt } from '../questions/moments.ts';
 import { sameKey } from '../questions/progression.ts';
 import { belongsToKey } from '../questions/spelling.ts';
 import { type Hearing, hearingAt } from './hearing.ts';
@@ -67,7 +67,7 @@ function keysFor(analysis: Analysis, { at }: Hearing): readonly Key[] {
 
 /** The reading is in the first of its keys, or in one that lasts no longer than two bars of four. */
 function outFor(analysis: Analysis, at: number): boolean {
-  const index = analysis.keys.findIndex((region) => at >= region.from && at < region.until);
+  const index = keyIndexAt(analysis, at);
   const region = analysis.keys[index];
   if (region === undefined) return false;
   const beat = beatLength(analysis.texture.score.bars[0]!.metre);

@@ -3,8 +3,10 @@
  * chord with a wrong note in it for another chord in another key; what sounds at one moment, taken by itself, is a
  * second witness, which rules call where a fault could hide behind the reading.
  */
+
 import { fifthsPlace, type NoteName } from '../../score/pitch.ts';
 import { VOICES } from '../../score/score.ts';
+import { lastBegun, stretchAt } from '../../score/search.ts';
 import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Members, TriadQuality } from '../analysis.ts';
@@ -35,14 +37,15 @@ const known = new WeakMap<Texture, readonly Hearing[]>();
 export function hearings(texture: Texture): readonly Hearing[] {
   const before = known.get(texture);
   if (before) return before;
-  const found: Hearing[] = [];
+  const found: (Hearing & { readonly slices: Slice[]; until: Ticks })[] = [];
   for (const slice of texture.slices) {
     const heard = hear(slice);
     if (heard === undefined) continue;
     const last = found.at(-1);
-    if (last !== undefined && last.until === heard.at && sameChord(last, heard))
-      found[found.length - 1] = { ...last, until: heard.until, slices: [...last.slices, slice] };
-    else found.push(heard);
+    if (last !== undefined && last.until === heard.at && sameChord(last, heard)) {
+      last.until = heard.until;
+      last.slices.push(slice);
+    } else found.push({ ...heard, slices: [slice] });
   }
   known.set(texture, found);
   return found;
@@ -56,21 +59,12 @@ export function hearingFrom(texture: Texture, at: Ticks): Hearing | undefined {
 
 /** The chord heard at a moment, if a plain one is. */
 export function hearingAt(texture: Texture, at: Ticks): Hearing | undefined {
-  const all = hearings(texture);
-  const last = all[firstFrom(all, at + 1) - 1];
-  return last !== undefined && at < last.until ? last : undefined;
+  return stretchAt(hearings(texture), at);
 }
 
 /** The index of the first hearing that begins at a moment or later; the length where none does. */
 function firstFrom(all: readonly Hearing[], at: Ticks): number {
-  let low = 0;
-  let high = all.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (all[middle]!.at < at) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return lastBegun(all, at - 1, (hearing) => hearing.at) + 1;
 }
 
 /** The tones that sound in a slice, from the top. */

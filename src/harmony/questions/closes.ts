@@ -1,33 +1,43 @@
 /** How phrases close: questions about phrase ends and cadences. */
+
 import { noteNameAtFifths } from '../../score/pitch.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
+import { stretchesWithin } from '../../score/search.ts';
 import { type Tone, toneIn } from '../../score/texture.ts';
 import type { Analysis, Cadence, Chord, Key, Phrase } from '../analysis.ts';
 import { voicings } from './voicing.ts';
 
 /**
  * The phrases whose end is written: they stop at a fermata, in the last bar or where the rhythm comes to rest, and
- * at least three voices, the bass among them, are there for their last two chords.
+ * at least three voices, the bass among them, are there for their last two chords. Worked out once.
  */
 export function closedPhrases(analysis: Analysis): readonly Phrase[] {
-  return analysis.phrases.filter((phrase) => {
-    if (phrase.end === 'unfinished') return false;
-    const last = lastChordOf(analysis, phrase);
-    if (last === undefined || last.until < phrase.until) return false;
-    const before = analysis.chords[last.index - 1];
-    return [last, before].every((chord) => chord !== undefined && voicings(analysis)[chord.index]!.sure);
-  });
+  const known = closed.get(analysis);
+  if (known !== undefined) return known;
+  const fresh = analysis.phrases.filter((phrase) => isClosed(analysis, phrase));
+  closed.set(analysis, fresh);
+  return fresh;
+}
+
+const closed = new WeakMap<Analysis, readonly Phrase[]>();
+
+function isClosed(analysis: Analysis, phrase: Phrase): boolean {
+  if (phrase.end === 'unfinished') return false;
+  const last = lastChordOf(analysis, phrase);
+  if (last === undefined || last.until < phrase.until) return false;
+  const before = analysis.chords[last.index - 1];
+  return [last, before].every((chord) => chord !== undefined && voicings(analysis)[chord.index]!.sure);
 }
 
 /** The last phrase, if its end is written. */
 export function finalPhrase(analysis: Analysis): Phrase | undefined {
-  const last = analysis.phrases.at(-1);
-  return closedPhrases(analysis).find((phrase) => phrase === last);
+  const last = closedPhrases(analysis).at(-1);
+  return last === analysis.phrases.at(-1) ? last : undefined;
 }
 
 /** The chord that sounds when a phrase ends. */
 export function lastChordOf(analysis: Analysis, phrase: Phrase): Chord | undefined {
-  return analysis.chords.findLast((chord) => chord.at < phrase.until && chord.until > phrase.from);
+  return stretchesWithin(analysis.chords, phrase.from, phrase.until).at(-1);
 }
 
 /** What these voices sing last in a cadence's approach and first in its goal, by voice and then in time. */

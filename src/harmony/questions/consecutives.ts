@@ -16,7 +16,7 @@ import { type ByVoice, byVoice } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Ornament, OrnamentKind } from '../analysis.ts';
-import { chordAt, sameHarmony } from './moments.ts';
+import { chordAt, ornamentsByTone, sameHarmony } from './moments.ts';
 
 /**
  * `direct`: both voices move at once, straight from the one perfect interval to the next.
@@ -223,16 +223,6 @@ function isChangeOfPosition(analysis: Analysis, leave: Slice, arrive: Slice): bo
     const b = toneIn(arrive, voice);
     return a !== undefined && b !== undefined && semitone(a.pitch) === semitone(b.pitch);
   });
-}
-
-function ornamentsByTone(analysis: Analysis): Map<Tone, Ornament[]> {
-  const map = new Map<Tone, Ornament[]>();
-  for (const ornament of analysis.ornaments) {
-    const list = map.get(ornament.tone);
-    if (list === undefined) map.set(ornament.tone, [ornament]);
-    else list.push(ornament);
-  }
-  return map;
 }
 
 function sounding(map: Meeting['ornaments'], tone: Tone, at: Ticks): readonly Ornament[] {

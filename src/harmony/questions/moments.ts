@@ -1,8 +1,9 @@
 /** Questions about an analysis that rules, reports and the page share. All pure; times are ticks. */
 import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
+import { lastBegun, stretchAt } from '../../score/search.ts';
 import type { Tone } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
-import type { Analysis, Chord, Degree, Key, KeyRegion, Members, Ornament, Phrase } from '../analysis.ts';
+import type { Analysis, Chord, Degree, Key, Members, Ornament, Phrase } from '../analysis.ts';
 import { keyFacts } from '../tonal.ts';
 
 export type Member = 'root' | 'third' | 'fifth' | 'seventh';
@@ -10,17 +11,24 @@ export const MEMBERS: readonly Member[] = ['root', 'third', 'fifth', 'seventh'];
 
 /** The chord that sounds at a moment; undefined where the analysis has none. */
 export function chordAt(analysis: Analysis, at: Ticks): Chord | undefined {
-  return spanAt(analysis.chords, at, (chord) => chord.at);
+  return stretchAt(analysis.chords, at);
 }
 
 /** The local key at a moment. */
 export function keyAt(analysis: Analysis, at: Ticks): Key | undefined {
-  return spanAt<KeyRegion>(analysis.keys, at, (region) => region.from)?.key;
+  return analysis.keys[keyIndexAt(analysis, at)]?.key;
+}
+
+/** The index in `keys` of the local key at a moment; -1 where there is none. */
+export function keyIndexAt({ keys }: Analysis, at: Ticks): number {
+  const index = lastBegun(keys, at, ({ from }) => from);
+  return index >= 0 && at < keys[index]!.until ? index : -1;
 }
 
 /** The phrase a moment belongs to. */
 export function phraseAt(analysis: Analysis, at: Ticks): Phrase | undefined {
-  return spanAt<Phrase>(analysis.phrases, at, (phrase) => phrase.from);
+  const phrase = analysis.phrases[lastBegun(analysis.phrases, at, ({ from }) => from)];
+  return phrase !== undefined && at < phrase.until ? phrase : undefined;
 }
 
 /** True where a chord sounds when its phrase ends. */
@@ -31,9 +39,24 @@ export function endsPhrase(analysis: Analysis, chord: Chord): boolean {
 
 /** The ornament a tone is at a moment, or at any moment where none is given; undefined where it belongs to its chord. */
 export function ornamentOf(analysis: Analysis, tone: Tone, at?: Ticks): Ornament | undefined {
-  return analysis.ornaments.find(
-    (ornament) => ornament.tone === tone && (at === undefined || (at >= ornament.at && at < ornament.until)),
-  );
+  const own = ornamentsByTone(analysis).get(tone) ?? [];
+  return own.find((ornament) => at === undefined || (at >= ornament.at && at < ornament.until));
+}
+
+const byTone = new WeakMap<Analysis, ReadonlyMap<Tone, readonly Ornament[]>>();
+
+/** Each tone's ornaments, in order of time; tones that have none are left out. Worked out once. */
+export function ornamentsByTone(analysis: Analysis): ReadonlyMap<Tone, readonly Ornament[]> {
+  const known = byTone.get(analysis);
+  if (known !== undefined) return known;
+  const map = new Map<Tone, Ornament[]>();
+  for (const ornament of analysis.ornaments) {
+    const list = map.get(ornament.tone);
+    if (list === undefined) map.set(ornament.tone, [ornament]);
+    else list.push(ornament);
+  }
+  byTone.set(analysis, map);
+  return map;
 }
 
 /** Which member of the chord a note is, by spelling; undefined for a foreign note. */
@@ -117,23 +140,5 @@ export function sameHarmony(a: Chord, b: Chord): boolean {
 
 /** The lowest octave-bound pitch a voice sounds at a moment, if it sounds. */
 export function pitchAt(analysis: Analysis, voice: Tone['voice'], at: Ticks): Pitch | undefined {
-  const tone = spanAt(analysis.texture.tones[voice], at, (t) => t.at);
-  return tone !== undefined && at < tone.until ? tone.pitch : undefined;
-}
-
-/** The last of the spans, ordered by their start, that has begun by `at` and not ended. */
-function spanAt<T extends { readonly until: Ticks }>(
-  spans: readonly T[],
-  at: Ticks,
-  start: (span: T) => Ticks,
-): T | undefined {
-  let low = 0;
-  let high = spans.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (start(spans[middle]!) <= at) low = middle;
-    else high = middle - 1;
-  }
-  const span = spans[low];
-  return span !== undefined && at >= start(span) && at < span.until ? span : undefined;
+  return stretchAt(analysis.texture.tones[voice], at)?.pitch;
 }

@@ -3,6 +3,7 @@ import { intervalBetween } from '../../score/interval.ts';
 import { nextTone } from '../../score/motion.ts';
 import { sameNoteName } from '../../score/pitch.ts';
 import { barAt } from '../../score/place.ts';
+import { type ByVoice, byVoice } from '../../score/score.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
 import { beatLength } from '../../score/time.ts';
 
@@ -42,13 +43,23 @@ export function departure(texture: Texture, tone: Tone): Tone | undefined {
   return nextTone(texture, lastOfSame(texture, tone));
 }
 
-/** The last of the repeated notes that a tone begins, in whatever octaves they are. */
+const known = new WeakMap<Texture, ByVoice<readonly Tone[]>>();
+
+/** The last of the repeated notes that a tone begins, in whatever octaves they are. Worked out once for a texture. */
 function lastOfSame(texture: Texture, tone: Tone): Tone {
-  let last = tone;
-  let next = nextTone(texture, last);
-  while (next !== undefined && sameNoteName(next.pitch, tone.pitch)) {
-    last = next;
-    next = nextTone(texture, last);
+  let lasts = known.get(texture);
+  if (lasts === undefined) {
+    lasts = byVoice((voice) => lastsOfSame(texture, texture.tones[voice]));
+    known.set(texture, lasts);
   }
-  return last;
+  return lasts[tone.voice][tone.index]!;
+}
+
+function lastsOfSame(texture: Texture, tones: readonly Tone[]): Tone[] {
+  const lasts = [...tones];
+  for (let i = tones.length - 2; i >= 0; i--) {
+    const next = nextTone(texture, tones[i]!);
+    if (next !== undefined && sameNoteName(next.pitch, tones[i]!.pitch)) lasts[i] = lasts[i + 1]!;
+  }
+  return lasts;
 }

@@ -1,6 +1,8 @@
 /** Names the cadence at each phrase end from its last two harmonies. */
+
 import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
 import { VOICES } from '../../score/score.ts';
+import { stretchesWithin } from '../../score/search.ts';
 import { sliceAt, type Texture, toneIn } from '../../score/texture.ts';
 import type { Cadence, CadenceKind, Chord, Key, Phrase } from '../analysis.ts';
 import { appliedKey } from '../questions/moments.ts';
@@ -25,7 +27,7 @@ export function cadencesOf(
 }
 
 function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): Cadence | undefined {
-  const inside = chords.filter((chord) => chord.at < phrase.until && chord.until > phrase.from);
+  const inside = stretchesWithin(chords, phrase.from, phrase.until);
   const last = inside.at(-1);
   if (last === undefined || last.until < phrase.until) return undefined;
   // The goal is where the last harmony begins: V that takes its seventh, or a tonic that shifts its bass, is one goal.

@@ -2,9 +2,11 @@
  * Names the notes that do not belong to their chord, by how they are reached, how they are left, and where they
  * stand in the bar. The kinds are common textbook practice, no single source.
  */
+
 import { type NoteName, semitone, staffPlace } from '../../score/pitch.ts';
 import { barAt, metricalStrength } from '../../score/place.ts';
 import { VOICES } from '../../score/score.ts';
+import { stretchAt } from '../../score/search.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Chord, Ornament, OrnamentKind } from '../analysis.ts';
@@ -162,7 +164,7 @@ function neighbour(tones: readonly Tone[], tone: Tone, way: -1 | 1): Tone | unde
 }
 
 function belongs(tone: Tone, chords: readonly Chord[]): boolean {
-  const chord = chords.find((c) => tone.at >= c.at && tone.at < c.until);
+  const chord = stretchAt(chords, tone.at);
   return chord !== undefined && memberOf(chord, tone.pitch as NoteName) !== undefined;
 }
 
