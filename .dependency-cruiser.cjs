@@ -3,18 +3,31 @@
  * Each folder lists what it may import; anything else fails `npm run check:imports`.
  */
 const MAY_IMPORT = {
+  refusal: [],
   score: [],
-  notation: ['score'],
+  notation: ['refusal', 'score'],
   writing: ['score'],
-  musicxml: ['score'],
+  musicxml: ['refusal', 'score'],
   harmony: ['score'],
   rules: ['harmony', 'score'],
-  profiles: ['rules', 'harmony', 'score'],
+  profiles: ['refusal', 'rules', 'harmony', 'score'],
   review: ['profiles', 'rules', 'harmony', 'score'],
-  open: ['notation', 'musicxml', 'score'],
-  brief: ['report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score'],
-  report: ['open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score'],
-  desk: ['brief', 'report', 'open', 'review', 'profiles', 'rules', 'harmony', 'score', 'notation', 'writing'],
+  open: ['refusal', 'notation', 'musicxml', 'score'],
+  brief: ['refusal', 'report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  report: ['refusal', 'open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  desk: [
+    'refusal',
+    'brief',
+    'report',
+    'open',
+    'review',
+    'profiles',
+    'rules',
+    'harmony',
+    'score',
+    'notation',
+    'writing',
+  ],
 };
 
 const layers = Object.entries(MAY_IMPORT).map(([folder, allowed]) => ({

@@ -3,6 +3,7 @@ import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
+import { Refused } from '../src/refusal/refusal.ts';
 import { createApp, type Parts } from './app.ts';
 import type { MarkingDesk } from './desk/marking-desk.ts';
 
@@ -52,8 +53,7 @@ async function deskParts(
   if (desk === undefined) return {};
   if (passphrase === undefined) {
     if (LOOPBACK.has(host)) return { desk };
-    const { DeskRefused } = await import('./desk/open.ts');
-    throw new DeskRefused(
+    throw new Refused(
       `At ${host} other machines can reach the desk: it needs a passphrase. Put one in a file and name it with --passphrase-file.`,
     );
   }
@@ -65,20 +65,14 @@ const LOOPBACK: ReadonlySet<string> = new Set(['127.0.0.1', '::1', 'localhost'])
 
 export type { MarkingDesk } from './desk/marking-desk.ts';
 
-/** Opens a desk; its code and the database are loaded only now. @throws {DeskRefused} */
+/** Opens a desk; its code and the database are loaded only now. @throws {Refused} */
 export async function openDesk(path: string): Promise<MarkingDesk> {
   const { openMarkingDesk } = await import('./desk/marking-desk.ts');
   return openMarkingDesk(path);
 }
 
-/** Puts a backup in a desk's place; gives what became of the file that stood there. @throws {DeskRefused} */
+/** Puts a backup in a desk's place; gives what became of the file that stood there. @throws {Refused} */
 export async function restoreDesk(path: string, backup: string): Promise<{ readonly kept?: string }> {
   const { restore } = await import('./desk/backup.ts');
   return restore(path, backup, new Date());
-}
-
-/** True for an error whose message is meant for the person. */
-export async function isDeskRefusal(error: unknown): Promise<boolean> {
-  const { DeskRefused } = await import('./desk/open.ts');
-  return error instanceof DeskRefused;
 }

@@ -4,15 +4,15 @@ import { annotationsOf, type Marked } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Tone } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { Missing, type Script, type Stack } from './records.ts';
+import { missing, type Script, type Stack } from './records.ts';
 import { isPrinted, openedScript, standingOf } from './reports.ts';
 import type { Desk } from './store.ts';
 
-/** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Missing} for an unreadable file */
+/** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Refused} for an unreadable file */
 export function annotatedScript(desk: Desk, stack: Stack, script: Script): string {
   const opened = openedScript(desk, script);
   if (opened === undefined)
-    throw new Missing(`${script.file} could not be read, so there is no score to write into.`);
+    throw missing(`${script.file} could not be read, so there is no score to write into.`);
   const { score, layout } = opened;
   const review = reviewScore(score, stack.profile);
   const { findings, remarks } = standingOf(desk, script);

@@ -2,7 +2,8 @@
 import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Database } from 'better-sqlite3';
-import { backupFolder, backupName, DeskRefused, openForReading } from './open.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
+import { backupFolder, backupName, openForReading } from './open.ts';
 
 /** Daily copies that are kept. */
 const KEPT = 14;
@@ -29,7 +30,7 @@ export async function backUpDaily(db: Database, path: string, now: Date): Promis
 
 /**
  * Puts a backup in the desk's place. The backup is checked first; what stood there before is kept beside it, with
- * `before-restoring` in its name. No desk may be open on the file. @throws {DeskRefused}
+ * `before-restoring` in its name. No desk may be open on the file. @throws {Refused}
  */
 export async function restore(path: string, backup: string, now: Date): Promise<{ readonly kept?: string }> {
   const copy = await openForReading(backup);
@@ -42,7 +43,7 @@ export async function restore(path: string, backup: string, now: Date): Promise<
     copy.close();
   }
   if (verdict !== 'ok')
-    throw new DeskRefused(`The backup ${backup} is damaged too (${String(verdict)}). Try an older one.`);
+    throw new Refused(`The backup ${backup} is damaged too (${String(verdict)}). Try an older one.`);
   mkdirSync(dirname(path), { recursive: true });
   let kept: string | undefined;
   if (existsSync(path)) {

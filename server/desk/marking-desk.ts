@@ -5,9 +5,10 @@ import { EXAMPLE_SCHEME, readCandidatePattern, readScheme } from '../../src/desk
 import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
+import { allRefused, problemsIn, type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { backUp, backUpDaily } from './backup.ts';
 import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
-import { DeskRefused, openForReading, openForWriting } from './open.ts';
+import { openForReading, openForWriting } from './open.ts';
 import { type ReviewPool, reviewPool } from './pool.ts';
 import type { Stack, StackSettings } from './records.ts';
 import { everything, markBook } from './reports.ts';
@@ -41,7 +42,7 @@ export interface MarkingDesk {
   close(): Promise<void>;
 }
 
-/** Opens the desk kept in a file, making it where there is none. @throws {DeskRefused} */
+/** Opens the desk kept in a file, making it where there is none. @throws {Refused} */
 export async function openMarkingDesk(path: string, threads?: number): Promise<MarkingDesk> {
   const db = await openForWriting(path);
   let readOnly: Database;
@@ -93,9 +94,9 @@ function changesIn(db: Database): number {
   return Number(db.prepare('SELECT total_changes()').pluck().get());
 }
 
-/** Looks through settings; what is left out stays as it was, and an empty text takes away what was there. @throws {DeskRefused} naming everything wrong */
+/** Looks through settings; what is left out stays as it was, and an empty text takes away what was there. @throws {Refused} naming everything wrong */
 export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
-  const wrong: string[] = [];
+  const wrong: Refusal[] = [];
   const settings: StackSettings = {
     name: raw.name,
     profile: raw.profile ?? known?.profile ?? profileOfBrief(raw.brief) ?? DEFAULT_PROFILE,
@@ -107,25 +108,27 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
   const checked: { -readonly [K in keyof StackSettings]: StackSettings[K] } = { ...settings };
   if (raw.brief) {
     const { problems } = readBrief(raw.brief);
-    wrong.push(...problems.map(({ message, line }) => `The brief, line ${line}: ${message}`));
+    wrong.push(
+      ...problems.map(({ message, line }) => ({ message: `The brief, line ${line}: ${message}`, line })),
+    );
     checked.brief = raw.brief;
   }
   if (raw.scheme) {
     const scheme = readScheme(raw.scheme);
     if (scheme.ok) checked.scheme = scheme.scheme;
-    else wrong.push(...scheme.problems.map((problem) => `The mark scheme: ${problem}`));
+    else wrong.push(...problemsIn('The mark scheme', scheme));
   }
   if (raw.pattern) {
     const pattern = readCandidatePattern(raw.pattern);
     if (pattern.ok) checked.pattern = pattern.pattern;
-    else wrong.push(pattern.message);
+    else wrong.push(refusalOf(pattern));
   }
   if (raw.reference) {
     const reference = openScore(new TextEncoder().encode(raw.reference));
     if (reference.ok) checked.reference = raw.reference;
-    else wrong.push(`The reference: ${reference.error.message}`);
+    else wrong.push({ message: `The reference: ${reference.message}` });
   }
-  if (wrong.length > 0) throw new DeskRefused(wrong.join('\n'));
+  if (wrong.length > 0) throw allRefused(wrong);
   return checked;
 }
 

@@ -2,10 +2,8 @@
 import { existsSync, mkdirSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Database, Options } from 'better-sqlite3';
+import { Refused } from '../../src/refusal/refusal.ts';
 import { APPLICATION_ID, MIGRATIONS } from './schema.ts';
-
-/** Why a desk could not be opened, and the way back; a sentence for the person. */
-export class DeskRefused extends Error {}
 
 /** Loaded when a desk is first opened: reviews need no database. */
 async function driver(): Promise<(path: string, options: Options) => Database> {
@@ -13,7 +11,7 @@ async function driver(): Promise<(path: string, options: Options) => Database> {
     const { default: Sqlite } = await import('better-sqlite3');
     return (path, options) => new Sqlite(path, options);
   } catch {
-    throw new DeskRefused(
+    throw new Refused(
       'The marking desk needs the package better-sqlite3, which is not installed here (it is compiled when installing, with python3, make and g++). Install those and run npm ci again. Reviews work without it.',
     );
   }
@@ -23,7 +21,7 @@ async function driver(): Promise<(path: string, options: Options) => Database> {
  * Opens the file for reading and writing, making it where there is none.
  *
  * Write-ahead mode, and every commit is on the disk before it is answered: what was confirmed on screen outlives a kill
- * and a power cut. @throws {DeskRefused}
+ * and a power cut. @throws {Refused}
  */
 export async function openForWriting(path: string): Promise<Database> {
   const open = await driver();
@@ -41,10 +39,10 @@ export async function openForWriting(path: string): Promise<Database> {
   return db;
 }
 
-/** Opens an existing file for reading alone: reports can't change it, whatever they do. @throws {DeskRefused} */
+/** Opens an existing file for reading alone: reports can't change it, whatever they do. @throws {Refused} */
 export async function openForReading(path: string): Promise<Database> {
   const open = await driver();
-  if (!existsSync(path)) throw new DeskRefused(`There is no desk at ${path}.`);
+  if (!existsSync(path)) throw new Refused(`There is no desk at ${path}.`);
   return guarded(path, () => {
     const db = open(path, { readonly: true, fileMustExist: true, timeout: 5_000 });
     db.pragma('query_only = ON');
@@ -56,27 +54,27 @@ function guarded(path: string, open: () => Database): Database {
   try {
     return open();
   } catch (error) {
-    if (error instanceof DeskRefused) throw error;
+    if (error instanceof Refused) throw error;
     throw refusal(path, error);
   }
 }
 
-/** Reads every page once. @throws {DeskRefused} */
+/** Reads every page once. @throws {Refused} */
 function check(db: Database, path: string): void {
   try {
     const id: unknown = db.pragma('application_id', { simple: true });
     const version = Number(db.pragma('user_version', { simple: true }));
     if (id !== APPLICATION_ID && !(id === 0 && version === 0 && isEmpty(db))) {
-      throw new DeskRefused(`${path} is a database, but not of a marking desk. Choose another file.`);
+      throw new Refused(`${path} is a database, but not of a marking desk. Choose another file.`);
     }
     if (version > MIGRATIONS.length) {
-      throw new DeskRefused(`${path} was written by a newer Partwise. Install that version to open it.`);
+      throw new Refused(`${path} was written by a newer Partwise. Install that version to open it.`);
     }
     const verdict: unknown = db.pragma('integrity_check(1)', { simple: true });
     if (verdict !== 'ok') throw refusal(path, new Error(String(verdict)));
   } catch (error) {
     db.close();
-    throw error instanceof DeskRefused ? error : refusal(path, error);
+    throw error instanceof Refused ? error : refusal(path, error);
   }
 }
 
@@ -84,17 +82,17 @@ function isEmpty(db: Database): boolean {
   return db.prepare('SELECT count(*) AS n FROM sqlite_master').pluck().get() === 0;
 }
 
-function refusal(path: string, error: unknown): DeskRefused {
+function refusal(path: string, error: unknown): Refused {
   const { code, message } = error as { code?: string; message: string };
   if (code === 'SQLITE_CANTOPEN' || code === 'SQLITE_PERM' || code === 'SQLITE_READONLY') {
-    return new DeskRefused(
+    return new Refused(
       `${path} could not be opened: the folder must be there, and you must be allowed to write in it.`,
     );
   }
   if (code === 'SQLITE_BUSY') {
-    return new DeskRefused(`${path} is held by another program. Close it there and try again.`);
+    return new Refused(`${path} is held by another program. Close it there and try again.`);
   }
-  return new DeskRefused(
+  return new Refused(
     `The desk's file ${path} is damaged (${message}). Nothing was changed. The way back: the backups lie in ${backupFolder(path)}; ` +
       `bring the latest back with: partwise mark FOLDER --restore BACKUP. The damaged file is kept beside it.`,
   );

@@ -1,16 +1,16 @@
 /** The passphrase of a desk that is open to a network: kept as a scrypt hash, compared in constant time. */
 import { randomBytes, scrypt, timingSafeEqual } from 'node:crypto';
-import { DeskRefused } from './open.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
 
 /** 64 MB and some 300 ms for each guess. */
 const COST = { N: 2 ** 16, r: 8, p: 1, maxmem: 128 * 2 ** 20 } as const;
 const LENGTH = 32;
 export const LEAST_CHARACTERS = 12;
 
-/** @throws {DeskRefused} where the passphrase is too short to withstand guessing */
+/** @throws {Refused} where the passphrase is too short to withstand guessing */
 export async function hashPassphrase(passphrase: string): Promise<string> {
   if ([...passphrase].length < LEAST_CHARACTERS) {
-    throw new DeskRefused(
+    throw new Refused(
       `A passphrase needs at least ${LEAST_CHARACTERS} characters; four words that do not belong together are good.`,
     );
   }

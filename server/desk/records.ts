@@ -7,8 +7,8 @@ import {
   type ScriptFacts,
   schemeSchema,
 } from '../../src/desk/index.ts';
-import type { Unreadable } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
+import { type Refusal, Refused } from '../../src/refusal/refusal.ts';
 import type { GivenCheck } from './review-script.ts';
 
 export interface Stack {
@@ -33,7 +33,7 @@ export interface ScriptEntry {
   readonly candidate?: string;
   readonly draft: number;
   readonly received: string;
-  readonly error?: Unreadable;
+  readonly error?: Refusal;
   readonly faults: number;
   readonly queries: number;
   readonly remarks: number;
@@ -54,21 +54,24 @@ export interface NewScript {
   readonly candidate?: string;
   readonly draft: number;
   readonly facts?: ScriptFacts;
-  readonly error?: Unreadable;
+  readonly error?: Refusal;
   readonly given?: GivenCheck;
   /** The failure was ours: `has` lets the next run try again. */
   readonly again?: true;
 }
 
 /** Somebody else decided meanwhile: nothing was stored. `revision` is the one that stands now. */
-export class Outdated extends Error {
-  constructor(readonly revision: number) {
-    super('This was changed in another window since you last saw it.');
-  }
+export function outdated(revision: number): Refused {
+  return new Refused(
+    'This was changed in another window since you last saw it. Nothing was stored: look at it again, then decide.',
+    { kind: 'outdated', more: { revision } },
+  );
 }
 
 /** What is asked for is not there. */
-export class Missing extends Error {}
+export function missing(message: string): Refused {
+  return new Refused(message, { kind: 'missing' });
+}
 
 export type Row = Record<string, unknown>;
 /** A decision as it is handed in: the desk adds its id and time. */
@@ -100,7 +103,7 @@ export function entryOf(row: Row): ScriptEntry {
     ...(row.candidate === null ? {} : { candidate: String(row.candidate) }),
     draft: Number(row.draft),
     received: String(row.received),
-    ...(row.error === null ? {} : { error: JSON.parse(String(row.error)) as Unreadable }),
+    ...(row.error === null ? {} : { error: JSON.parse(String(row.error)) as Refusal }),
     faults: Number(row.faults),
     queries: Number(row.queries),
     remarks: Number(row.remarks),

@@ -10,8 +10,9 @@ import {
   factsOf,
   type ScriptFacts,
 } from '../../src/desk/index.ts';
-import { openScore, type Unreadable } from '../../src/open/open.ts';
+import { openScore } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
+import { type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { strengthsOf } from '../../src/report/strengths.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Score } from '../../src/score/score.ts';
@@ -32,7 +33,7 @@ export interface ScriptResult {
   readonly draft: number;
   /** One of the two. */
   readonly facts?: ScriptFacts;
-  readonly error?: Unreadable;
+  readonly error?: Refusal;
   /** The failure was not the file's: worth another try. */
   readonly again?: true;
   /** Where the script departs from the notes that the brief gives. */
@@ -49,7 +50,7 @@ export interface GivenCheck {
 /** Never throws for a bad file: what can't be read is told in `error`. */
 export default function reviewScript(task: ScriptTask): ScriptResult {
   const opened = openScore(task.content);
-  if (!opened.ok) return { ...whose(task, ''), error: opened.error };
+  if (!opened.ok) return { ...whose(task, ''), error: refusalOf(opened) };
   const brief = task.brief === undefined ? undefined : readBrief(task.brief).brief;
   const review = reviewScore(opened.score, task.profile);
   const strengths = strengthsOf(review).map(({ sentence }) => sentence);

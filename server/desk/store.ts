@@ -14,9 +14,9 @@ import {
 } from '../../src/desk/index.ts';
 import {
   entryOf,
-  Missing,
+  missing,
   type NewScript,
-  Outdated,
+  outdated,
   type Proposed,
   type Row,
   type Script,
@@ -59,7 +59,7 @@ export class Desk {
   /**
    * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again; with
    * another pattern of file names, those of which nobody knows whose they are.
-   * @throws {Outdated}
+   * @throws {Refused}
    */
   changeStack(id: number, seen: number, settings: StackSettings): Stack {
     const known = this.stack(id);
@@ -96,10 +96,10 @@ export class Desk {
       .map((row) => stackOf(row as Row));
   }
 
-  /** @throws {Missing} */
+  /** @throws {Refused} */
   stack(id: number): Stack {
     const row = this.db.prepare('SELECT * FROM stacks WHERE id = ?').get(id);
-    if (row === undefined) throw new Missing(`There is no stack ${id} on this desk.`);
+    if (row === undefined) throw missing(`There is no stack ${id} on this desk.`);
     return stackOf(row as Row);
   }
 
@@ -185,10 +185,10 @@ export class Desk {
     for (const row of rows) yield scriptOf(row as Row) as Script & { facts: ScriptFacts };
   }
 
-  /** @throws {Missing} */
+  /** @throws {Refused} */
   script(id: number): Script {
     const row = this.db.prepare('SELECT * FROM scripts WHERE id = ?').get(id);
-    if (row === undefined) throw new Missing(`There is no script ${id} on this desk.`);
+    if (row === undefined) throw missing(`There is no script ${id} on this desk.`);
     return scriptOf(row as Row);
   }
 
@@ -199,10 +199,10 @@ export class Desk {
       .all(stack) as { id: number; file: string; sum: string }[];
   }
 
-  /** The file as it was handed in. @throws {Missing} */
+  /** The file as it was handed in. @throws {Refused} */
   content(id: number): Uint8Array {
     const bytes = this.db.prepare('SELECT content FROM scripts WHERE id = ?').pluck().get(id);
-    if (!(bytes instanceof Uint8Array)) throw new Missing(`There is no script ${id} on this desk.`);
+    if (!(bytes instanceof Uint8Array)) throw missing(`There is no script ${id} on this desk.`);
     return bytes;
   }
 
@@ -218,7 +218,7 @@ export class Desk {
     return row === undefined ? undefined : scriptOf(row as Row);
   }
 
-  /** Sets whose script it is, or that the teacher has finished with it. @throws {Outdated} */
+  /** Sets whose script it is, or that the teacher has finished with it. @throws {Refused} */
   changeScript(
     id: number,
     seen: number,
@@ -258,7 +258,7 @@ export class Desk {
 
   /**
    * Stores a decision. `seen` is the revision of what it is about (a script, or for a decision about the whole class
-   * the stack) that the person had before them; `beside` the rule whose finding a remark was written beside. @throws {Outdated} @throws {Missing}
+   * the stack) that the person had before them; `beside` the rule whose finding a remark was written beside. @throws {Refused}
    */
   decide(
     stack: number,
@@ -298,12 +298,12 @@ export class Desk {
       .run(decision.id, stack, script ?? null, JSON.stringify(decision));
   }
 
-  /** What a decision was about: needed to undo it. @throws {Missing} */
+  /** What a decision was about: needed to undo it. @throws {Refused} */
   whereDecided(id: string): { readonly stack: number; readonly script?: number } {
     const row = this.db.prepare('SELECT stack, script FROM decisions WHERE id = ?').get(id) as
       | { stack: number; script: number | null }
       | undefined;
-    if (row === undefined) throw new Missing('There is no such decision on this desk.');
+    if (row === undefined) throw missing('There is no such decision on this desk.');
     return row.script === null ? { stack: row.stack } : { stack: row.stack, script: row.script };
   }
 
@@ -321,7 +321,7 @@ export class Desk {
 
   // Marks
 
-  /** Stores a mark, or takes the one at a criterion back. @throws {Outdated} */
+  /** Stores a mark, or takes the one at a criterion back. @throws {Refused} */
   mark(script: number, seen: number, mark: Mark | { readonly takeBack: string }): void {
     const criterion = 'takeBack' in mark ? mark.takeBack : mark.criterion;
     this.db
@@ -369,13 +369,13 @@ export class Desk {
     const raised = this.db
       .prepare('UPDATE scripts SET revision = revision + 1 WHERE id = ? AND revision = ?')
       .run(id, seen);
-    if (raised.changes === 0) throw new Outdated(this.script(id).revision);
+    if (raised.changes === 0) throw outdated(this.script(id).revision);
   }
 
   #raiseStack(id: number, seen: number): void {
     const raised = this.db
       .prepare('UPDATE stacks SET revision = revision + 1 WHERE id = ? AND revision = ?')
       .run(id, seen);
-    if (raised.changes === 0) throw new Outdated(this.stack(id).revision);
+    if (raised.changes === 0) throw outdated(this.stack(id).revision);
   }
 }

@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import express, { Router } from 'express';
-import { Problem } from '../problem.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
 
 /** Serves the folder the page was built into; where it is missing, says how to build it. */
 export function pageRoutes(folder: string | undefined): Router {
@@ -22,10 +22,9 @@ export function pageRoutes(folder: string | undefined): Router {
       next();
       return;
     }
-    throw new Problem(
-      503,
-      'The page is not built yet',
-      'Build it with `npm run build`, then load this address again. Or run `npm start`, which does both.',
+    throw new Refused(
+      'The page is not built yet. Build it with `npm run build`, then load this address again. Or run `npm start`, which does both.',
+      { kind: 'unready' },
     );
   });
   return router;

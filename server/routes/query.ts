@@ -1,7 +1,7 @@
 /** Validates what comes in an address or a body. */
 import { z } from 'zod';
 import { DEFAULT_PROFILE, PROFILES, profileNamed } from '../../src/profiles/list.ts';
-import { Problem } from '../problem.ts';
+import { unclear } from '../problem.ts';
 
 /** The name of a profile that is built in; gives the profile. */
 export const profileName = z
@@ -13,11 +13,5 @@ export const profileName = z
 export function parseQuery<S extends z.ZodType>(schema: S, value: unknown): z.output<S> {
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
-  const errors = parsed.error.issues.map(({ path, message }) => ({ at: path.join('.'), message }));
-  throw new Problem(
-    400,
-    'Bad request',
-    errors.map(({ at, message }) => (at === '' ? message : `${at}: ${message}`)).join('; '),
-    { errors },
-  );
+  throw unclear(parsed.error);
 }

@@ -2,9 +2,9 @@
 import express, { type Request, Router } from 'express';
 import { z } from 'zod';
 import { type FileKind, openScore } from '../../src/open/open.ts';
-import { jsonFailure, jsonReview } from '../../src/report/json.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
+import { jsonReview } from '../../src/report/json.ts';
 import { reviewScore } from '../../src/review/review.ts';
-import { Problem } from '../problem.ts';
 import { parseQuery, profileName } from './query.ts';
 
 /** The media types an exercise may come in, and what our reader makes of each. */
@@ -32,13 +32,7 @@ export function reviewRoutes({ mostBytes }: { readonly mostBytes: number }): Rou
     (request, response) => {
       const { file, profile } = parseQuery(querySchema, request.query);
       const opened = openScore(bodyOf(request), mediaKind(request));
-      if (!opened.ok) {
-        const { error } = jsonFailure(file, opened.error);
-        throw new Problem(422, 'Not a four-part exercise that can be read', error.message, {
-          ...error,
-          message: undefined,
-        });
-      }
+      if (!opened.ok) throw new Refused(opened.message, { ...opened, kind: 'unreadable' });
       const review = reviewScore(opened.score, profile);
       response.json({ review: jsonReview(file, review), score: opened.score });
     },
@@ -53,11 +47,9 @@ function mediaKind(request: Request): FileKind | undefined {
 
 function refuseOtherTypes(request: Request, _response: unknown, next: () => void): void {
   if (mediaKind(request) === undefined) {
-    throw new Problem(
-      415,
-      'Unknown kind of file',
+    throw new Refused(
       `Send an exercise as text/plain (our notation), application/vnd.recordare.musicxml+xml or application/vnd.recordare.musicxml; this was ${request.headers['content-type'] ?? 'sent without a content type'}.`,
-      { accepted: Object.keys(MEDIA_TYPES) },
+      { kind: 'unknown kind', more: { accepted: Object.keys(MEDIA_TYPES) } },
     );
   }
   next();

@@ -4,9 +4,10 @@ import type { LabelStyle } from '../harmony/words/labels.ts';
 import { type WriteOptions, writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
 import { type Opened, openScore } from '../open/open.ts';
+import { Refused } from '../refusal/refusal.ts';
 import { annotationsOf } from '../report/annotations.ts';
 import { type Review, reviewScore } from '../review/review.ts';
-import { EXIT, UsageError } from './exit.ts';
+import { EXIT } from './exit.ts';
 import { readInput, reason } from './input.ts';
 import { loadProfile } from './profile.ts';
 
@@ -38,7 +39,7 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
   const ending = /\.([a-z]+)$/i.exec(output)?.[1]?.toLowerCase() ?? '';
   const write = Object.hasOwn(WRITERS, ending) ? WRITERS[ending] : undefined;
   if (write === undefined) {
-    throw new UsageError(
+    throw new Refused(
       `What to write is told by the ending, and “${output}” has none that is known. Use one of: ${Object.keys(
         WRITERS,
       )
@@ -48,17 +49,17 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
   }
   const profile = await loadProfile(options.profile);
   const input = await readInput(file);
-  if (!input.ok) throw new UsageError(`${file}: ${input.message}`);
+  if (!input.ok) throw new Refused(`${file}: ${input.message}`);
   const opened = openScore(input.bytes);
   if (!opened.ok) {
-    const { message, line } = opened.error;
-    throw new UsageError(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
+    const { message, line } = opened;
+    throw new Refused(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
   }
   const written = write(reviewScore(opened.score, profile), labels, opened.layout);
   try {
     await writeFile(output, written);
   } catch (error) {
-    throw new UsageError(`${output}: ${reason(error)}`);
+    throw new Refused(`${output}: ${reason(error)}`);
   }
   return EXIT.fine;
 }

@@ -1,13 +1,12 @@
 /** Bytes of the files named on the command line; `-` is standard input. */
 import { readFile, stat } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
+import { type Outcome, refuse } from '../refusal/refusal.ts';
 
 /** Larger files are refused before they are read: an exercise has some kilobytes. */
 const MOST_BYTES = 64 * 1024 * 1024;
 
-export type Bytes =
-  | { readonly ok: true; readonly bytes: Uint8Array }
-  | { readonly ok: false; readonly message: string };
+export type Bytes = Outcome<{ readonly bytes: Uint8Array }>;
 
 /** The bytes of a file, or a sentence saying why there are none. Never throws. */
 export async function readInput(file: string): Promise<Bytes> {
@@ -28,10 +27,6 @@ export async function readInput(file: string): Promise<Bytes> {
   } catch (error) {
     return refuse(reason(error));
   }
-}
-
-function refuse(message: string): Bytes {
-  return { ok: false, message };
 }
 
 /** What went wrong with a file, in words; the code of the system for what is rare. */

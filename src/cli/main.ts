@@ -1,7 +1,8 @@
 #!/usr/bin/env -S npx tsx
 /** The command line. Each command's code is loaded when it is asked for, so that `review` starts quickly. */
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { EXIT, UsageError } from './exit.ts';
+import { Refused } from '../refusal/refusal.ts';
+import { EXIT } from './exit.ts';
 import { labelOption } from './labels.ts';
 
 const program = new Command('partwise')
@@ -128,7 +129,7 @@ try {
 } catch (error) {
   if (error instanceof CommanderError) {
     process.exitCode = error.exitCode === 0 ? EXIT.fine : EXIT.unreadable;
-  } else if (error instanceof UsageError) {
+  } else if (error instanceof Refused) {
     process.exitCode = EXIT.unreadable;
     process.stderr.write(`${error.message}\n`);
   } else {

@@ -3,7 +3,8 @@ import { existsSync, watch } from 'node:fs';
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import type { MarkingDesk } from '../../server/main.ts';
-import { EXIT, UsageError } from './exit.ts';
+import { Refused } from '../refusal/refusal.ts';
+import { EXIT } from './exit.ts';
 import { reason } from './input.ts';
 import { briefIn, filesIn } from './mark-files.ts';
 import { openPage } from './open-page.ts';
@@ -32,28 +33,23 @@ export interface MarkOptions {
 /** Takes in what is new in the folder, then does what else is asked for. */
 export async function markCommand(folder: string, options: MarkOptions): Promise<number> {
   const place = resolve(folder);
-  if (!existsSync(place)) throw new UsageError(`There is no folder ${folder}.`);
+  if (!existsSync(place)) throw new Refused(`There is no folder ${folder}.`);
   const path =
     options.desk ??
     join((await stat(place)).isDirectory() ? place : join(place, '..'), 'desk', 'desk.sqlite');
   const service = await import('../../server/main.ts');
+  if (options.restore !== undefined) {
+    const { kept } = await service.restoreDesk(path, options.restore);
+    say(
+      `The desk is as it was in ${options.restore}.${kept === undefined ? '' : ` What stood there before is kept as ${kept}.`}`,
+    );
+    return EXIT.fine;
+  }
+  const desk = await service.openDesk(path);
   try {
-    if (options.restore !== undefined) {
-      const { kept } = await service.restoreDesk(path, options.restore);
-      say(
-        `The desk is as it was in ${options.restore}.${kept === undefined ? '' : ` What stood there before is kept as ${kept}.`}`,
-      );
-      return EXIT.fine;
-    }
-    const desk = await service.openDesk(path);
-    try {
-      return await work(desk, place, path, options);
-    } finally {
-      await desk.close();
-    }
-  } catch (error) {
-    if (await service.isDeskRefusal(error)) throw new UsageError((error as Error).message);
-    throw error;
+    return await work(desk, place, path, options);
+  } finally {
+    await desk.close();
   }
 }
 
@@ -164,7 +160,7 @@ async function textOption(name: string, file: string | undefined): Promise<Recor
   try {
     return { [name]: await readFile(file, 'utf8') };
   } catch (error) {
-    throw new UsageError(`--${name} ${file}: ${reason(error)}`);
+    throw new Refused(`--${name} ${file}: ${reason(error)}`);
   }
 }
 
@@ -178,7 +174,7 @@ async function writeOut(file: string, chunks: Iterable<string>): Promise<void> {
   try {
     await writeFile(file, chunks);
   } catch (error) {
-    throw new UsageError(`${file}: ${reason(error)}`);
+    throw new Refused(`${file}: ${reason(error)}`);
   }
 }
 

@@ -2,7 +2,7 @@
 import Table from 'cli-table3';
 import pc from 'picocolors';
 import { type LabelStyle, numeral, printKey } from '../harmony/words/labels.ts';
-import type { Unreadable } from '../open/open.ts';
+import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
 import { homeKey } from '../report/key.ts';
 import { counted, list, printVoices } from '../report/sentences.ts';
@@ -22,7 +22,7 @@ const PAINT: Readonly<Record<Severity, (text: string) => string>> = {
   remark: (text) => colour.dim(text),
 };
 
-export function printFailure(file: string, error: Unreadable): string {
+export function printFailure(file: string, error: Refusal): string {
   const lines = [`${file}: could not be read.`];
   const problems = error.problems ?? [error];
   for (const { message, line, column } of problems) {

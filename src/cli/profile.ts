@@ -1,31 +1,31 @@
 /** `--profile`: a house profile by its name, or a teacher's own from a JSON file. */
 import { PROFILES, profileNamed } from '../profiles/list.ts';
 import type { Profile } from '../profiles/profile.ts';
-import { UsageError } from './exit.ts';
+import { Refused } from '../refusal/refusal.ts';
 import { readInput } from './input.ts';
 
-/** @throws {UsageError} naming every error in a file. */
+/** @throws {Refused} naming every error in a file. */
 export async function loadProfile(asked: string): Promise<Profile> {
   const known = profileNamed(asked);
   if (known !== undefined) return known;
   if (!/[./\\]/.test(asked)) {
     const names = PROFILES.map(({ name }) => name).join(', ');
-    throw new UsageError(
+    throw new Refused(
       `There is no profile called “${asked}”. Built in are ${names}; your own is named by its file: --profile ours.json`,
     );
   }
   const input = await readInput(asked);
-  if (!input.ok) throw new UsageError(`${asked}: ${input.message}`);
+  if (!input.ok) throw new Refused(`${asked}: ${input.message}`);
   let data: unknown;
   try {
     data = JSON.parse(new TextDecoder().decode(input.bytes));
   } catch (error) {
-    throw new UsageError(`${asked} is no JSON: ${(error as Error).message}`);
+    throw new Refused(`${asked} is no JSON: ${(error as Error).message}`);
   }
   // Only a profile of one's own needs the checker, and what it checks with.
   const { readProfile } = await import('../profiles/read.ts');
   const read = readProfile(data);
   if (!read.ok)
-    throw new UsageError([`${asked} is no profile that can be used:`, ...read.errors].join('\n  '));
+    throw new Refused([`${asked} is no profile that can be used:`, ...read.message.split('\n')].join('\n  '));
   return read.profile;
 }

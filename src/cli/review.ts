@@ -1,10 +1,11 @@
 /** `partwise review`: one exercise after another, for people or as JSON lines. */
 
 import type { LabelStyle } from '../harmony/words/labels.ts';
-import { openScore, type Unreadable } from '../open/open.ts';
+import { openScore } from '../open/open.ts';
 import type { Profile } from '../profiles/profile.ts';
+import { type Outcome, refuse } from '../refusal/refusal.ts';
 import { jsonFailure, jsonReview } from '../report/json.ts';
-import { reviewScore } from '../review/review.ts';
+import { type Review, reviewScore } from '../review/review.ts';
 import { EXIT } from './exit.ts';
 import { readInput } from './input.ts';
 import { loadProfile } from './profile.ts';
@@ -30,22 +31,18 @@ export async function reviewCommand(files: readonly string[], options: ReviewOpt
     if (paper) {
       if (index > 0) process.stdout.write('\n');
       if (outcome.ok) process.stdout.write(paper.printReview(file, outcome.review, options.labels));
-      else process.stderr.write(paper.printFailure(file, outcome.error));
+      else process.stderr.write(paper.printFailure(file, outcome));
     } else {
-      const line = outcome.ok ? jsonReview(file, outcome.review) : jsonFailure(file, outcome.error);
+      const line = outcome.ok ? jsonReview(file, outcome.review) : jsonFailure(file, outcome);
       process.stdout.write(`${JSON.stringify(line)}\n`);
     }
   }
   return status;
 }
 
-type Outcome =
-  | { readonly ok: true; readonly review: ReturnType<typeof reviewScore> }
-  | { readonly ok: false; readonly error: Unreadable };
-
-async function reviewFile(file: string, profile: Profile): Promise<Outcome> {
+async function reviewFile(file: string, profile: Profile): Promise<Outcome<{ readonly review: Review }>> {
   const input = await readInput(file);
-  if (!input.ok) return { ok: false, error: { message: input.message } };
+  if (!input.ok) return input;
   const opened = openScore(input.bytes);
   if (!opened.ok) return opened;
   try {
@@ -53,9 +50,6 @@ async function reviewFile(file: string, profile: Profile): Promise<Outcome> {
   } catch (error) {
     // No score is known to stop a review; if one does, the others in the stack still come.
     const reason = error instanceof Error ? error.message : String(error);
-    return {
-      ok: false,
-      error: { message: `The music was read, but its review stopped, which is our mistake (${reason}).` },
-    };
+    return refuse(`The music was read, but its review stopped, which is our mistake (${reason}).`);
   }
 }

@@ -1,11 +1,12 @@
 /** `partwise rules` and `partwise explain`. */
 import pc from 'picocolors';
+import { Refused } from '../refusal/refusal.ts';
 import { explainRule } from '../report/explain.ts';
 import { jsonRules } from '../report/rules.ts';
 import { wrap } from '../report/wrap.ts';
 import { RULES } from '../rules/list.ts';
 import { FAMILIES } from '../rules/rule.ts';
-import { EXIT, UsageError } from './exit.ts';
+import { EXIT } from './exit.ts';
 
 const colour = pc.createColors(process.stdout.isTTY === true && pc.isColorSupported);
 
@@ -34,7 +35,7 @@ export function explainCommand(id: string): number {
     const near = RULES.filter((r) => sharesWord(r.id, id)).map((r) => r.id);
     const advice =
       near.length > 0 ? `Did you mean: ${near.join(', ')}?` : 'See the list with: partwise rules';
-    throw new UsageError(`There is no rule called “${id}”. ${advice}`);
+    throw new Refused(`There is no rule called “${id}”. ${advice}`);
   }
   process.stdout.write(explainRule(rule));
   return EXIT.fine;

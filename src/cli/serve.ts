@@ -1,5 +1,7 @@
 /** `partwise serve`: starts the service, and opens the page where asked. */
-import { EXIT, UsageError } from './exit.ts';
+
+import { Refused } from '../refusal/refusal.ts';
+import { EXIT } from './exit.ts';
 import { openPage } from './open-page.ts';
 
 export interface ServeOptions {
@@ -12,7 +14,7 @@ export interface ServeOptions {
 export async function serveCommand(options: ServeOptions): Promise<number> {
   const { serve } = await import('../../server/main.ts');
   const service = await serve(options).catch((error: NodeJS.ErrnoException) => {
-    throw new UsageError(whyNot(error, options));
+    throw new Refused(whyNot(error, options));
   });
   process.stdout.write(`The page is at ${service.address}\nStop with Ctrl-C.\n`);
   if (options.open && !(await openPage(service.address))) {

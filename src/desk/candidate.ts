@@ -1,5 +1,6 @@
 /** Whose script a file is, and which draft: read from its name, or from the title in it. No names are needed. */
 import { z } from 'zod';
+import { type Outcome, refuse } from '../refusal/refusal.ts';
 
 export interface Identity {
   /** As written, letters and digits: `4012`, `A1007`. */
@@ -9,10 +10,8 @@ export interface Identity {
   readonly foundIn: 'file name' | 'title';
 }
 
-export type CandidateReading =
-  | ({ readonly ok: true } & Identity)
-  /** Why, and what to do: a person must say whose script it is. */
-  | { readonly ok: false; readonly message: string };
+/** Refused where a person must say whose script it is. */
+export type CandidateReading = Outcome<Identity>;
 
 /** Names and titles are cut before they are looked at, so that no pattern can take long over them. */
 const MOST_CHARACTERS = 120;
@@ -46,15 +45,9 @@ export const candidatePatternSchema = z
 export type CandidatePattern = z.infer<typeof candidatePatternSchema>;
 
 /** Reads a pattern, or says in a sentence why it can't be used. */
-export function readCandidatePattern(
-  text: string,
-):
-  | { readonly ok: true; readonly pattern: CandidatePattern }
-  | { readonly ok: false; readonly message: string } {
+export function readCandidatePattern(text: string): Outcome<{ readonly pattern: CandidatePattern }> {
   const read = candidatePatternSchema.safeParse(text);
-  return read.success
-    ? { ok: true, pattern: read.data }
-    : { ok: false, message: read.error.issues[0]!.message };
+  return read.success ? { ok: true, pattern: read.data } : refuse(read.error.issues[0]!.message);
 }
 
 /**
@@ -73,13 +66,11 @@ export function candidateOf(fileName: string, title: string, pattern?: Candidate
   const [found, foundIn] =
     inName.candidate !== undefined ? [inName, 'file name' as const] : [inTitle, 'title' as const];
   if (found.candidate === undefined)
-    return {
-      ok: false,
-      message:
-        pattern === undefined
-          ? 'Neither the file’s name nor its title shows a candidate number; say whose script it is.'
-          : `Neither the file’s name nor its title fits the pattern ${pattern}; say whose script it is, or change the pattern.`,
-    };
+    return refuse(
+      pattern === undefined
+        ? 'Neither the file’s name nor its title shows a candidate number; say whose script it is.'
+        : `Neither the file’s name nor its title fits the pattern ${pattern}; say whose script it is, or change the pattern.`,
+    );
   const draft = found.draft ?? inName.draft ?? folderDraft(parts.at(-2)) ?? inTitle.draft;
   return { ok: true, candidate: found.candidate, ...(draft === undefined ? {} : { draft }), foundIn };
 }

@@ -1,5 +1,6 @@
 /** Marks: given by a teacher, criterion by criterion, added up, and laid side by side for moderation. */
 import { z } from 'zod';
+import { type Outcome, refuse } from '../refusal/refusal.ts';
 import { inWords } from '../rules/wording.ts';
 import { type Criterion, fullMarks, outOf, type Scheme } from './scheme.ts';
 
@@ -18,9 +19,7 @@ export const markSchema = z
   .brand<'Mark'>();
 export type Mark = z.infer<typeof markSchema>;
 
-export type MarkGiven =
-  | { readonly ok: true; readonly mark: Mark }
-  | { readonly ok: false; readonly message: string };
+export type MarkGiven = Outcome<{ readonly mark: Mark }>;
 
 /** Gives a mark at one criterion: whole or half marks, from 0 to what the criterion is out of. */
 export function giveMark(
@@ -30,14 +29,12 @@ export function giveMark(
   made: { readonly at: string; readonly by?: string },
 ): MarkGiven {
   const found = scheme.criteria.find(({ id }) => id === criterion);
-  if (found === undefined)
-    return { ok: false, message: `The mark scheme has no criterion "${criterion.slice(0, 40)}".` };
+  if (found === undefined) return refuse(`The mark scheme has no criterion "${criterion.slice(0, 40)}".`);
   const most = outOf(found);
   if (!(marks >= 0 && marks <= most) || (marks * 2) % 1 !== 0)
-    return {
-      ok: false,
-      message: `${found.name} is marked from 0 to ${most}, in whole or half marks; ${marks} is no such mark.`,
-    };
+    return refuse(
+      `${found.name} is marked from 0 to ${most}, in whole or half marks; ${marks} is no such mark.`,
+    );
   return { ok: true, mark: markSchema.parse({ criterion, marks, ...made }) };
 }
 

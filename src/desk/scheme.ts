@@ -3,6 +3,7 @@
  * suggest a level, what each level needs. It is a JSON file that can be read and written by hand.
  */
 import { z } from 'zod';
+import { type Outcome, refuse, refuseAll } from '../refusal/refusal.ts';
 import { FAMILIES } from '../rules/rule.ts';
 import { MEASURE_NAMES } from './measures.ts';
 
@@ -69,32 +70,24 @@ export type Figure = z.infer<typeof figureSchema>;
 /** The most characters that a scheme's file may have. */
 const MOST_CHARACTERS = 200_000;
 
-export type SchemeReading =
-  | { readonly ok: true; readonly scheme: Scheme }
-  /** Every mistake, each as a sentence that says where. */
-  | { readonly ok: false; readonly problems: readonly string[] };
+/** A refusal has every mistake, each as a sentence that says where. */
+export type SchemeReading = Outcome<{ readonly scheme: Scheme }>;
 
 /** Reads a scheme from its file's text. Never throws. */
 export function readScheme(text: string): SchemeReading {
   if (text.length > MOST_CHARACTERS)
-    return {
-      ok: false,
-      problems: [
-        `The mark scheme is ${text.length} characters long; at most ${MOST_CHARACTERS} can be read. Is it the right file?`,
-      ],
-    };
+    return refuse(
+      `The mark scheme is ${text.length} characters long; at most ${MOST_CHARACTERS} can be read. Is it the right file?`,
+    );
   let data: unknown;
   try {
     data = JSON.parse(text);
   } catch {
-    return {
-      ok: false,
-      problems: ['The mark scheme is not JSON: look for a missing comma, quote or bracket.'],
-    };
+    return refuse('The mark scheme is not JSON: look for a missing comma, quote or bracket.');
   }
   const read = schemeSchema.safeParse(data);
   if (read.success) return { ok: true, scheme: read.data };
-  return { ok: false, problems: read.error.issues.map((issue) => `${placeIn(issue.path)}${issue.message}`) };
+  return refuseAll(read.error.issues.map((issue) => ({ message: `${placeIn(issue.path)}${issue.message}` })));
 }
 
 /** `Criterion 2, level 1, marks: ` for the path of a complaint. */

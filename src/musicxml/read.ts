@@ -1,4 +1,5 @@
 /** Any MusicXML file's bytes → {@link Score}, or the sentence that says why not. */
+import { type Outcome, refusalOf, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { isArchive, unpackScore } from './archive.ts';
 import { assemble } from './assemble.ts';
@@ -14,16 +15,8 @@ export interface ReadOptions {
   readonly voices?: VoiceAssignment;
 }
 
-export type MusicXmlReading =
-  | { readonly ok: true; readonly score: Score; readonly assignment: Assignment }
-  | {
-      readonly ok: false;
-      /** What was found, what is needed, and what to do. */
-      readonly message: string;
-      /** Counted from 1, in the unpacked XML. */
-      readonly line?: number;
-      readonly column?: number;
-    };
+/** Lines and columns of a refusal are those of the unpacked XML. */
+export type MusicXmlReading = Outcome<{ readonly score: Score; readonly assignment: Assignment }>;
 
 /** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
 export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
@@ -40,18 +33,10 @@ export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): Musi
     const score = assemble(source, lines, [...remarks, ...source.remarks]);
     return { ok: true, score, assignment };
   } catch (error) {
-    if (error instanceof Refusal) {
-      return {
-        ok: false,
-        message: error.message,
-        ...(error.line === undefined ? {} : { line: error.line }),
-        ...(error.column === undefined ? {} : { column: error.column }),
-      };
-    }
+    if (error instanceof Refusal) return { ok: false, ...refusalOf(error) };
     // A mistake of ours, not of the file; the door stays shut all the same, and the fuzzer looks for this sentence.
-    return {
-      ok: false,
-      message: `The file could not be read because of a mistake in Partwise itself (${error instanceof Error ? error.message : String(error)}). Please report it.`,
-    };
+    return refuse(
+      `The file could not be read because of a mistake in Partwise itself (${error instanceof Error ? error.message : String(error)}). Please report it.`,
+    );
   }
 }

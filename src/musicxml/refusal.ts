@@ -1,16 +1,5 @@
-/** Why a file was not read, as a sentence; thrown inside this folder only and caught at its door. */
-export class Refusal extends Error {
-  readonly line: number | undefined;
-  readonly column: number | undefined;
-
-  /** @param place line and column counted from 1, where the file has lines. */
-  constructor(message: string, place?: { readonly line: number; readonly column: number }) {
-    super(message);
-    this.name = 'Refusal';
-    this.line = place?.line;
-    this.column = place?.column;
-  }
-}
+/** What a file's refusal needs: thrown inside this folder and caught at its door. */
+export { Refused as Refusal } from '../refusal/refusal.ts';
 
 /** Text from a file, short enough and plain enough to be quoted in a sentence. */
 export function quoted(text: string, most = 40): string {

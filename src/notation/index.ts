@@ -1,11 +1,11 @@
 /** The compact text notation, both ways. */
+export type { Problem } from '../refusal/refusal.ts';
 export { parseKeySignature, printKeySignature } from './headers.ts';
 export { printNotation } from './print.ts';
 export {
   type ExtraHeader,
   type NotationOptions,
   type NotationReading,
-  type Problem,
   readNotation,
   type Span,
 } from './read.ts';

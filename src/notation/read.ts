@@ -23,6 +23,7 @@
  * - `key` and `metre` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only
  *   (`upbeat: 1` makes it one beat long).
  */
+import type { Problem } from '../refusal/refusal.ts';
 import { buildScore, type DraftBar } from '../score/build.ts';
 import { byVoice, type KeySignature, type Score, VOICES, type VoiceName } from '../score/score.ts';
 import { lastBegun } from '../score/search.ts';
@@ -44,13 +45,6 @@ import {
   type VoiceBar,
   VoiceWriter,
 } from './voice.ts';
-
-/** Something that could not be read, and where. Line and column count from 1. */
-export interface Problem {
-  readonly message: string;
-  readonly line: number;
-  readonly column: number;
-}
 
 /** Where in the text a note or rest stands. */
 export interface Span {

@@ -4,36 +4,21 @@
  */
 import { type Assignment, readMusicXml } from '../musicxml/index.ts';
 import { readNotation } from '../notation/index.ts';
+import { type Outcome, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { decodeText } from './decode.ts';
 
-export interface Problem {
-  readonly message: string;
-  readonly line: number;
-  readonly column: number;
-}
-
-/** Why a file could not be read: the first thing wrong and where, and every mistake where there are several. */
-export interface Unreadable {
-  readonly message: string;
-  readonly line?: number;
-  readonly column?: number;
-  readonly problems?: readonly Problem[];
-}
-
 export type FileKind = 'text' | 'musicxml' | 'mxl';
 
-export type Opened =
-  | {
-      readonly ok: true;
-      readonly kind: FileKind;
-      readonly score: Score;
-      /** For our text notation: the text, decoded. */
-      readonly text?: string;
-      /** For MusicXML: on how many staves the file has its voices, so that it can be handed back likewise. */
-      readonly layout?: Assignment['layout'];
-    }
-  | { readonly ok: false; readonly error: Unreadable };
+/** A refusal names the first thing wrong and where, and every mistake where there are several. */
+export type Opened = Outcome<{
+  readonly kind: FileKind;
+  readonly score: Score;
+  /** For our text notation: the text, decoded. */
+  readonly text?: string;
+  /** For MusicXML: on how many staves the file has its voices, so that it can be handed back likewise. */
+  readonly layout?: Assignment['layout'];
+}>;
 
 /** The most a text in our notation may hold, in bytes: some 2,000 bars. */
 export const MOST_TEXT_BYTES = 512 * 1024;
@@ -62,16 +47,7 @@ export function kindOf(bytes: Uint8Array): FileKind {
 
 function openMusicXml(bytes: Uint8Array, kind: FileKind): Opened {
   const read = readMusicXml(bytes);
-  if (read.ok) return { ok: true, kind, score: read.score, layout: read.assignment.layout };
-  const { message, line, column } = read;
-  return {
-    ok: false,
-    error: {
-      message,
-      ...(line === undefined ? {} : { line }),
-      ...(column === undefined ? {} : { column }),
-    },
-  };
+  return read.ok ? { ok: true, kind, score: read.score, layout: read.assignment.layout } : read;
 }
 
 function openText(bytes: Uint8Array): Opened {
@@ -94,18 +70,10 @@ export function openNotation(text: string): Opened {
   const { score, problems } = readNotation(text);
   const [first] = problems;
   if (first === undefined) return { ok: true, kind: 'text', score, text };
-  return {
-    ok: false,
-    error: {
-      message:
-        problems.length === 1 ? first.message : `${problems.length} mistakes, the first: ${first.message}`,
-      line: first.line,
-      column: first.column,
-      problems,
-    },
-  };
-}
-
-function refuse(message: string): Opened {
-  return { ok: false, error: { message } };
+  const { line, column, message } = first;
+  return refuse(problems.length === 1 ? message : `${problems.length} mistakes, the first: ${message}`, {
+    line,
+    column,
+    problems,
+  });
 }

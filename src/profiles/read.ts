@@ -17,15 +17,13 @@
  * `statement`, `basedOn` and `rules` may be left out. Everything that is wrong is told at once, each in a sentence.
  */
 import { z } from 'zod';
+import { type Outcome, refuseAll } from '../refusal/refusal.ts';
 import { RULES } from '../rules/list.ts';
 import type { Parameter, Rule } from '../rules/rule.ts';
 import { DEFAULT_PROFILE, PROFILES, profileNamed } from './list.ts';
 import type { Profile, RuleSetting } from './profile.ts';
 
-export type ProfileReading =
-  | { readonly ok: true; readonly profile: Profile }
-  /** At least one sentence. */
-  | { readonly ok: false; readonly errors: readonly string[] };
+export type ProfileReading = Outcome<{ readonly profile: Profile }>;
 
 const SEVERITIES = ['fault', 'query', 'remark', 'off'] as const;
 const MOST_RULES = 500;
@@ -74,7 +72,7 @@ export function readProfile(data: unknown): ProfileReading {
     errors.push(`“rules” has ${given.length} entries; ${MOST_RULES} are the most.`);
   const settings = given.slice(0, MOST_RULES).map(([id, value]) => readSetting(id, value));
   errors.push(...settings.flatMap((setting) => setting.errors));
-  if (!file.success || errors.length > 0) return { ok: false, errors };
+  if (!file.success || errors.length > 0) return refuseAll(errors.map((message) => ({ message })));
   const { name, statement, basedOn } = file.data;
   const base = profileNamed(basedOn ?? '') ?? DEFAULT_PROFILE;
   const rules: Record<string, RuleSetting> = { ...base.rules };

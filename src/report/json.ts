@@ -2,7 +2,7 @@
 import type { Cadence, Chord } from '../harmony/analysis.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
-import type { Unreadable } from '../open/open.ts';
+import { type Refusal, refusalOf } from '../refusal/refusal.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt, type Place, placeIn } from '../score/place.ts';
@@ -53,17 +53,11 @@ export function jsonReview(file: string, review: Review): JsonReview {
 }
 
 /** The public form of a file that could not be read. */
-export function jsonFailure(file: string, error: Unreadable): JsonFailure {
+export function jsonFailure(file: string, error: Refusal): JsonFailure {
+  const { problems, ...first } = refusalOf(error);
   return {
     file,
-    error: {
-      message: error.message,
-      ...(error.line === undefined ? {} : { line: error.line }),
-      ...(error.column === undefined ? {} : { column: error.column }),
-      ...(error.problems && error.problems.length > 1
-        ? { problems: error.problems.map(({ message, line, column }) => ({ message, line, column })) }
-        : {}),
-    },
+    error: { ...first, ...(problems && problems.length > 1 ? { problems: problems.map(refusalOf) } : {}) },
   };
 }
 

@@ -4,6 +4,7 @@
  * included; they are floats here and nowhere else. Pitches are scientific (`F#4`), note names without octave.
  */
 import { z } from 'zod';
+import { refusalSchema } from '../refusal/refusal.ts';
 import { FAMILIES } from '../rules/rule.ts';
 
 const crotchets = z.number().min(0).describe('Crotchets from the start of the score, upbeat included.');
@@ -106,21 +107,7 @@ export const jsonReviewSchema = z.object({
 
 export const jsonFailureSchema = z.object({
   file: z.string(),
-  error: z.object({
-    message: z.string(),
-    line: z.number().int().positive().optional(),
-    column: z.number().int().positive().optional(),
-    /** Where a text holds several mistakes: all of them. */
-    problems: z
-      .array(
-        z.object({
-          message: z.string(),
-          line: z.number().int().positive(),
-          column: z.number().int().positive(),
-        }),
-      )
-      .optional(),
-  }),
+  error: refusalSchema,
 });
 
 /** One line of `partwise review --json`. */

@@ -63,7 +63,7 @@ export function readCorpus(names?: readonly string[]): Piece[] {
     .sort();
   const pieces = files.map((name) => {
     const opened = openScore(new Uint8Array(readFileSync(new URL(`${name}.mxl`, CORPUS))));
-    if (!opened.ok) throw new Error(`${name}.mxl: ${opened.error.message}`);
+    if (!opened.ok) throw new Error(`${name}.mxl: ${opened.message}`);
     const human = HumanFile.parse(JSON.parse(readFileSync(new URL(`${name}.json`, CORPUS), 'utf8')));
     const texture = textureOf(opened.score);
     return {

@@ -30,7 +30,7 @@ const files = readdirSync(FOLDER)
 
 const read = files.map(({ name, bytes }) => ({ name, opened: openScore(bytes) }));
 for (const { name, opened } of read) {
-  if (!opened.ok) console.log(`${name} could not be read: ${opened.error.message}`);
+  if (!opened.ok) console.log(`${name} could not be read: ${opened.message}`);
 }
 const scores = read.flatMap(({ name, opened }) => (opened.ok ? [{ name, score: opened.score }] : []));
 const reviews = scores.map(({ name, score }) => ({ name, review: reviewScore(score, CHORALE) }));

@@ -164,7 +164,7 @@ describe('how common that is', () => {
 function scripts(candidates: number, drafts = 1): StackScript<string>[] {
   return plantedStack({ candidates, drafts, broken: false }).map((file) => {
     const opened = openScore(file.bytes);
-    if (!opened.ok) throw new Error(opened.error.message);
+    if (!opened.ok) throw new Error(opened.message);
     return {
       id: `${file.candidate}/${file.draft}`,
       candidate: file.candidate,

@@ -15,7 +15,7 @@ B: C3 D3 C3 |`;
 
 function errorsOf(data: unknown): readonly string[] {
   const reading = readProfile(data);
-  return reading.ok ? [] : reading.errors;
+  return reading.ok ? [] : (reading.problems ?? []).map(({ message }) => message);
 }
 
 describe('the house profiles', () => {
@@ -30,7 +30,7 @@ describe('the house profiles', () => {
     '%s sets only what there is',
     (_name, profile) => {
       const { ok, ...rest } = readProfile({ name: 'copy', rules: profile.rules });
-      expect(rest).not.toHaveProperty('errors');
+      expect(rest).not.toHaveProperty('problems');
       expect(ok).toBe(true);
       expect(profile.statement).toMatch(/^[A-Z].*\.$/);
     },
@@ -140,7 +140,8 @@ B: C3 F3 E3 C3 |`);
       fc.property(fc.jsonValue(), fc.constantFrom(...RULES.map((rule) => rule.id)), (value, id) => {
         expect(() => readProfile(value)).not.toThrow();
         const reading = readProfile({ name: 'mine', rules: { [id]: value } });
-        if (!reading.ok) expect(reading.errors.every((error) => /\.$|\?$/.test(error))).toBe(true);
+        if (!reading.ok)
+          expect(reading.message.split('\n').every((error) => /\.$|\?$/.test(error))).toBe(true);
       }),
       { seed: 7 },
     );

@@ -14,7 +14,7 @@ const NAMES = readdirSync(FOLDER)
 
 function reviewOf(file: string): JsonReview {
   const opened = openScore(readFileSync(new URL(file, FOLDER)));
-  if (!opened.ok) throw new Error(`${file}: ${opened.error.message}`);
+  if (!opened.ok) throw new Error(`${file}: ${opened.message}`);
   return jsonReviewSchema.parse(jsonReview(file, reviewScore(opened.score, CHORALE)));
 }
 

@@ -88,7 +88,7 @@ describe('a stack', () => {
       .send({ name: 'X', scheme: '{"name":"x"}', pattern: 'draft{draft}', brief: 'key: H major' });
     expect(answer.status).toBe(422);
     expect(answer.headers['content-type']).toMatch('application/problem+json');
-    expect(answer.body.errors.length).toBeGreaterThanOrEqual(3);
+    expect(answer.body.problems.length).toBeGreaterThanOrEqual(3);
   });
 
   it('is set up otherwise later: what is left out stays, what is empty goes, an old view changes nothing', async () => {

@@ -72,7 +72,7 @@ describe('POST /api/reviews', () => {
         .send('key: C major');
       expect(answer.status, query).toBe(400);
       expect(answer.headers['content-type']).toBe(PROBLEM);
-      expect(answer.body.errors.length).toBeGreaterThan(0);
+      expect(answer.body.problems.length).toBeGreaterThan(0);
     }
   });
 });

@@ -1,6 +1,7 @@
 /** What the forms say, as exercises and briefs. */
 import { type Brief, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
 import { parseKeySignature } from '../../src/notation/index.ts';
+import { refuse } from '../../src/refusal/refusal.ts';
 import { VOICES } from '../../src/score/score.ts';
 import { barLength, beatLength, type Metre, scaleTicks } from '../../src/score/time.ts';
 import { emptyScore } from '../../src/writing/bars.ts';
@@ -14,7 +15,7 @@ export async function beginNew(form: FormData, take: (taken: Taken) => Promise<v
   const key = parseKeySignature(String(form.get('key'))) ?? { fifths: 0 };
   const upbeat = scaleTicks(beatLength(metre), Number(form.get('upbeat')) * 2, 2) ?? 0;
   if (upbeat >= barLength(metre)) {
-    await take({ ok: false, message: 'The upbeat must be shorter than a bar.' });
+    await take(refuse('The upbeat must be shorter than a bar.'));
     return;
   }
   const title = String(form.get('title') ?? '').trim();

@@ -3,14 +3,13 @@
 import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
 import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
+import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import type { Particulars, Source } from '../state/page.ts';
 import { type Work, workFromScore, workFromText } from '../state/work.ts';
 
 /** The work a file holds, or a sentence saying why there is none. A text with mistakes is work too: they are shown. */
-export type Taken =
-  | { readonly ok: true; readonly work: Work; readonly particulars?: Partial<Particulars> }
-  | { readonly ok: false; readonly message: string };
+export type Taken = Outcome<{ readonly work: Work; readonly particulars?: Partial<Particulars> }>;
 
 export function takeBytes(bytes: Uint8Array, name: string): Taken {
   if (kindOf(bytes) === 'text') {
@@ -22,14 +21,14 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
     if (opened.text !== undefined) return { ok: true, work: named(workFromText(opened.text), name) };
     return { ok: true, work: named(workFromScore(opened.score), name), particulars: sourceOf(bytes, name) };
   }
-  if (kindOf(bytes) === 'text' && opened.error.problems !== undefined) {
+  if (kindOf(bytes) === 'text' && opened.problems !== undefined) {
     const text = new TextDecoder().decode(bytes);
     if (looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
   }
-  const { message, line, column } = opened.error;
+  const { message, line, column } = opened;
   const where =
     line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
-  return { ok: false, message: `${name}${where}: ${message}` };
+  return refuse(`${name}${where}: ${message}`);
 }
 
 /** A larger file is not kept beside the exercise, since it would be written with every keystroke. */
@@ -45,11 +44,9 @@ function sourceOf(bytes: Uint8Array, name: string): Partial<Particulars> {
 export function withVoices(
   source: Source,
   voices: VoiceAssignment,
-):
-  | { readonly ok: true; readonly work: Work; readonly source: Source }
-  | { readonly ok: false; readonly message: string } {
+): Outcome<{ readonly work: Work; readonly source: Source }> {
   const read = readMusicXml(source.bytes, { voices });
-  if (!read.ok) return { ok: false, message: read.message };
+  if (!read.ok) return read;
   return {
     ok: true,
     work: named(workFromScore(read.score), source.name),
@@ -62,7 +59,7 @@ function takeBrief(text: string, name: string): Taken {
   const { brief, problems } = readBrief(text);
   const [first] = problems;
   if (first !== undefined)
-    return { ok: false, message: `${name} (line ${first.line}, column ${first.column}): ${first.message}` };
+    return refuse(`${name} (line ${first.line}, column ${first.column}): ${first.message}`);
   return {
     ok: true,
     work: workFromScore(brief.score),

@@ -10,7 +10,7 @@ export async function takeProfile(
   const data = parsed(await file.text());
   if (data === undefined) return `${file.name} is not JSON, as a profile must be.`;
   const reading = readProfile(data);
-  if (!reading.ok) return `${file.name}: ${reading.errors.join(' ')}`;
+  if (!reading.ok) return `${file.name}: ${reading.message.replaceAll('\n', ' ')}`;
   const { profile } = reading;
   return {
     profile: profile.name,

@@ -7,11 +7,12 @@ import { type Request, type RequestHandler, Router } from 'express';
 import { rateLimit } from 'express-rate-limit';
 import session from 'express-session';
 import { z } from 'zod';
+import { Refused } from '../../../src/refusal/refusal.ts';
 import { passphraseMatches } from '../../desk/passphrase.ts';
 import type { PrintPasses } from '../../desk/print-passes.ts';
 import { SESSION_MILLISECONDS, SessionStore } from '../../desk/session-store.ts';
 import type { Desk } from '../../desk/store.ts';
-import { Problem, sendProblem } from '../../problem.ts';
+import { sendRefusal } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
 import { json } from './answers.ts';
 
@@ -33,7 +34,7 @@ export function loopbackGuard(): RequestHandler {
     // A name that some site lets point at this machine is not ours.
     const host = hostName(request);
     if (!['127.0.0.1', 'localhost', '[::1]'].includes(host)) {
-      throw new Problem(403, 'Not from here', `The desk answers at 127.0.0.1 only, not at ${host}.`);
+      throw forbidden(`The desk answers at 127.0.0.1 only, not at ${host}.`);
     }
     refuseOtherSites(request);
     next();
@@ -74,7 +75,7 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
   router.get('/print/:pass', limit(60, 60_000), async (request, response) => {
     const { pass } = parseQuery(z.object({ pass: z.string().max(100) }), request.params);
     const place = fromThisMachine(request) ? passes.redeem(pass) : undefined;
-    if (place === undefined) throw new Problem(401, 'No such pass', 'This pass is not good, or no longer.');
+    if (place === undefined) throw signedOut('This pass is not good, or no longer.');
     await newSession(request);
     request.session.printsUntil = desk.now().getTime() + PRINT_MILLISECONDS;
     request.session.cookie.maxAge = PRINT_MILLISECONDS;
@@ -83,7 +84,7 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
   router.post('/session', limit(10, 15 * 60_000), json, async (request, response) => {
     const { passphrase } = parseQuery(z.strictObject({ passphrase: z.string().max(500) }), request.body);
     if (!(await passphraseMatches(passphrase, hash))) {
-      throw new Problem(401, 'Wrong passphrase', 'That is not the passphrase of this desk.');
+      throw signedOut('That is not the passphrase of this desk.');
     }
     // A new session for whoever signs in: one that was slipped in before is worth nothing.
     await newSession(request);
@@ -97,13 +98,9 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
       next();
       return;
     }
-    if (token === undefined) throw new Problem(401, 'Passphrase needed', 'Sign in to this desk first.');
+    if (token === undefined) throw signedOut('Sign in to this desk first.');
     if (!SAFE_METHODS.has(request.method) && !sameToken(token, request.get(TOKEN_HEADER))) {
-      throw new Problem(
-        403,
-        'Token missing',
-        'This did not come from the desk’s own page. Load the page again.',
-      );
+      throw forbidden('This did not come from the desk’s own page. Load the page again.');
     }
     next();
   });
@@ -148,7 +145,15 @@ function refuseOtherSites(request: Request): void {
   const foreign =
     (site !== undefined && site !== 'same-origin' && site !== 'none') ||
     (origin !== undefined && !sameHost(origin, request.get('host')));
-  if (foreign) throw new Problem(403, 'Not from here', 'Only the desk’s own page may change it.');
+  if (foreign) throw forbidden('Only the desk’s own page may change it.');
+}
+
+function forbidden(message: string): Refused {
+  return new Refused(message, { kind: 'forbidden' });
+}
+
+function signedOut(message: string): Refused {
+  return new Refused(message, { kind: 'signed out' });
 }
 
 function sameHost(origin: string, host: string | undefined): boolean {
@@ -175,13 +180,11 @@ function limit(most: number, windowMs: number): RequestHandler {
     standardHeaders: 'draft-8',
     legacyHeaders: false,
     handler: (_request, response) => {
-      sendProblem(
+      sendRefusal(
         response,
-        new Problem(
-          429,
-          'Too many requests',
-          'Too many requests from your address. Wait a few minutes, then try again.',
-        ),
+        new Refused('Too many requests from your address. Wait a few minutes, then try again.', {
+          kind: 'too many',
+        }),
       );
     },
   });

@@ -2,6 +2,7 @@
 import { once } from 'node:events';
 import { type Response, Router } from 'express';
 import { z } from 'zod';
+import { Refused } from '../../../src/refusal/refusal.ts';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { chromium, printToPdf } from '../../desk/pdf.ts';
@@ -14,7 +15,6 @@ import {
   moderationOf,
   sheetOf,
 } from '../../desk/reports.ts';
-import { Problem } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
 import { pageSchema, withId } from './answers.ts';
 
@@ -65,10 +65,9 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
     const { after } = parseQuery(pageSchema, request.query);
     const browser = chromium();
     if (browser === undefined) {
-      throw new Problem(
-        501,
-        'No PDF from here',
+      throw new Refused(
         'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
+        { kind: 'unable' },
       );
     }
     const place = `/stack/${stack.id}/sheets/${after}`;

@@ -2,7 +2,6 @@
 import { Router } from 'express';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { PrintPasses } from '../../desk/print-passes.ts';
-import { deskProblems } from './answers.ts';
 import { loopbackGuard, networkGuard, openSession } from './guard.ts';
 import { reportRoutes } from './reports.ts';
 import { scriptRoutes } from './scripts.ts';
@@ -20,6 +19,5 @@ export function deskRoutes(desk: MarkingDesk, passphraseHash?: string): Router {
   if (passphraseHash === undefined || passes === undefined) router.use(loopbackGuard(), openSession());
   else router.use(networkGuard(desk.desk, passphraseHash, passes));
   router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk, passes));
-  router.use(deskProblems);
   return router;
 }

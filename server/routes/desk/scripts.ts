@@ -2,13 +2,13 @@
 import { Router } from 'express';
 import { z } from 'zod';
 import { decisionSchema, giveMark, madeAgain, rankRemarks } from '../../../src/desk/index.ts';
+import { Refused } from '../../../src/refusal/refusal.ts';
 import { carriedInto, carryOver } from '../../desk/carrying.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { placeInQueue } from '../../desk/queue.ts';
-import type { Proposed } from '../../desk/records.ts';
+import { missing, type Proposed } from '../../desk/records.ts';
 import { scoreOf, sinceDraftBefore, standingOf, suggestionsFor } from '../../desk/reports.ts';
 import type { Desk } from '../../desk/store.ts';
-import { Problem } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
 import { json, revision, withId } from './answers.ts';
 
@@ -69,7 +69,7 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
     const { revision: seen, decision, beside } = parseQuery(decideSchema, request.body);
     const { stack, facts } = desk.script(id);
     if ('finding' in decision && !facts?.findings.some((finding) => finding.id === decision.finding)) {
-      throw new Problem(404, 'Not found', 'This script has no such finding.');
+      throw missing('This script has no such finding.');
     }
     const made = desk.decide(stack, id, seen, { ...decision, script: String(id) } as Proposed, beside);
     response.status(201).json({ decision: made, revision: seen + 1 });
@@ -81,7 +81,7 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
     const script = desk.script(id);
     const asked = carriedInto(desk, script)?.decisions.find(({ decision }) => decision.id === from);
     if (asked === undefined || asked.standing === 'left' || (keep && asked.standing === 'carried')) {
-      throw new Problem(404, 'Not found', 'There is no such decision about the draft before to carry over.');
+      throw missing('There is no such decision about the draft before to carry over.');
     }
     const answer = keep
       ? madeAgain(asked, String(id))
@@ -112,7 +112,7 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
     else {
       const { scheme } = desk.stack(desk.script(id).stack);
       const given = giveMark(scheme, criterion, marks, { at: desk.now().toISOString() });
-      if (!given.ok) throw new Problem(422, 'No such mark', given.message);
+      if (!given.ok) throw new Refused(given.message);
       desk.mark(id, seen, given.mark);
     }
     response.json({ marks: desk.marks(id), revision: seen + 1 });

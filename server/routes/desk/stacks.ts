@@ -4,8 +4,8 @@ import { z } from 'zod';
 import { applyDecisions } from '../../../src/desk/index.ts';
 import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
+import { allRefused, problemsIn, Refused } from '../../../src/refusal/refusal.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
-import { DeskRefused } from '../../desk/open.ts';
 import { countLatest, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
 import type { Desk } from '../../desk/store.ts';
@@ -133,9 +133,9 @@ function profileOf(text: string): NonNullable<RawSettings['profile']> {
   try {
     data = JSON.parse(text);
   } catch {
-    throw new DeskRefused('The profile is neither the name of one that is built in nor JSON.');
+    throw new Refused('The profile is neither the name of one that is built in nor JSON.');
   }
   const read = readProfile(data);
-  if (!read.ok) throw new DeskRefused(read.errors.map((error) => `The profile: ${error}`).join('\n'));
+  if (!read.ok) throw allRefused(problemsIn('The profile', read));
   return read.profile;
 }

@@ -31,7 +31,7 @@ export function readPieces(most = Number.POSITIVE_INFINITY): Piece[] {
   const files = readdirSync(FOLDER).filter((name) => name.endsWith('.mxl'));
   return files.slice(0, most).map((name) => {
     const opened = openScore(readFileSync(FOLDER + name));
-    if (!opened.ok) throw new Error(`${name} cannot be read: ${opened.error.message}`);
+    if (!opened.ok) throw new Error(`${name} cannot be read: ${opened.message}`);
     const number = name.replace('.mxl', '');
     const analysis = `${FOLDER}${number}.json`;
     const labels = existsSync(analysis) ? readLabels(analysis) : [];
