@@ -1,12 +1,13 @@
 /** Reads the harmony of a texture: phrases, keys, chords, ornaments and cadences. */
 import { noteNameAtFifths } from '../score/pitch.ts';
 import type { Texture } from '../score/texture.ts';
-import type { Analysis, Chord, Key, KeyRegion } from './analysis.ts';
+import type { Analysis, Chord, Key, KeyRegion, Phrase } from './analysis.ts';
 import { CHORD_TYPES, membersAt } from './chord-types.ts';
 import { cadencesOf } from './reading/cadences.ts';
 import { type Harmony, readHarmonies } from './reading/harmonies.ts';
 import { ornamentsOf } from './reading/ornaments.ts';
 import { phrasesOf } from './reading/phrases.ts';
+import { respell } from './reading/respelling.ts';
 import { romanOf } from './reading/roman.ts';
 import { sixFourKind } from './reading/six-four.ts';
 
@@ -16,13 +17,15 @@ import { sixFourKind } from './reading/six-four.ts';
  *
  * @param weights what the reading weighs by; the committed table unless a bench has learnt another
  */
-export function analyse(texture: Texture, weights?: Float64Array): Analysis {
+export function analyse(written: Texture, weights?: Float64Array): Analysis {
+  const { texture, misspelt } = respell(written);
   const bare = phrasesOf(texture);
   const harmonies = readHarmonies(texture, bare, weights);
-  const chords = chordsOf(texture, harmonies);
+  const chords = chordsOf(texture, harmonies, bare);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);
   return {
     texture,
+    misspelt,
     phrases,
     keys: regionsOf(chords),
     chords,
@@ -31,10 +34,14 @@ export function analyse(texture: Texture, weights?: Float64Array): Analysis {
   };
 }
 
-function chordsOf(texture: Texture, harmonies: readonly Harmony[]): Chord[] {
+function chordsOf(texture: Texture, harmonies: readonly Harmony[], phrases: readonly Phrase[]): Chord[] {
   const chords = harmonies.map((harmony, index): Chord => {
     const { at, until, root, type, inversion } = harmony;
-    const following = harmonies.slice(index + 1, index + 4).find((h) => h.root !== root || h.type !== type);
+    // A chord that closes a phrase is not named by what the next phrase begins with: a tierce before iv is a tonic.
+    const end = phrases.find((phrase) => phrase.until > at)?.until ?? until;
+    const following = harmonies
+      .slice(index + 1, index + 4)
+      .find((h) => h.at < end && (h.root !== root || h.type !== type));
     const key = keyOf(harmony);
     const members = membersAt(root, type);
     const bass = [members.root, members.third, members.fifth, members.seventh][inversion] ?? members.root;

@@ -2,7 +2,7 @@
  * What the analysis says about a texture, as plain data. Rules, reports and the page read only this file's
  * types and the questions beside them; how the answers are found is `analyse.ts`'s business.
  */
-import type { NoteName } from '../score/pitch.ts';
+import type { NoteName, Pitch } from '../score/pitch.ts';
 import type { VoiceName } from '../score/score.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
@@ -130,8 +130,16 @@ export interface Phrase {
   readonly cadence?: number;
 }
 
+/** A note written with the wrong letter: `tone` has the pitch it is read as, `written` the one in the score. */
+export interface Misspelling {
+  readonly tone: Tone;
+  readonly written: Pitch;
+}
+
 export interface Analysis {
+  /** What sounds. Misspelt notes have the name they should have; the score in it is as written. */
   readonly texture: Texture;
+  readonly misspelt: readonly Misspelling[];
   readonly phrases: readonly Phrase[];
   readonly keys: readonly KeyRegion[];
   /** In order of time. Stretches where fewer than two voices sound have no chord. */

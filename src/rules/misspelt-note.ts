@@ -7,7 +7,7 @@ import { intervalBetween } from '../score/interval.ts';
 import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
-import { beatLength } from '../score/time.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -54,20 +54,27 @@ B: A3 D3 E3*2 | A2*4! |`,
 });
 
 function misspelt(analysis: Analysis): Occurrence[] {
-  const seen = new Set<Tone>();
-  return analysis.texture.slices.flatMap((slice) => {
+  const seen = new Set<Tone>(analysis.misspelt.map(({ tone }) => tone));
+  const respelt = analysis.misspelt.map(({ tone, written }) =>
+    occurrence(analysis, { ...tone, pitch: written }),
+  );
+  const others = analysis.texture.slices.flatMap((slice) => {
     const tones = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
     return tones.flatMap((tone) => {
       if (seen.has(tone) || !isMisspelt(analysis, slice, tones, tone)) return [];
       seen.add(tone);
-      return [
-        about([tone], {
-          from: tone.at,
-          until: tone.until,
-          message: `${inVoice(tone)} is spelt with the wrong letter for its chord and key${keyWords(analysis, slice)}.`,
-        }),
-      ];
+      return [occurrence(analysis, tone)];
     });
+  });
+  return [...respelt, ...others].sort((a, b) => a.from - b.from);
+}
+
+/** `tone` as it is written. */
+function occurrence(analysis: Analysis, tone: Tone): Occurrence {
+  return about([tone], {
+    from: tone.at,
+    until: tone.until,
+    message: `${inVoice(tone)} is spelt with the wrong letter for its chord and key${keyWords(analysis, tone.at)}.`,
   });
 }
 
@@ -119,7 +126,7 @@ function leadsByLetter(analysis: Analysis, tone: Tone): boolean {
   return Math.abs(steps) === 1 && Math.abs(semitones) === 1;
 }
 
-function keyWords(analysis: Analysis, slice: Slice): string {
-  const key = keyAt(analysis, slice.at);
+function keyWords(analysis: Analysis, at: Ticks): string {
+  const key = keyAt(analysis, at);
   return key === undefined ? '' : ` (${printKey(key)})`;
 }

@@ -5,18 +5,24 @@ import { CHORD_TYPES } from '../chord-types.ts';
 import { keyFacts } from '../tonal.ts';
 
 /**
- * True where three notes or more, as spelt, make a triad, a seventh chord or an augmented sixth, of which only the
- * fifth may be missing.
+ * The root of the triad, seventh chord or augmented sixth that three notes or more, as spelt, make, of which only the
+ * fifth may be missing; undefined where they make none.
  */
-export function isChordAsSpelt(notes: readonly NoteName[]): boolean {
+export function rootAsSpelt(notes: readonly NoteName[]): NoteName | undefined {
   const places = [...new Set(notes.map(fifthsPlace))];
-  if (places.length < 3) return false;
-  return places.some((root) =>
+  if (places.length < 3) return undefined;
+  const root = places.find((place) =>
     CHORD_TYPES.some(
       ({ offsets }) =>
-        places.includes(root + offsets[1]!) && places.every((place) => offsets.includes(place - root)),
+        places.includes(place + offsets[1]!) && places.every((other) => offsets.includes(other - place)),
     ),
   );
+  return root === undefined ? undefined : noteNameAtFifths(root);
+}
+
+/** True where three notes or more make a chord as they are spelt. */
+export function isChordAsSpelt(notes: readonly NoteName[]): boolean {
+  return rootAsSpelt(notes) !== undefined;
 }
 
 /** The same sound under the other usual name: Ab for G#, C for B#. Undefined beyond single accidentals. */

@@ -1,4 +1,5 @@
-/** Which chords are worth trying for a segment: those that hold most of it. */
+/** Which chords are worth trying for a segment: those that hold most of it and contradict none of it. */
+import { CROTCHET } from '../../../score/time.ts';
 import { CHORD_TYPES, TYPE } from '../../chord-types.ts';
 import { type ChordScorer, memberAt, type Segment } from './segment.ts';
 
@@ -57,9 +58,16 @@ const OFFSETS = Int8Array.from(
 );
 /** Every distance a member may lie from its root. */
 const REACH = Int8Array.from(new Set(CHORD_TYPES.flatMap(({ offsets }) => offsets)));
+/** Sevenths whose third is the leading note: they may lack their root. */
+const dominant = (type: number): boolean => type === TYPE.M7 || type === TYPE.Fr;
 /** What a chord's rarity costs before any weight is asked. */
 const RARITY = CHORD_TYPES.map((_, type) =>
   type === TYPE.M || type === TYPE.m ? 0 : type >= TYPE.mmaj7! ? 0.1 : 0.02,
+);
+
+/** The third a triad's own third excludes, in fifths from the root; NOWHERE where there is none to mistake it for. */
+const OTHER_THIRD = Int8Array.from(CHORD_TYPES, ({ offsets }) =>
+  offsets[1] === 4 ? -3 : offsets[1] === -3 ? 4 : NOWHERE,
 );
 
 /** Makes a function that finds the candidates of the segment in hand. */
@@ -68,6 +76,7 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
   const member = memberAt;
   const [below, types, nowhere, room] = [LOWEST, CHORD_TYPES.length, NOWHERE, TRIED];
   const [offsets, reach, rarity, rootsBelow] = [OFFSETS, REACH, RARITY, ROOT_BELOW];
+  const [otherThird, fullBeat] = [OTHER_THIRD, CROTCHET];
   const lengths = new Float64Array(PLACES);
   const tried = ranked(TRIED);
   const kept = ranked(KEPT);
@@ -81,7 +90,6 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
   const rootSeen = new Uint8Array(PLACES);
   return () => {
     lengths.fill(0);
-    rootSeen.fill(0);
     tried.count = 0;
     kept.count = 0;
     found.count = 0;
@@ -93,26 +101,47 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
       lengths[place]! += segment.duration[i]!;
       total += segment.duration[i]!;
     }
-    for (let i = 0; i < segment.tones; i++) {
-      for (let b = 0; b < rootsBelow.length; b++) {
-        const root = segment.place[i]! - rootsBelow[b]!;
-        if (rootSeen[root + below]) continue;
-        rootSeen[root + below] = 1;
-        tryRoot(root, total, places);
-      }
-    }
+    tryRoots(total, places, false);
+    // A cluster that no chord fits must still be read as something.
+    if (tried.count === 0) tryRoots(total, places, true);
     for (let i = 0; i < tried.count; i++)
       rank(kept, KEPT, tried.root[i]!, tried.type[i]!, scorer.chord(tried.root[i]!, tried.type[i]!));
     for (let i = 0; i < kept.count; i++) withInversions(kept.root[i]!, kept.type[i]!, kept.score[i]!);
     return found;
   };
 
-  function tryRoot(root: number, total: number, places: number): void {
+  function tryRoots(total: number, places: number, desperate: boolean): void {
+    rootSeen.fill(0);
+    for (let i = 0; i < segment.tones; i++) {
+      for (let b = 0; b < rootsBelow.length; b++) {
+        const root = segment.place[i]! - rootsBelow[b]!;
+        if (rootSeen[root + below]) continue;
+        rootSeen[root + below] = 1;
+        tryRoot(root, total, places, desperate);
+      }
+    }
+  }
+
+  /**
+   * What no ear allows: a chord against its own third; a seventh, or an augmented sixth, that lacks both its root and
+   * its leading note; a triad that lacks its root where every voice sings for a beat or more.
+   */
+  function denied(at: number, type: number): boolean {
+    const third = lengths[at + offsets[type * 4 + 1]!]! > 0;
+    if (!third && otherThird[type] !== nowhere && lengths[at + otherThird[type]!]! > 0) return true;
+    if (lengths[at]! > 0) return false;
+    if (type >= TYPE.It! || offsets[type * 4 + 3] !== nowhere) return !(third && dominant(type));
+    const { grid, from, to } = segment;
+    return grid.sounding[from] === 4 && grid.until[to - 1]! - grid.at[from]! >= fullBeat;
+  }
+
+  function tryRoot(root: number, total: number, places: number, desperate: boolean): void {
     const at = root + below;
     let reached = 0;
     for (let r = 0; r < reach.length; r++) reached += lengths[at + reach[r]!]!;
     if (reached * 2 < total) return;
     for (let type = 0; type < types; type++) {
+      if (!desperate && denied(at, type)) continue;
       const row = type * 4;
       let held = 0;
       let lacking = 0;

@@ -1,0 +1,115 @@
+/**
+ * Notes written with the wrong letter (A flat where the chord is E–G sharp–B) are read as what they sound like, so
+ * that one slip of spelling does not upset the chord, the key and all that is judged by them.
+ */
+import { intervalBetween } from '../../score/interval.ts';
+import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
+import { byVoice, type Note, VOICES } from '../../score/score.ts';
+import { type Slice, type Texture, type Tone, textureOf, toneIn } from '../../score/texture.ts';
+import { beatLength, type Ticks } from '../../score/time.ts';
+import type { Misspelling } from '../analysis.ts';
+import { rootAsSpelt } from '../questions/spelling.ts';
+
+/** The texture with every misspelt note under the name it should have; the score in it stays as written. */
+export interface Respelt {
+  readonly texture: Texture;
+  readonly misspelt: readonly Misspelling[];
+}
+
+/** A signature's seven notes lie at most 3 fifths from their middle; minor's raised degrees up to 6. */
+const IN_SIGNATURE = 3;
+const NEAR = 7;
+
+export function respell(texture: Texture): Respelt {
+  const meant = new Map<Tone, Pitch>();
+  for (const slice of texture.slices)
+    for (const voice of VOICES) {
+      const tone = toneIn(slice, voice);
+      if (tone === undefined || meant.has(tone) || tone.at !== slice.at) continue;
+      const pitch = meantBy(texture, slice, tone);
+      if (pitch !== undefined) meant.set(tone, pitch);
+    }
+  if (meant.size === 0) return { texture, misspelt: [] };
+  const { score } = texture;
+  const notes = new Map<Note, Pitch>();
+  for (const [tone, pitch] of meant) for (const note of tone.notes) notes.set(note, pitch);
+  const voices = byVoice((voice) =>
+    score.voices[voice].map((event) => {
+      const pitch = event.kind === 'note' ? notes.get(event) : undefined;
+      return pitch === undefined ? event : { ...event, pitch };
+    }),
+  );
+  const respelt = textureOf({ ...score, voices });
+  return {
+    texture: { ...respelt, score },
+    misspelt: [...meant.keys()].map((tone) => ({
+      tone: respelt.tones[tone.voice][tone.index]!,
+      written: tone.pitch,
+    })),
+  };
+}
+
+/** What a tone should have been called; undefined where it is rightly spelt, or nothing tells. */
+function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined {
+  const middle = slice.bar.key.fifths + 2;
+  const place = fifthsPlace(tone.pitch);
+  // What lies in the signature or next to it is taken at its word.
+  if (Math.abs(place - middle) <= IN_SIGNATURE + 1) return undefined;
+  const other = enharmonic(tone.pitch, place > middle ? -12 : 12);
+  if (Math.abs(fifthsPlace(other) - middle) > NEAR) return undefined;
+  const next = texture.tones[tone.voice][tone.index + 1];
+  const after = next?.at === tone.until ? next : undefined;
+  if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
+  const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
+  return soundsAs(texture, slice, tone, other, leads) ? other : undefined;
+}
+
+/** The same sound twelve places along the line of fifths, one letter away. */
+function enharmonic(pitch: Pitch, places: number): Pitch {
+  const name = noteNameAtFifths(fifthsPlace(pitch) + places);
+  const octave =
+    pitch.octave +
+    (name.step === 'B' && pitch.step === 'C' ? -1 : name.step === 'C' && pitch.step === 'B' ? 1 : 0);
+  return { ...name, octave };
+}
+
+/** A semitone to the next letter: spelt as it moves. */
+function leadsByLetter(from: Pitch, to: Pitch): boolean {
+  const { steps, semitones } = intervalBetween(from, to);
+  return Math.abs(steps) === 1 && Math.abs(semitones) === 1;
+}
+
+/** Up a semitone without a change of letter, to the root of a chord in the signature: a leading note was meant. */
+function risesByLetterOnly(texture: Texture, slice: Slice, tone: Tone, next: Tone): boolean {
+  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+  if (steps !== 0 || semitones !== 1 || tone.until - tone.at < beatLength(slice.bar.metre)) return false;
+  const goal = texture.slices.find(({ at }) => at === next.at);
+  const root = goal === undefined ? undefined : rootAsSpelt(namesIn(goal));
+  return (
+    root !== undefined && sameNoteName(root, next.pitch) && inSignature(next.pitch, slice.bar.key.fifths)
+  );
+}
+
+function inSignature(note: NoteName, fifths: number): boolean {
+  return Math.abs(fifthsPlace(note) - fifths - 2) <= IN_SIGNATURE;
+}
+
+/**
+ * For half its length or more the note makes a chord under the other name, and at no time under its own, unless it
+ * `leads` as the other would.
+ */
+function soundsAs(texture: Texture, first: Slice, tone: Tone, other: Pitch, leads: boolean): boolean {
+  let explained: Ticks = 0;
+  for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < tone.until; i++) {
+    const slice = texture.slices[i]!;
+    const names = namesIn(slice);
+    if (!leads && rootAsSpelt(names) !== undefined) return false;
+    const renamed = names.map((name) => (sameNoteName(name, tone.pitch) ? other : name));
+    if (rootAsSpelt(renamed) !== undefined) explained += slice.until - slice.at;
+  }
+  return explained * 2 >= tone.until - tone.at;
+}
+
+function namesIn(slice: Slice): NoteName[] {
+  return VOICES.flatMap((voice) => toneIn(slice, voice)?.pitch ?? []);
+}
