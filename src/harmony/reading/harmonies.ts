@@ -8,6 +8,7 @@ import { secondReadings } from './model/second.ts';
 import { parseTable } from './model/table.ts';
 import { MODES } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
+import { cutAtSeventh } from './sevenths.ts';
 
 /** One harmony of a reading, in numbers: places on the line of fifths and an index into CHORD_TYPES. */
 export interface Harmony {
@@ -44,18 +45,21 @@ export function readHarmonies(
   const grid = gridOf(texture, phrases);
   const spans = search(grid, weights);
   const others = secondReadings(grid, weights, spans, DOUBT);
-  const harmonies: Harmony[] = [];
-  for (const [i, span] of spans.entries()) {
+  const found = spans.map((span, i): Harmony => {
     const other = others[i];
-    const harmony: Harmony = {
+    return {
       at: grid.at[span.from]!,
       until: grid.until[span.to - 1]!,
       ...plain(span),
       ...(other === undefined ? {} : { other: plain(other) }),
     };
+  });
+  const starts = new Set(phrases.map(({ from }) => from));
+  const harmonies: Harmony[] = [];
+  for (const harmony of found.flatMap((one, i) => cutAtSeventh(texture, one, found[i + 1]))) {
     const last = harmonies.at(-1);
     // The search splits at phrase ends and after its longest segment; a harmony is one as long as nothing changes.
-    if (last !== undefined && grid.phraseStart[span.from] === 0 && unchanged(last, harmony))
+    if (last !== undefined && !starts.has(harmony.at) && unchanged(last, harmony))
       harmonies[harmonies.length - 1] = { ...last, until: harmony.until };
     else harmonies.push(harmony);
   }
