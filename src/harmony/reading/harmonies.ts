@@ -1,7 +1,7 @@
 /** From a texture to its harmonies: builds the grid, asks the search, and gives times back their ticks. */
 import type { Texture } from '../../score/texture.ts';
-import type { Ticks } from '../../score/time.ts';
 import type { Phrase } from '../analysis.ts';
+import type { Harmony } from './harmony.ts';
 import { gridOf } from './model/grid.ts';
 import { type Span, search } from './model/search.ts';
 import { secondReadings } from './model/second.ts';
@@ -9,19 +9,6 @@ import { parseTable } from './model/table.ts';
 import { MODES } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
 import { cutAtSeventh } from './sevenths.ts';
-
-/** One harmony of a reading, in numbers: places on the line of fifths and an index into CHORD_TYPES. */
-export interface Harmony {
-  readonly at: Ticks;
-  readonly until: Ticks;
-  readonly tonic: number;
-  readonly mode: 'major' | 'minor';
-  readonly root: number;
-  readonly type: number;
-  readonly inversion: 0 | 1 | 2 | 3;
-  /** The next best reading, where it is close. */
-  readonly other?: Pick<Harmony, 'tonic' | 'mode' | 'root' | 'type' | 'inversion'>;
-}
 
 /**
  * A second reading whose sum of weights comes so near is told. At this distance, on chorales the weights had not

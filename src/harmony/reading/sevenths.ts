@@ -4,7 +4,7 @@ import { VOICES } from '../../score/score.ts';
 import { sliceAt, type Texture, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import { CHORD_TYPES, memberIndex, TYPE } from '../chord-types.ts';
-import type { Harmony } from './harmonies.ts';
+import type { Harmony } from './harmony.ts';
 
 /** The triads that sevenths stand on, by type. */
 const TRIAD_OF: Readonly<Record<number, number>> = Object.fromEntries(
