@@ -2,7 +2,7 @@
 import './styles/page.css';
 import './engrave/engrave.css';
 import { render } from 'lit';
-import { createCommands } from './commands.ts';
+import { createCommands } from './commands/commands.ts';
 import { takeText } from './files/open.ts';
 import { createAnnouncer } from './panels/announce.ts';
 import { checkView } from './panels/check.ts';
@@ -12,9 +12,10 @@ import { keepInView } from './panels/in-view.ts';
 import { type OtherViews, pageView } from './panels/page.ts';
 import { rulesView } from './panels/rules.ts';
 import { shelfView } from './panels/shelf.ts';
-import { createStave } from './panels/stave.ts';
+import { createStave, type Stave } from './panels/stave.ts';
 import { createActions } from './state/actions.ts';
 import { openKeeping } from './state/keeping.ts';
+import { type KeyCommands, obeyKey } from './state/keys.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState, VIEWS, type View } from './state/page.ts';
 import { createShelf } from './state/shelf.ts';
 import { createStore } from './state/store.ts';
@@ -53,7 +54,17 @@ async function start(): Promise<void> {
 
   const shelf = createShelf(store, await openKeeping());
   const actions = createActions(store);
-  const { commands, attachStave, attachReviewing } = createCommands(store, actions, shelf);
+  const announcer = createAnnouncer(store, region);
+  let stave: Stave | undefined;
+  const commands = createCommands({
+    store,
+    actions,
+    shelf,
+    reviewing: createReviewing(store),
+    stave: () => stave,
+    sayAloud: announcer.say,
+  });
+  const keys: KeyCommands = { ...commands, actions };
   const others: OtherViews = { rules: rulesView, shelf: shelfView, help: helpView, check: checkView };
 
   const draw = (): void => {
@@ -62,23 +73,10 @@ async function start(): Promise<void> {
   };
   draw();
 
-  const announcer = createAnnouncer(store, region);
-  const stave = createStave(
-    document.querySelector<HTMLElement>('#stave')!,
-    store,
-    {
-      actions,
-      playOrStop: commands.playOrStop,
-      openFindingAtCaret: commands.openFindingAtCaret,
-      describeCaret: () => announcer.say(document.querySelector('#caret-words')?.textContent ?? ''),
-      letGo: commands.letGo,
-    },
-    (milliseconds) => performance.measure('partwise-drawn', { start: 0, detail: milliseconds }),
+  stave = createStave(document.querySelector<HTMLElement>('#stave')!, store, keys, (milliseconds) =>
+    performance.measure('partwise-drawn', { start: 0, detail: milliseconds }),
   );
-  attachStave(stave);
   keepInView(store, stave);
-
-  attachReviewing(createReviewing(store));
 
   let asked = false;
   store.subscribe((state, before) => {
@@ -104,20 +102,9 @@ async function start(): Promise<void> {
       requestAnimationFrame(() => requestAnimationFrame(focusView));
     });
     document.addEventListener('keydown', (event) => {
-      if (!(event.ctrlKey || event.metaKey)) return;
-      const key = event.key.toLowerCase();
-      if (key !== 'enter' && isWritingText(event.target)) return;
-      const act =
-        key === 'enter'
-          ? commands.playOrStop
-          : key === 'y' || (key === 'z' && event.shiftKey)
-            ? actions.redo
-            : key === 'z'
-              ? actions.undo
-              : undefined;
-      if (act === undefined) return;
-      event.preventDefault();
-      act();
+      const typing = isWritingText(event.target);
+      const obeyed = obeyKey(event, 'everywhere', keys) || (!typing && obeyKey(event, 'page', keys));
+      if (obeyed) event.preventDefault();
     });
     document.addEventListener('paste', (event) => {
       if (isWritingText(event.target)) return;

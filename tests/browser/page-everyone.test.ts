@@ -5,7 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { openDesk, pasteText } from './desk.ts';
+import { openPage, pasteText } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -77,7 +77,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   it.each(['light', 'dark'] as const)(
     'axe finds nothing wrong on any view (%s)',
     async (colourScheme) => {
-      page = await openDesk(browser, served.address, { colourScheme });
+      page = await openPage(browser, served.address, { colourScheme });
       // Evaluated, not put in as a script: the page's policy forbids inline scripts, and rightly complains.
       await page.evaluate(AXE);
       const wrong: string[] = [];
@@ -97,7 +97,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   ])(
     'nothing is cut off at $width px on any view',
     async (size) => {
-      page = await openDesk(browser, served.address, size);
+      page = await openPage(browser, served.address, size);
       for (const view of VIEWS) {
         await show(view);
         const { scroll, client } = await page.evaluate(() => ({
@@ -111,7 +111,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   );
 
   it('at 360 px the voices and their lock are all in view, and no tool lies on another', async () => {
-    page = await openDesk(browser, served.address, { width: 360, height: 740 });
+    page = await openPage(browser, served.address, { width: 360, height: 740 });
     const boxes = await page.locator('.tools .strip button').evaluateAll((buttons) =>
       buttons.map((button) => {
         const { left, right, top, bottom } = button.getBoundingClientRect();
@@ -128,7 +128,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('says where the caret is, what sounds there, and what was found after a change', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(
       page,
       'title: Said\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: G4 A4 G4 G4 |\nT: E4 F4 C4 E4 |\nB: C3 D3 E3 C3 |\n',
@@ -147,7 +147,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('moves nothing smoothly for those who asked for less motion', async () => {
-    page = await openDesk(browser, served.address, { reducedMotion: true });
+    page = await openPage(browser, served.address, { reducedMotion: true });
     const moving = await page.evaluate(
       () =>
         [...document.querySelectorAll('*')].filter((e) => getComputedStyle(e).transitionDuration !== '0s')
@@ -157,7 +157,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('works without a network once it has been loaded', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     // What is kept comes in the background: wait until all of it is there.
     await expect

@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { dropFiles, openDesk, pasteText, ready } from './desk.ts';
+import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
 
 const BRIEF = `task: add alto, tenor and bass
 profile: chorale
@@ -41,7 +41,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     page.locator('.check-item', { hasText: title }).locator('.verdict-word').textContent();
 
   it('begins from a brief, and checks against it', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await dropFiles(page, [{ name: 'kite.brief.txt', bytes: new TextEncoder().encode(BRIEF) }]);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Kite');
     await ready(page);
@@ -73,7 +73,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
   });
 
   it('keeps the pupil’s own word beside a fault, in the check and in the saved report', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     await fault.locator('.own-note summary').click();
@@ -89,7 +89,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
   });
 
   it('prints the score with its list, and the report, on whole pages of A4', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const long = `title: Long\nkey: G major\nmetre: 4/4\n\n${'S: G4 A4 B4 C5 | D5*4! |\nA: D4 D4 D4 E4 | F#4*4 |\nT: B3 A3 G3 G3 | A3*4 |\nB: G3 F#3 G3 C3 | D3*4 |\n\n'.repeat(14)}`;
     await pasteText(page, long);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Long');

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { openDesk, pasteText } from './desk.ts';
+import { openPage, pasteText } from './open-page.ts';
 
 describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   let browser: Browser;
@@ -25,7 +25,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     page.evaluate(() => document.querySelector('.pw-cursor')?.getBoundingClientRect().x ?? null);
 
   it('plays from the caret with a moving line, and stops', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await page.locator('#stave').focus();
     await page.keyboard.press('Space');
     await expect.poll(() => button().textContent()).toContain('Stop');
@@ -38,7 +38,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('comes to its end by itself', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, 'title: Short\nkey: C major\ntempo: 240\nS: C5 D5 |\nB: C3 G2 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Short');
     await button().click();
@@ -47,7 +47,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('goes round in a loop over a stretch until it is stopped', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, 'title: Loop\nkey: C major\ntempo: 240\nS: C5 D5 E5 F5 |\nB: C3 G2 C3 F2 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Loop');
     await page.locator('#stave').focus();
@@ -64,7 +64,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('plays just the two voices of a finding', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const two = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
     await two.locator('button[data-finding]').click();
     await two.locator('button', { hasText: 'Hear just these two voices' }).click();

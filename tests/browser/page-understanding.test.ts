@@ -4,7 +4,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { RULES } from '../../src/rules/list.ts';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { openDesk, pasteText, ready } from './desk.ts';
+import { openPage, pasteText, ready } from './open-page.ts';
 
 const SUSPENSION = `title: Suspended
 key: C major
@@ -30,7 +30,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   afterEach(() => page?.context().close());
 
   it('shows a page for every rule, with engraved examples and the fault marked in the wrong ones', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await page.locator('nav a[href="#rules"]').click();
     await expect
       .poll(() => page.locator('.rule-list a[href^="#rules/"]').count())
@@ -56,7 +56,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   }, 120_000);
 
   it('says of a chord what it does in the key and how each voice belongs', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, SUSPENSION);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Suspended');
     await ready(page);
@@ -74,7 +74,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('writes chords in the way one chooses, and shows the layers one chooses', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const words = () => page.locator('.stave .pw-words').allTextContents();
     await expect.poll(async () => (await words()).join(' ')).toMatch(/V6/);
     await page.locator('details.shown summary').click();
@@ -95,7 +95,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('follows the house profile', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await page.locator('details.shown summary').click();
     await page.locator('label', { hasText: 'first-steps' }).locator('input').check();
     await expect
@@ -104,7 +104,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('tells how many ways out there are, and which only to a teacher', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     await fault.locator('button', { hasText: 'Is there a way out?' }).click();
@@ -118,7 +118,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('opens three hints, one at a time', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     expect(await fault.locator('.hints li').count()).toBe(0);

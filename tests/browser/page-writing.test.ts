@@ -6,7 +6,7 @@ import { writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { dropFiles, openDesk, pasteText, ready } from './desk.ts';
+import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
 
 const text = (page: Page): Promise<string> => page.locator('#notation').inputValue();
 
@@ -56,7 +56,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   }
 
   it('goes from an empty stave to a clean review by keyboard alone', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await beginEmpty(4, 'Bb');
     const keys = async (line: string): Promise<void> => {
       for (const key of line.split(' ')) await page.keyboard.press(key);
@@ -75,7 +75,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('keeps what was typed when the page is loaded again, even at once', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await beginEmpty(2);
     await page.keyboard.press('g');
     await page.keyboard.press('a');
@@ -88,7 +88,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('keeps what was typed when the tab is closed at once, and shows it in another tab that is open', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const context = page.context();
     const other = await context.newPage();
     await other.goto(served.address);
@@ -107,7 +107,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('keeps locks and notes too', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await page.locator('.tools button[aria-label="T, tenor"]').click();
     await page.locator('button', { hasText: 'Lock tenor' }).click();
     await expect.poll(() => page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
@@ -118,7 +118,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('has several exercises, and earlier versions of each to go back to', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, 'title: First\nkey: C major\nS: C5 D5 E5 F5 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('First');
     await page.locator('nav a[href="#shelf"]').click();
@@ -148,7 +148,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('opens dropped files and gives back a marked one that opens again with the same review', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     const exercise = readFileSync(
       new URL('../../fixtures/exercises/fault-consecutives.txt', import.meta.url),
     );
@@ -177,7 +177,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('refuses what is no exercise in a sentence, and stays where it was', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await dropFiles(page, [{ name: 'shopping.txt', bytes: new TextEncoder().encode('milk, eggs') }]);
     const notice = page.locator('.notice [role="alert"]');
     await expect.poll(() => notice.textContent()).toMatch(/shopping\.txt \(line 1, column 1\)/);
@@ -187,7 +187,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('writes where an open beat is clicked', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(
       page,
       'title: Click\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
@@ -202,7 +202,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('goes where a finger taps, and writes there at the second tap', async () => {
-    page = await openDesk(browser, served.address, { width: 390, height: 780, touch: true });
+    page = await openPage(browser, served.address, { width: 390, height: 780, touch: true });
     await pasteText(
       page,
       'title: Tap\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
@@ -219,7 +219,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('writes what is played on a MIDI keyboard', async () => {
-    page = await openDesk(browser, served.address, {
+    page = await openPage(browser, served.address, {
       before: () => {
         const input = { name: 'Test keys', onmidimessage: undefined };
         Object.assign(window, { testKeys: input });

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
-import { openDesk, pasteText } from './desk.ts';
+import { openPage, pasteText } from './open-page.ts';
 
 const FIFTHS = `title: Two bars of fifths
 key: C major
@@ -30,13 +30,13 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   afterEach(() => page?.context().close());
 
   it('opens on a demo exercise with marks', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
     expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
   });
 
   it('takes a pasted exercise, numbers what it finds, and shows the notes of the one chosen', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, FIFTHS);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of fifths');
     const fifths = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
@@ -54,7 +54,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   });
 
   it('tells what it could not read by line and column, and goes there', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, FIFTHS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
     const problem = page.locator('.text-problems li').first();
     await problem.waitFor();
@@ -67,7 +67,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   });
 
   it('lets the text and the stave follow each other', async () => {
-    page = await openDesk(browser, served.address);
+    page = await openPage(browser, served.address);
     await pasteText(page, FIFTHS);
     await page.locator('#tab-text').click();
     const text = page.locator('#notation');

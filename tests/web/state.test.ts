@@ -2,13 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { createActions } from '../../web/state/actions.ts';
-import { barPlace, nextPlace, placeBefore } from '../../web/state/caret.ts';
-import { KEY_HELP, obeyStaveKey, type StaveKeys } from '../../web/state/keys.ts';
+import { KEYS, type KeyCommands, obeyKey } from '../../web/state/keys.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState } from '../../web/state/page.ts';
+import { barPlace, nextPlace, placeBefore } from '../../web/state/places.ts';
 import { createStore } from '../../web/state/store.ts';
 import { beginHistory, changed, redone, undone, workFromText } from '../../web/state/work.ts';
 
-function desk(text: string, locked: PageState['exercise']['locked'] = []) {
+function open(text: string, locked: PageState['exercise']['locked'] = []) {
   const store = createStore<PageState>({
     view: 'write',
     rule: undefined,
@@ -36,12 +36,11 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
     clock += 10_000;
     return clock;
   });
-  const commands: StaveKeys = {
+  const commands: KeyCommands = {
     actions,
     playOrStop: () => undefined,
     openFindingAtCaret: () => undefined,
     describeCaret: () => undefined,
-    letGo: () => undefined,
   };
   /** Keys as a person presses them: `Shift+ArrowUp`, `g`, `#`. */
   const press = (...keys: string[]): void => {
@@ -49,7 +48,7 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
       const parts = chord === '+' ? ['+'] : chord.split('+');
       const key = parts.at(-1)!;
       const held = (name: string) => parts.slice(0, -1).includes(name);
-      obeyStaveKey(
+      obeyKey(
         {
           key,
           ctrlKey: held('Control'),
@@ -57,6 +56,7 @@ function desk(text: string, locked: PageState['exercise']['locked'] = []) {
           altKey: held('Alt'),
           shiftKey: held('Shift'),
         } as KeyboardEvent,
+        'stave',
         commands,
       );
     }
@@ -72,17 +72,17 @@ const voiceLine = (text: string, voice: string): string =>
 
 describe('keys on the stave', () => {
   it('write a melody by letters, lengths and signs', () => {
-    const { press, text } = desk('key: G major\nmetre: 4/4\nS: ?*4 | ?*4 |');
+    const { press, text } = open('key: G major\nmetre: 4/4\nS: ?*4 | ?*4 |');
     press('g', 'a', '5', 'b', 'c', '1', 'd', '2', 'f', 'g', 'p');
     expect(voiceLine(text(), 'S')).toBe('G4 A (B C5) D | F#*2 G*2! ||');
   });
   it('change the note just written', () => {
-    const { press, text } = desk('key: C major\nS: ?*4 |');
+    const { press, text } = open('key: C major\nS: ?*4 |');
     press('c', '#', 'd', '-', 'e', 'ArrowUp', 'Shift+ArrowDown');
     expect(voiceLine(text(), 'S')).toBe('C#5 Db F4 ? ||');
   });
   it('go from voice to voice, and never change a locked one', () => {
-    const { press, text, store } = desk('S: C5*4 |\nA: ?*4 |', ['S']);
+    const { press, text, store } = open('S: C5*4 |\nA: ?*4 |', ['S']);
     press('d');
     expect(store.get().notice).toMatchObject({
       kind: 'refused',
@@ -93,7 +93,7 @@ describe('keys on the stave', () => {
     expect(voiceLine(text(), 'A')).toBe('E4 ?*3 ||');
   });
   it('tie, rest, erase, and undo all of it', () => {
-    const { press, text, store, actions } = desk('S: ?*4 |');
+    const { press, text, store, actions } = open('S: ?*4 |');
     const before = store.get().history.now.score;
     press('c', 't');
     expect(voiceLine(text(), 'S')).toBe('C5_ C ?*2 ||');
@@ -104,23 +104,67 @@ describe('keys on the stave', () => {
     expect(voiceLine(text(), 'S')).toBe('C5_ C ?*2 ||');
   });
   it('choose a stretch', () => {
-    const { press, store } = desk('S: C5 D5 E5 F5 | G5*4 |');
+    const { press, store } = open('S: C5 D5 E5 F5 | G5*4 |');
     press('ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
     expect(store.get().stretch).toEqual({ from: CROTCHET, until: 3 * CROTCHET });
     press('Shift+ArrowLeft');
     expect(store.get().stretch).toEqual({ from: CROTCHET, until: 2 * CROTCHET });
   });
   it('leave to the browser what is not theirs', () => {
-    const { store } = desk('S: C5*4 |');
-    const commands = { actions: createActions(store) } as unknown as StaveKeys;
+    const { store } = open('S: C5*4 |');
+    const commands = { actions: createActions(store) } as unknown as KeyCommands;
     const event = (key: string, more = {}) =>
       ({ key, ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...more }) as KeyboardEvent;
     expect(
-      [event('Tab'), event('c', { ctrlKey: true }), event('F5')].map((e) => obeyStaveKey(e, commands)),
+      [event('Tab'), event('c', { ctrlKey: true }), event('F5')].map((e) => obeyKey(e, 'stave', commands)),
     ).toEqual([false, false, false]);
   });
+  it('are known by their sign, however it is typed', () => {
+    const { text, actions } = open('key: C major\nS: F4*4 |');
+    const commands = { actions } as unknown as KeyCommands;
+    const held = { ctrlKey: false, metaKey: false, altKey: true, shiftKey: false };
+    // Option 3 on a British keyboard of one maker, AltGr on many others.
+    expect(obeyKey({ ...held, key: '#' }, 'stave', commands)).toBe(true);
+    expect(voiceLine(text(), 'S')).toBe('F#4*4 ||');
+    expect(obeyKey({ ...held, key: '-', ctrlKey: true }, 'stave', commands)).toBe(true);
+    expect(voiceLine(text(), 'S')).toBe('Fb4*4 ||');
+    expect(obeyKey({ ...held, key: 'n' }, 'stave', commands)).toBe(false);
+  });
+  it('undo and redo from the page, and play from anywhere', () => {
+    const { press, text, actions } = open('S: ?*4 |');
+    let played = 0;
+    const commands = { actions, playOrStop: () => played++ } as unknown as KeyCommands;
+    const key = (name: string, shiftKey = false) => ({
+      key: name,
+      ctrlKey: true,
+      metaKey: false,
+      altKey: false,
+      shiftKey,
+    });
+    press('c');
+    expect(obeyKey(key('z'), 'page', commands)).toBe(true);
+    expect(voiceLine(text(), 'S')).toBe('?*4 |');
+    expect(obeyKey(key('Z', true), 'page', commands)).toBe(true);
+    expect(voiceLine(text(), 'S')).toBe('C5 ?*3 ||');
+    expect(obeyKey(key('z'), 'everywhere', commands)).toBe(false);
+    expect(obeyKey(key('Enter'), 'everywhere', commands)).toBe(true);
+    expect(played).toBe(1);
+  });
+  it('never mean two things at once', () => {
+    const { actions } = open('S: C5*4 |');
+    for (const reach of ['stave', 'page', 'everywhere'] as const) {
+      const names = KEYS.flatMap(({ rows }) =>
+        rows
+          .filter((row) => (row.reach ?? 'stave') === reach && row.where?.(actions) !== false)
+          .flatMap((row) => Object.keys(row.keys)),
+      );
+      expect(new Set(names).size).toBe(names.length);
+    }
+  });
   it('are all told in the help', () => {
-    const told = KEY_HELP.flatMap(({ keys }) => keys.flatMap((row) => row.keys)).join(' ');
+    const told = KEYS.flatMap(({ rows }) => rows.flatMap((row) => row.shown ?? Object.keys(row.keys))).join(
+      ' ',
+    );
     for (const key of [
       'A … G',
       '1',
@@ -146,7 +190,7 @@ describe('keys on the stave', () => {
 
 describe('the stave while the text can’t be read', () => {
   it('is not written on, so that nothing of the text is lost', () => {
-    const { press, store, actions } = desk('S: C5 X5 E5 F5 |');
+    const { press, store, actions } = open('S: C5 X5 E5 F5 |');
     press('d');
     expect(store.get().notice).toMatchObject({ kind: 'refused' });
     expect(store.get().notice!.text).toMatch(/line 1, column 7/);
@@ -179,9 +223,23 @@ describe('the caret', () => {
     expect(barPlace(score, CROTCHET, -1)).toBe(0);
   });
   it('follows the text', () => {
-    const { actions, store } = desk('title: x\nS: C5 D5 E5 F5 |\nA: ? G4 ?*2 |');
+    const { actions, store } = open('title: x\nS: C5 D5 E5 F5 |\nA: ? G4 ?*2 |');
     actions.followText(3, 7);
     expect(store.get().caret).toEqual({ voice: 'A', at: CROTCHET });
+  });
+});
+
+describe('the store', () => {
+  it('tells of changes in the order they were made, also of one made by a listener', () => {
+    const store = createStore(0);
+    const heard: string[] = [];
+    store.subscribe((now) => {
+      if (now === 1) store.update(() => 2);
+    });
+    store.subscribe((now, before) => heard.push(`${before}>${now}`));
+    store.update(() => 1);
+    store.update(() => 3);
+    expect(heard).toEqual(['0>1', '1>2', '2>3']);
   });
 });
 
@@ -211,7 +269,7 @@ describe('the history', () => {
     expect(undone(undone(history)).now.text).toBe('');
   });
   it('holds each note once, however many steps there are', () => {
-    const { press, store } = desk('S: C5 D5 E5 F5 | G5*4 |\nA: ?*4 | ?*4 |');
+    const { press, store } = open('S: C5 D5 E5 F5 | G5*4 |\nA: ?*4 | ?*4 |');
     press('PageDown', 'e', 'f', 'g');
     const { past, now } = store.get().history;
     const [before] = past.slice(-1);

@@ -26,7 +26,6 @@ export interface Commands {
   readonly scrollToFinding: (id: string) => void;
   readonly openFindingAtCaret: () => void;
   readonly describeCaret: () => void;
-  readonly letGo: () => void;
   readonly connectKeyboard: () => void;
   readonly focusStave: () => void;
 }

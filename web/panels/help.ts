@@ -1,6 +1,6 @@
 /** How the page is used: keys, the text notation, what is checked and what is not. */
 import { html, type TemplateResult } from 'lit';
-import { KEY_HELP } from '../state/keys.ts';
+import { KEYS } from '../state/keys.ts';
 
 export function helpView(): TemplateResult {
   return html`<div class="view help">
@@ -16,13 +16,13 @@ export function helpView(): TemplateResult {
       or press Tab until it has a frame.
     </p>
     <div class="key-tables">
-      ${KEY_HELP.map(
-        ({ title, keys }) => html`<table>
+      ${KEYS.map(
+        ({ title, rows }) => html`<table>
           <caption>${title}</caption>
           <tbody>
-            ${keys.map(
+            ${rows.map(
               (row) => html`<tr>
-                <th scope="row">${row.keys.map((key) => html`<kbd>${key}</kbd> `)}</th>
+                <th scope="row">${(row.shown ?? Object.keys(row.keys)).map((key) => html`<kbd>${key}</kbd> `)}</th>
                 <td>${row.does}</td>
               </tr>`,
             )}

@@ -1,7 +1,7 @@
 /** The frame: masthead, the view chosen, what is said aloud and what is shown as a notice. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { keyed } from 'lit/directives/keyed.js';
-import type { View } from '../state/page.ts';
+import { VIEWS, type View } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 import { writeView } from './write.ts';
@@ -14,19 +14,19 @@ const VIEW_NAMES: Readonly<Record<View, string>> = {
   help: 'Help',
 };
 
-/** The views that are not the desk itself; they come with their panels. */
-export type OtherViews = Readonly<Partial<Record<View, (panel: Panel) => TemplateResult>>>;
+/** Every view but the stave's, which stays beneath them. */
+export type OtherViews = Readonly<Record<Exclude<View, 'write'>, (panel: Panel) => TemplateResult>>;
 
 export function pageView(panel: Panel, others: OtherViews): TemplateResult {
   const { state } = panel;
-  const other = others[state.view];
+  const { view: shown } = state;
   return html`
     <a class="skip" href="#stave" @click=${(event: Event) => skipToStave(event, panel)}>To the stave</a>
     <header class="masthead">
       <p class="brand">Partwise</p>
       <nav aria-label="Views">
         <ul>
-          ${(Object.keys(VIEW_NAMES) as View[]).map(
+          ${VIEWS.map(
             (view) => html`<li>
               <a href="#${view}" aria-current=${view === state.view ? 'page' : nothing}>${VIEW_NAMES[view]}</a>
             </li>`,
@@ -39,7 +39,7 @@ export function pageView(panel: Panel, others: OtherViews): TemplateResult {
       </p>
     </header>
     <main id="main">
-      ${writeView(panel)} ${other === undefined ? nothing : keyed(state.view, other(panel))}
+      ${writeView(panel)} ${shown === 'write' ? nothing : keyed(shown, others[shown](panel))}
     </main>
     ${noticeView(panel)}
   `;
@@ -58,7 +58,7 @@ function noticeView({ state, actions }: Panel): TemplateResult {
   return html`
     <div class="notice ${notice?.kind ?? ''}" ?hidden=${!shown}>
       <p role="alert">${shown ? notice.text : ''}</p>
-      <button type="button" class="quiet" @click=${() => actions.say('')}>Close</button>
+      <button type="button" class="quiet" @click=${actions.hush}>Close</button>
     </div>
   `;
 }

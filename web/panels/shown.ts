@@ -6,17 +6,15 @@ import type { Settings, Shown } from '../state/page.ts';
 import { profilesOnOffer } from '../state/profiles.ts';
 import type { Panel } from './context.ts';
 
-const LAYERS: readonly {
-  readonly name: Exclude<keyof Shown, 'findings' | 'remarks'>;
-  readonly words: string;
-}[] = [
-  { name: 'numerals', words: 'Chord labels' },
-  { name: 'figuredBass', words: 'Figured bass' },
-  { name: 'keys', words: 'Keys' },
-  { name: 'ornaments', words: 'Non-harmony notes' },
-  { name: 'cadences', words: 'Cadences' },
-  { name: 'lyrics', words: 'Words' },
-];
+const LAYER_WORDS: Readonly<Record<Exclude<keyof Shown, 'findings' | 'remarks'>, string>> = {
+  numerals: 'Chord labels',
+  figuredBass: 'Figured bass',
+  keys: 'Keys',
+  ornaments: 'Non-harmony notes',
+  cadences: 'Cadences',
+  lyrics: 'Words',
+};
+const LAYERS = Object.keys(LAYER_WORDS) as (keyof typeof LAYER_WORDS)[];
 
 const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
   figures: 'V65, ii6: figured numerals',
@@ -38,7 +36,7 @@ export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
     <div class="menu-body">
       <fieldset>
         <legend>On the stave</legend>
-        ${LAYERS.map(({ name, words }) => check(words, shown[name], () => actions.setShown({ [name]: !shown[name] })))}
+        ${LAYERS.map((name) => check(LAYER_WORDS[name], shown[name], () => actions.setShown({ [name]: !shown[name] })))}
       </fieldset>
       <fieldset>
         <legend>Marks</legend>

@@ -5,7 +5,7 @@ import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { createEngraving, type Engraving, type Hit, marksOf, NO_MARKS } from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
-import { obeyStaveKey, type StaveKeys } from '../state/keys.ts';
+import { type KeyCommands, obeyKey } from '../state/keys.ts';
 import type { PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 
@@ -17,7 +17,7 @@ export interface Stave {
 export function createStave(
   element: HTMLElement,
   store: Store<PageState>,
-  commands: StaveKeys,
+  commands: KeyCommands,
   onDrawn: (milliseconds: number) => void,
 ): Stave {
   const { actions } = commands;
@@ -80,7 +80,7 @@ export function createStave(
     if (drawing.clientWidth !== width) askToDraw();
   }).observe(drawing);
   element.addEventListener('keydown', (event) => {
-    if (event.target === element && obeyStaveKey(event, commands)) event.preventDefault();
+    if (event.target === element && obeyKey(event, 'stave', commands)) event.preventDefault();
   });
   return {
     engraving,

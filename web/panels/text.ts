@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Problem, Span } from '../../src/notation/index.ts';
+import { obeyKey } from '../state/keys.ts';
 import { spansOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 
@@ -120,11 +121,6 @@ function follow(event: Event, { actions }: Panel): void {
 }
 
 /** One history for text and stave: the browser's own undo knows nothing of the stave. */
-function textKey(event: KeyboardEvent, { actions }: Panel): void {
-  if (!(event.ctrlKey || event.metaKey)) return;
-  const key = event.key.toLowerCase();
-  if (key !== 'z' && key !== 'y') return;
-  event.preventDefault();
-  if (key === 'y' || event.shiftKey) actions.redo();
-  else actions.undo();
+function textKey(event: KeyboardEvent, { actions, commands }: Panel): void {
+  if (obeyKey(event, 'page', { ...commands, actions })) event.preventDefault();
 }

@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { printKeySignature } from '../../src/notation/index.ts';
 import { printMetre } from '../../src/score/time.ts';
-import type { Side } from '../state/page.ts';
+import { SIDES, type Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
@@ -12,12 +12,14 @@ import { textPanel } from './text.ts';
 import { toolsView } from './tools.ts';
 import { transportView } from './transport.ts';
 
-const SIDES: readonly { readonly side: Side; readonly name: string }[] = [
-  { side: 'marks', name: 'Marks' },
-  { side: 'text', name: 'Text' },
-  { side: 'chord', name: 'Chord' },
-  { side: 'summary', name: 'Summary' },
-];
+const SIDE_PANELS: Readonly<
+  Record<Side, { readonly name: string; readonly view: (panel: Panel) => TemplateResult }>
+> = {
+  marks: { name: 'Marks', view: marksPanel },
+  text: { name: 'Text', view: textPanel },
+  chord: { name: 'Chord', view: chordPanel },
+  summary: { name: 'Summary', view: summaryPanel },
+};
 
 export function writeView(panel: Panel): TemplateResult {
   const { state } = panel;
@@ -39,7 +41,7 @@ export function writeView(panel: Panel): TemplateResult {
       <aside class="margin" aria-label="Beside the stave">
         <div class="sides" role="tablist" aria-label="Beside the stave" @keydown=${(e: KeyboardEvent) => turnSide(e, panel)}>
           ${SIDES.map(
-            ({ side, name }) => html`<button
+            (side) => html`<button
               type="button"
               role="tab"
               id="tab-${side}"
@@ -48,12 +50,12 @@ export function writeView(panel: Panel): TemplateResult {
               tabindex=${side === state.side ? 0 : -1}
               @click=${() => panel.actions.setSide(side)}
             >
-              ${name}${side === 'marks' ? html` <span class="count">${markCount(panel)}</span>` : nothing}
+              ${SIDE_PANELS[side].name}${side === 'marks' ? html` <span class="count">${markCount(panel)}</span>` : nothing}
             </button>`,
           )}
         </div>
         <div id="side" class="side" role="tabpanel" aria-labelledby="tab-${state.side}">
-          ${sidePanel(panel)}
+          ${SIDE_PANELS[state.side].view(panel)}
         </div>
       </aside>
       ${transportView(panel)} ${printedList(panel)}
@@ -83,26 +85,12 @@ function markCount({ state }: Panel): string {
   return count === undefined ? '' : String(count);
 }
 
-function sidePanel(panel: Panel): TemplateResult {
-  switch (panel.state.side) {
-    case 'marks':
-      return marksPanel(panel);
-    case 'text':
-      return textPanel(panel);
-    case 'chord':
-      return chordPanel(panel);
-    case 'summary':
-      return summaryPanel(panel);
-  }
-}
-
 /** Arrows go from tab to tab, as in any tab list. */
 function turnSide(event: KeyboardEvent, { state, actions }: Panel): void {
   const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
   if (by === 0) return;
   event.preventDefault();
-  const index = SIDES.findIndex(({ side }) => side === state.side);
-  const next = SIDES[(index + by + SIDES.length) % SIDES.length]!.side;
+  const next = SIDES[(SIDES.indexOf(state.side) + by + SIDES.length) % SIDES.length]!;
   actions.setSide(next);
   (event.currentTarget as HTMLElement).querySelector<HTMLElement>(`#tab-${next}`)?.focus();
 }

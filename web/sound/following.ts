@@ -9,7 +9,7 @@ import type { Store } from '../state/store.ts';
 import { createPlayer } from './player.ts';
 import { USUAL_TEMPO } from './timeline.ts';
 
-export interface Hearing {
+export interface Playback {
   playOrStop(): void;
   playVoices(voices: readonly VoiceName[], from: Ticks, until: Ticks): void;
 }
@@ -18,7 +18,7 @@ export function createPlayback(
   store: Store<PageState>,
   actions: Actions,
   stave: () => Stave | undefined,
-): Hearing {
+): Playback {
   let aloneForNow: readonly VoiceName[] | undefined;
   const player = createPlayer(() => ended());
 

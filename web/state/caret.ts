@@ -1,61 +1,63 @@
-/** Where the caret goes: by beats and voices, never off the paper. */
-import { barAt } from '../../src/score/place.ts';
-import { endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
-import { beatLength, scaleTicks, type Ticks } from '../../src/score/time.ts';
-import { eventAt } from '../../src/writing/write.ts';
-import type { BeatLength, Caret } from './page.ts';
+/** Moving the caret and choosing a stretch: each a pure function from the state to the next. */
+import { placeAt, printPlace } from '../../src/score/place.ts';
+import { endOf, type VoiceName } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
+import { say } from './notice.ts';
+import type { PageState } from './page.ts';
+import { barPlace, neighbourVoice, nextPlace, placeBefore, withinScore } from './places.ts';
+import { spansOf } from './work.ts';
 
-/** The length chosen for the next note, in ticks, by the beat of the bar at `at`. */
-export function chosenLength(score: Score, at: Ticks, length: BeatLength, dotted: boolean): Ticks {
-  if (score.bars.length === 0) return 0;
-  const beat = beatLength(barAt(score, at).metre);
-  const plain = scaleTicks(beat, length.numerator, length.denominator) ?? beat;
-  return dotted ? (scaleTicks(plain, 3, 2) ?? plain) : plain;
+function moveTo(state: PageState, at: Ticks): PageState {
+  return { ...state, caret: { ...state.caret, at }, stretch: undefined, notice: undefined };
 }
 
-/** The caret kept within the score: at its end it stands in the bar that would come next. */
-export function withinScore(score: Score, caret: Caret): Caret {
-  return { voice: caret.voice, at: Math.min(Math.max(0, caret.at), endOf(score)) };
+function placeBeside({ history, caret }: PageState, direction: 1 | -1): Ticks {
+  const { score } = history.now;
+  return direction > 0 ? nextPlace(score, caret) : placeBefore(score, caret);
 }
 
-/**
- * The next place a caret stops at: a beat of the bar, or the start of a shorter note of this voice before that.
- * Every beat of a long note is a place, since one may want to write in the midst of it.
- */
-export function nextPlace(score: Score, caret: Caret): Ticks {
-  const end = endOf(score);
-  if (caret.at >= end) return end;
-  const bar = barAt(score, caret.at);
-  const beat = beatLength(bar.metre);
-  const into = caret.at - bar.at + bar.offset;
-  const nextBeat = bar.at - bar.offset + (Math.floor(into / beat) + 1) * beat;
-  const event = eventAt(score, caret.voice, caret.at);
-  const afterEvent = event === undefined ? end : event.at + event.duration;
-  return Math.min(nextBeat, Math.max(afterEvent, caret.at + 1), bar.at + bar.duration);
+export function move(state: PageState, direction: 1 | -1): PageState {
+  return moveTo(state, placeBeside(state, direction));
 }
 
-export function placeBefore(score: Score, caret: Caret): Ticks {
-  if (caret.at <= 0) return 0;
-  const just = caret.at - 1;
-  const bar = barAt(score, just);
-  const beat = beatLength(bar.metre);
-  const into = just - bar.at + bar.offset;
-  const lastBeat = bar.at - bar.offset + Math.floor(into / beat) * beat;
-  const event = eventAt(score, caret.voice, just);
-  return Math.max(lastBeat, event?.at ?? 0, bar.at);
+export function moveBar(state: PageState, direction: 1 | -1): PageState {
+  return moveTo(state, barPlace(state.history.now.score, state.caret.at, direction));
 }
 
-/** The start of the next bar, or of this one (the one before, where the caret stands at its start). */
-export function barPlace(score: Score, at: Ticks, direction: 1 | -1): Ticks {
-  if (score.bars.length === 0) return 0;
-  if (direction > 0) {
-    const bar = barAt(score, at);
-    return Math.min(endOf(score), bar.at + bar.duration);
-  }
-  return at <= 0 ? 0 : barAt(score, at - 1).at;
+export function moveToEnd(state: PageState, end: 'start' | 'end'): PageState {
+  return moveTo(state, end === 'start' ? 0 : endOf(state.history.now.score));
 }
 
-export function neighbourVoice(voice: VoiceName, direction: 1 | -1): VoiceName {
-  const index = VOICES.indexOf(voice) + direction;
-  return VOICES[Math.min(3, Math.max(0, index))]!;
+export function moveVoice(state: PageState, direction: 1 | -1): PageState {
+  const voice = neighbourVoice(state.caret.voice, direction);
+  return { ...state, caret: { ...state.caret, voice }, notice: undefined };
+}
+
+export function setCaret(state: PageState, voice: VoiceName, at: Ticks): PageState {
+  const caret = withinScore(state.history.now.score, { voice, at });
+  return { ...state, caret, stretch: undefined, notice: undefined };
+}
+
+/** The caret goes to the note that stands at this place of the text. */
+export function followText(state: PageState, line: number, column: number): PageState {
+  const span = spansOf(state.history.now)
+    .filter((each) => each.line === line && each.column <= column)
+    .at(-1);
+  return span === undefined ? state : { ...state, caret: { voice: span.voice, at: span.at } };
+}
+
+/** The stretch grows or shrinks by one place; the caret stands at one end of it, the other end stays. */
+export function stretchBy(state: PageState, direction: 1 | -1): PageState {
+  const { caret, stretch, history } = state;
+  const to = placeBeside(state, direction);
+  const anchor = stretch === undefined ? caret.at : caret.at === stretch.from ? stretch.until : stretch.from;
+  const moved = { ...state, caret: { ...caret, at: to } };
+  if (to === anchor) return { ...moved, stretch: undefined };
+  const chosen = { from: Math.min(anchor, to), until: Math.max(anchor, to) };
+  const ends = [chosen.from, chosen.until].map((at) => printPlace(placeAt(history.now.score, at)));
+  return say({ ...moved, stretch: chosen }, `Chosen: ${ends.join(' to ')}`);
+}
+
+export function setStretch(state: PageState, stretch: PageState['stretch']): PageState {
+  return { ...state, stretch };
 }

@@ -1,147 +1,204 @@
 /**
- * The keys on the stave, as data: the help page prints this table and the stave obeys it, so they can't differ.
+ * The keys, as one table: a row says what its keys do, in words for the help and as the act itself, so that the two
+ * can't differ. The help page prints the table; the stave and the page obey it.
  *
  * Letters name notes, as musicians do; digits count beats, as they do in our text notation; `#`, `-` and `n` stand
- * for sharp, flat and natural (`b` being a note). Keys work while the stave has the focus.
+ * for sharp, flat and natural (`b` being a note).
  */
+import { STEPS, type Step } from '../../src/score/pitch.ts';
 import type { Actions } from './actions.ts';
+import type { BeatLength } from './page.ts';
 
-export interface KeyHelp {
-  readonly keys: readonly string[];
-  readonly does: string;
-}
-
-export const KEY_HELP: readonly { readonly title: string; readonly keys: readonly KeyHelp[] }[] = [
-  {
-    title: 'Moving about',
-    keys: [
-      { keys: ['←', '→'], does: 'a beat back or on (or to the next note, where it is shorter than a beat)' },
-      { keys: ['Ctrl ←', 'Ctrl →'], does: 'a bar back or on' },
-      { keys: ['Alt ↑', 'Alt ↓'], does: 'the voice above or below; Page Up and Page Down do the same' },
-      { keys: ['↑', '↓'], does: 'the voice above or below too, where there is no note that may be changed' },
-      { keys: ['Home', 'End'], does: 'the beginning or the end of the exercise' },
-      { keys: ['Shift ←', 'Shift →'], does: 'choose a stretch, to hear it in a loop' },
-    ],
-  },
-  {
-    title: 'Writing',
-    keys: [
-      { keys: ['A … G'], does: 'the nearest note of that name, with the key signature’s sharp or flat' },
-      { keys: ['1', '2', '3', '4'], does: 'notes of one, two, three or four beats from here on' },
-      { keys: ['5', '6', '7'], does: 'notes of half, a quarter or a third of a beat' },
-      { keys: ['.'], does: 'dotted: half as long again' },
-      { keys: ['L'], does: 'give the note at the caret the length chosen' },
-      { keys: ['R'], does: 'a rest' },
-      { keys: ['Backspace'], does: 'erase what stands before the caret' },
-      { keys: ['Delete'], does: 'erase what stands at the caret' },
-    ],
-  },
-  {
-    title: 'Changing the note at the caret (or the one just written)',
-    keys: [
-      { keys: ['↑', '↓'], does: 'a step up or down' },
-      { keys: ['Shift ↑', 'Shift ↓'], does: 'an octave up or down' },
-      { keys: ['#', '+'], does: 'sharp; again for double sharp' },
-      { keys: ['-'], does: 'flat; again for double flat' },
-      { keys: ['N'], does: 'natural' },
-      { keys: ['T'], does: 'tie to the next note (written for you where nothing stands there yet)' },
-      { keys: ['P', '!'], does: 'pause sign (fermata) over the chord' },
-    ],
-  },
-  {
-    title: 'Anything else',
-    keys: [
-      { keys: ['Ctrl Z'], does: 'undo, as far back as you like' },
-      { keys: ['Ctrl Shift Z', 'Ctrl Y'], does: 'redo' },
-      {
-        keys: ['Space'],
-        does: 'play from the caret, or stop; Ctrl Enter does the same anywhere on the page',
-      },
-      { keys: ['Enter'], does: 'open the first finding at the caret' },
-      { keys: ['W'], does: 'say what sounds at the caret: voice by voice, chord and key' },
-      { keys: ['Escape'], does: 'let go of the chosen finding or stretch' },
-    ],
-  },
-];
-
-/** What the stave's keys need that is no change of the state. */
-export interface StaveKeys {
+/** What the keys reach. */
+export interface KeyCommands {
   readonly actions: Actions;
   readonly playOrStop: () => void;
   readonly openFindingAtCaret: () => void;
   readonly describeCaret: () => void;
-  readonly letGo: () => void;
 }
 
-const LENGTHS: Readonly<Record<string, { numerator: number; denominator: number }>> = {
-  1: { numerator: 1, denominator: 1 },
-  2: { numerator: 2, denominator: 1 },
-  3: { numerator: 3, denominator: 1 },
-  4: { numerator: 4, denominator: 1 },
-  5: { numerator: 1, denominator: 2 },
-  6: { numerator: 1, denominator: 4 },
-  7: { numerator: 1, denominator: 3 },
+type Act = (commands: KeyCommands) => void;
+
+/** Where a key works: on the stave, anywhere but in a field that is typed in, or even there. */
+type Reach = 'stave' | 'page' | 'everywhere';
+
+export interface KeyRow {
+  /** What each key of the row does, by the key's name as the help prints it: `Ctrl Shift Z`, `←`, `Space`. */
+  readonly keys: Readonly<Record<string, Act>>;
+  /** What the help prints for the keys, where it is shorter than all of their names. */
+  readonly shown?: readonly string[];
+  readonly does: string;
+  /** The stave, where left out. */
+  readonly reach?: Reach;
+  /** The row holds only while this is so. */
+  readonly where?: (actions: Actions) => boolean;
+}
+
+const on =
+  (act: (actions: Actions) => void): Act =>
+  ({ actions }) =>
+    act(actions);
+
+const beats = (numerator: number, denominator = 1): Act => {
+  const length: BeatLength = { numerator, denominator };
+  return on((actions) => actions.setLength(length));
 };
 
-/** Obeys a key pressed on the stave; false where it means nothing here and the browser should have it. */
-export function obeyStaveKey(event: KeyboardEvent, commands: StaveKeys): boolean {
-  const { actions } = commands;
-  const control = event.ctrlKey || event.metaKey;
-  if (event.key.startsWith('Arrow')) return obeyArrow(event, control, actions);
-  if (control) return false;
-  if (event.altKey) return false;
-  const key = event.key.length === 1 ? event.key.toUpperCase() : event.key;
-  const length = LENGTHS[key];
-  if (length) {
-    actions.setLength(length);
-    return true;
-  }
-  if (/^[A-G]$/.test(key)) {
-    actions.writeLetter(key as 'A' | 'B' | 'C' | 'D' | 'E' | 'F' | 'G');
-    return true;
-  }
-  const act = PLAIN_KEYS[key];
-  act?.(commands);
-  return act !== undefined;
-}
+const canChange = (actions: Actions): boolean => actions.canChangeNote();
 
-function obeyArrow(event: KeyboardEvent, control: boolean, actions: Actions): boolean {
-  const forward = event.key === 'ArrowRight' || event.key === 'ArrowUp' ? 1 : -1;
-  if (event.key === 'ArrowLeft' || event.key === 'ArrowRight') {
-    if (event.altKey) return false;
-    if (control) actions.moveBar(forward);
-    else if (event.shiftKey) actions.stretchBy(forward);
-    else actions.move(forward);
-    return true;
-  }
-  if (control) return false;
-  const voiceDirection = forward > 0 ? -1 : 1;
-  if (event.altKey) actions.moveVoice(voiceDirection);
-  else if (event.shiftKey) actions.octave(forward);
-  else if (actions.canChangeNote()) actions.step(forward);
-  else actions.moveVoice(voiceDirection);
-  return true;
-}
+export const KEYS: readonly { readonly title: string; readonly rows: readonly KeyRow[] }[] = [
+  {
+    title: 'Moving about',
+    rows: [
+      {
+        keys: { '←': on((a) => a.move(-1)), '→': on((a) => a.move(1)) },
+        does: 'a beat back or on (or to the next note, where it is shorter than a beat)',
+      },
+      {
+        keys: { 'Ctrl ←': on((a) => a.moveBar(-1)), 'Ctrl →': on((a) => a.moveBar(1)) },
+        does: 'a bar back or on',
+      },
+      {
+        keys: {
+          'Alt ↑': on((a) => a.moveVoice(-1)),
+          'Alt ↓': on((a) => a.moveVoice(1)),
+          'Page Up': on((a) => a.moveVoice(-1)),
+          'Page Down': on((a) => a.moveVoice(1)),
+        },
+        does: 'the voice above or below',
+      },
+      {
+        keys: { '↑': on((a) => a.moveVoice(-1)), '↓': on((a) => a.moveVoice(1)) },
+        does: 'the voice above or below too, where there is no note that may be changed',
+        where: (actions) => !canChange(actions),
+      },
+      {
+        keys: { Home: on((a) => a.moveToEnd('start')), End: on((a) => a.moveToEnd('end')) },
+        does: 'the beginning or the end of the exercise',
+      },
+      {
+        keys: { 'Shift ←': on((a) => a.stretchBy(-1)), 'Shift →': on((a) => a.stretchBy(1)) },
+        does: 'choose a stretch, to hear it in a loop',
+      },
+    ],
+  },
+  {
+    title: 'Writing',
+    rows: [
+      {
+        keys: Object.fromEntries(STEPS.map((step: Step) => [step, on((a) => a.writeLetter(step))])),
+        shown: ['A … G'],
+        does: 'the nearest note of that name, with the key signature’s sharp or flat',
+      },
+      {
+        keys: { 1: beats(1), 2: beats(2), 3: beats(3), 4: beats(4) },
+        does: 'notes of one, two, three or four beats from here on',
+      },
+      {
+        keys: { 5: beats(1, 2), 6: beats(1, 4), 7: beats(1, 3) },
+        does: 'notes of half, a quarter or a third of a beat',
+      },
+      { keys: { '.': on((a) => a.toggleDotted()) }, does: 'dotted: half as long again' },
+      { keys: { L: on((a) => a.relength()) }, does: 'give the note at the caret the length chosen' },
+      { keys: { R: on((a) => a.writeRest()) }, does: 'a rest' },
+      { keys: { Backspace: on((a) => a.eraseBefore()) }, does: 'erase what stands before the caret' },
+      { keys: { Delete: on((a) => a.erase()) }, does: 'erase what stands at the caret' },
+    ],
+  },
+  {
+    title: 'Changing the note at the caret (or the one just written)',
+    rows: [
+      {
+        keys: { '↑': on((a) => a.step(1)), '↓': on((a) => a.step(-1)) },
+        does: 'a step up or down',
+        where: canChange,
+      },
+      {
+        keys: { 'Shift ↑': on((a) => a.octave(1)), 'Shift ↓': on((a) => a.octave(-1)) },
+        does: 'an octave up or down',
+      },
+      {
+        keys: { '#': on((a) => a.accidental(1)), '+': on((a) => a.accidental(1)) },
+        does: 'sharp; again for double sharp',
+      },
+      { keys: { '-': on((a) => a.accidental(-1)) }, does: 'flat; again for double flat' },
+      { keys: { N: on((a) => a.accidental(0)) }, does: 'natural' },
+      {
+        keys: { T: on((a) => a.tie()) },
+        does: 'tie to the next note (written for you where nothing stands there yet)',
+      },
+      {
+        keys: { P: on((a) => a.fermata()), '!': on((a) => a.fermata()) },
+        does: 'pause sign (fermata) over the chord',
+      },
+    ],
+  },
+  {
+    title: 'Anything else',
+    rows: [
+      { keys: { 'Ctrl Z': on((a) => a.undo()) }, does: 'undo, as far back as you like', reach: 'page' },
+      {
+        keys: { 'Ctrl Shift Z': on((a) => a.redo()), 'Ctrl Y': on((a) => a.redo()) },
+        does: 'redo',
+        reach: 'page',
+      },
+      { keys: { Space: (c) => c.playOrStop() }, does: 'play from the caret, or stop' },
+      {
+        keys: { 'Ctrl Enter': (c) => c.playOrStop() },
+        does: 'the same, anywhere on the page',
+        reach: 'everywhere',
+      },
+      { keys: { Enter: (c) => c.openFindingAtCaret() }, does: 'open the first finding at the caret' },
+      {
+        keys: { W: (c) => c.describeCaret() },
+        does: 'say what sounds at the caret: voice by voice, chord and key',
+      },
+      { keys: { Escape: on((a) => a.letGo()) }, does: 'let go of the chosen finding or stretch' },
+    ],
+  },
+];
 
-const PLAIN_KEYS: Readonly<Record<string, (commands: StaveKeys) => void>> = {
-  '.': ({ actions }) => actions.toggleDotted(),
-  L: ({ actions }) => actions.relength(),
-  R: ({ actions }) => actions.writeRest(),
-  Backspace: ({ actions }) => actions.eraseBefore(),
-  Delete: ({ actions }) => actions.erase(),
-  '#': ({ actions }) => actions.accidental(1),
-  '+': ({ actions }) => actions.accidental(1),
-  '-': ({ actions }) => actions.accidental(-1),
-  N: ({ actions }) => actions.accidental(0),
-  T: ({ actions }) => actions.tie(),
-  P: ({ actions }) => actions.fermata(),
-  '!': ({ actions }) => actions.fermata(),
-  Home: ({ actions }) => actions.moveToEnd('start'),
-  End: ({ actions }) => actions.moveToEnd('end'),
-  PageUp: ({ actions }) => actions.moveVoice(-1),
-  PageDown: ({ actions }) => actions.moveVoice(1),
-  ' ': ({ playOrStop }) => playOrStop(),
-  Enter: ({ openFindingAtCaret }) => openFindingAtCaret(),
-  W: ({ describeCaret }) => describeCaret(),
-  Escape: ({ letGo }) => letGo(),
+/** The names of keys as the help prints them, where the browser's are others. */
+const NAMES: Readonly<Record<string, string>> = {
+  ' ': 'Space',
+  ArrowLeft: '←',
+  ArrowRight: '→',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+  PageUp: 'Page Up',
+  PageDown: 'Page Down',
 };
+
+type Press = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'altKey' | 'shiftKey'>;
+
+/** A key as the table names it. */
+function nameOf({ key, ctrlKey, metaKey, altKey, shiftKey }: Press): string {
+  const single = key.length === 1 && key !== ' ';
+  // A sign is what it is, whatever was held to type it: `#` is Option 3 on some keyboards, `+` is shifted on most.
+  if (single && !/[a-z0-9]/i.test(key) && !metaKey && (!ctrlKey || altKey)) return key;
+  const control = ctrlKey || metaKey;
+  const shift = shiftKey && (control || !single);
+  return [
+    ...(control ? ['Ctrl'] : []),
+    ...(altKey ? ['Alt'] : []),
+    ...(shift ? ['Shift'] : []),
+    NAMES[key] ?? (single ? key.toUpperCase() : key),
+  ].join(' ');
+}
+
+/**
+ * Obeys a key pressed within reach; false where it means nothing here and the browser should have it. What the stave
+ * doesn't know is left to the page, and so on.
+ */
+export function obeyKey(event: Press, reach: Reach, commands: KeyCommands): boolean {
+  const name = nameOf(event);
+  for (const { rows } of KEYS)
+    for (const row of rows) {
+      if ((row.reach ?? 'stave') !== reach || row.where?.(commands.actions) === false) continue;
+      const act = row.keys[name];
+      if (act === undefined) continue;
+      act(commands);
+      return true;
+    }
+  return false;
+}

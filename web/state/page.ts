@@ -9,11 +9,12 @@ import type { Ticks } from '../../src/score/time.ts';
 import type { PlainWaysOut } from '../worker/orders.ts';
 import type { History } from './work.ts';
 
-export type View = 'write' | 'rules' | 'check' | 'shelf' | 'help';
-export const VIEWS: readonly View[] = ['write', 'rules', 'check', 'shelf', 'help'];
+export const VIEWS = ['write', 'rules', 'check', 'shelf', 'help'] as const;
+export type View = (typeof VIEWS)[number];
 
 /** What stands beside the stave. */
-export type Side = 'marks' | 'text' | 'chord' | 'summary';
+export const SIDES = ['marks', 'text', 'chord', 'summary'] as const;
+export type Side = (typeof SIDES)[number];
 
 export interface Shown {
   readonly numerals: boolean;
@@ -126,6 +127,17 @@ export interface AskedWaysOut {
   readonly ways: PlainWaysOut | 'asked';
 }
 
+/**
+ * How it is said: `said` aloud only, to those who don't see the stave; `shown` in the page too, for something that
+ * went well and can't be seen on the stave; `refused` and `failed` shown, for what was not done.
+ */
+export type NoticeKind = 'said' | 'shown' | 'refused' | 'failed';
+
+export interface Notice {
+  readonly text: string;
+  readonly kind: NoticeKind;
+}
+
 export interface PageState {
   readonly view: View;
   /** Rule shown in the browser. */
@@ -149,8 +161,7 @@ export interface PageState {
   readonly mixer: Mixer;
   readonly playing: Playing | undefined;
   readonly waysOut: AskedWaysOut | undefined;
-  /** A sentence for the person about what just happened; `urgent` ones are shown in the page too. */
-  readonly notice: { readonly text: string; readonly kind: 'said' | 'refused' | 'failed' } | undefined;
+  readonly notice: Notice | undefined;
   /** Where the keeping of the work stands. */
   readonly kept: 'kept' | 'keeping' | 'not kept';
 }

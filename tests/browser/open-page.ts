@@ -1,7 +1,7 @@
 /** What the browser tests of the page do again and again. */
 import type { Browser, Page } from 'playwright-core';
 
-export interface DeskOptions {
+export interface PageOptions {
   readonly width?: number;
   readonly height?: number;
   readonly colourScheme?: 'light' | 'dark';
@@ -12,7 +12,7 @@ export interface DeskOptions {
 }
 
 /** A fresh browser profile on the page, drawn and reviewed. Whatever the page complains about fails the test. */
-export async function openDesk(browser: Browser, address: string, options: DeskOptions = {}): Promise<Page> {
+export async function openPage(browser: Browser, address: string, options: PageOptions = {}): Promise<Page> {
   const context = await browser.newContext({
     viewport: { width: options.width ?? 1280, height: options.height ?? 860 },
     colorScheme: options.colourScheme ?? 'light',

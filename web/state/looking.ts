@@ -1,0 +1,45 @@
+/** What is looked at, and how: views, panels, the finding chosen, settings. Pure functions from state to state. */
+import type { Mixer, PageState, Settings, Shown, Side, View } from './page.ts';
+
+/** Shows a view; `rule` chooses one in the rule browser, an empty one shows them all. */
+export function show(state: PageState, view: View, rule?: string): PageState {
+  const chosen = rule === undefined ? state.rule : rule === '' ? undefined : rule;
+  return { ...state, view, rule: chosen, notice: undefined };
+}
+
+export function setSide(state: PageState, side: Side): PageState {
+  return { ...state, side };
+}
+
+/** Opens a finding, with the caret on its last note; undefined lets the chosen one go. */
+export function choose(state: PageState, id: string | undefined): PageState {
+  const finding = state.reviewed?.review.findings.find((each) => each.id === id);
+  const voice = finding?.voices.at(-1) ?? state.caret.voice;
+  return {
+    ...state,
+    chosen: id,
+    side: id === undefined ? state.side : 'marks',
+    caret: finding ? { voice, at: finding.tones.at(-1)?.at ?? finding.from } : state.caret,
+  };
+}
+
+/** The finding and the stretch chosen are let go. */
+export function letGo(state: PageState): PageState {
+  return { ...choose(state, undefined), stretch: undefined };
+}
+
+export function openHint(state: PageState, id: string): PageState {
+  return { ...state, hints: { ...state.hints, [id]: Math.min(3, (state.hints[id] ?? 0) + 1) } };
+}
+
+export function set(state: PageState, settings: Partial<Settings>): PageState {
+  return { ...state, settings: { ...state.settings, ...settings } };
+}
+
+export function setShown(state: PageState, shown: Partial<Shown>): PageState {
+  return set(state, { shown: { ...state.settings.shown, ...shown } });
+}
+
+export function setMixer(state: PageState, mixer: Partial<Mixer>): PageState {
+  return { ...state, mixer: { ...state.mixer, ...mixer } };
+}
