@@ -3,7 +3,7 @@ import './styles/page.css';
 import './engrave/engrave.css';
 import { render } from 'lit';
 import { createCommands } from './commands/commands.ts';
-import { takeText } from './files/open.ts';
+import { pasted } from './files/pasted.ts';
 import { createAnnouncer } from './panels/announce.ts';
 import { checkView } from './panels/check.ts';
 import type { Panel } from './panels/context.ts';
@@ -29,6 +29,7 @@ const store = createStore<PageState>({
   shelf: [],
   versions: [],
   exercise: { id: '', locked: [], notes: {}, brief: '', otherSeconds: 0 },
+  asking: false,
   history: beginHistory(workFromText('')),
   reviewed: undefined,
   chosen: undefined,
@@ -108,10 +109,10 @@ async function start(): Promise<void> {
     });
     document.addEventListener('paste', (event) => {
       if (isWritingText(event.target)) return;
-      const files = [...(event.clipboardData?.files ?? [])];
-      const text = event.clipboardData?.getData('text/plain') ?? '';
-      if (files.length > 0) commands.openFiles(files);
-      else if (text.trim() !== '') void commands.take(takeText(text));
+      if (event.clipboardData === null) return;
+      const { text, files } = pasted(event.clipboardData);
+      if (text !== undefined) commands.takeText(text);
+      else if (files.length > 0) commands.openFiles(files);
     });
     document.addEventListener('dragover', (event) => {
       if (!event.dataTransfer?.types.includes('Files')) return;
@@ -155,10 +156,10 @@ function focusView(): void {
   shown?.focus({ preventScroll: true });
 }
 
+/** True in a field that takes text, and with it the keys and what is pasted. */
 function isWritingText(target: EventTarget | null): boolean {
-  return (
-    target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type !== 'range')
-  );
+  if (target instanceof HTMLTextAreaElement) return true;
+  return target instanceof HTMLInputElement && ['text', 'number', 'search'].includes(target.type);
 }
 
 function closeMenus(target: Node): void {

@@ -41,7 +41,7 @@ export async function ready(page: Page): Promise<void> {
   );
 }
 
-/** Pastes text as a person does with nothing but the page in focus. */
+/** Pastes text with nothing but the page in focus. */
 export async function pasteText(page: Page, text: string): Promise<void> {
   await page.evaluate((pasted) => {
     const data = new DataTransfer();

@@ -4,6 +4,7 @@ import { writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { looksLikeEverything, packEverything, unpackEverything } from '../../web/files/everything.ts';
 import { takeBytes, takeText, withVoices } from '../../web/files/open.ts';
+import { asTyped, pasted } from '../../web/files/pasted.ts';
 import { fileName } from '../../web/files/save.ts';
 import { openKeeping } from '../../web/state/keeping.ts';
 import { workFromText } from '../../web/state/work.ts';
@@ -103,5 +104,35 @@ describe('file names', () => {
     ['***', 'exercise.txt'],
   ])('%s becomes %s', (title, name) => {
     expect(fileName(title, 'txt')).toBe(name);
+  });
+});
+
+describe('what is pasted', () => {
+  const clipboard = (text: string, ...files: File[]) => ({
+    files: files as unknown as FileList,
+    getData: () => text,
+  });
+  it('is the words where a word processor lays their picture beside them', () => {
+    const picture = new File(['x'], 'image.png', { type: 'image/png' });
+    expect(pasted(clipboard('S: C5 |', picture))).toEqual({ text: 'S: C5 |', files: [] });
+  });
+  it('is the file where one was copied, and nothing where there is nothing', () => {
+    const file = new File(['x'], 'mine.musicxml');
+    expect(pasted(clipboard('mine.musicxml', file))).toEqual({ text: undefined, files: [file] });
+    expect(pasted(clipboard(' \n'))).toEqual({ text: undefined, files: [] });
+  });
+  it('is read as it was typed, before a word processor improved it', () => {
+    const improved =
+      '\ufefftitle: Mine\r\nkey:\u00a0F\u266f minor\u000bS:\u2003F\u266f5\u00d73/2 (B\u266d4 A4) C5 \u2223\r\n';
+    expect(asTyped(improved)).toBe('title: Mine\nkey: F# minor\nS: F#5*3/2 (Bb4 A4) C5 |\n');
+    const taken = takeText('\u00a0title: Mine\r\nkey: G\u00a0major\r\nS: F\u266f5 G5 A5 B5 \u2223');
+    expect(taken.ok && taken.work.problems).toEqual([]);
+    expect(taken.ok && taken.work.score.voices.S.map((e) => e.kind === 'note' && e.pitch.alteration)).toEqual(
+      [1, 0, 0, 0],
+    );
+  });
+  it('is MusicXML whatever stands before its first sign', () => {
+    const xml = writeMusicXml(readNotation('S: C5*4 |').score);
+    expect(takeText(`\n  ${xml}`).ok).toBe(true);
   });
 });

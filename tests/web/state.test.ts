@@ -16,6 +16,7 @@ function open(text: string, locked: PageState['exercise']['locked'] = []) {
     shelf: [],
     versions: [],
     exercise: { id: 'x', locked, notes: {}, brief: '', otherSeconds: 0 },
+    asking: false,
     history: beginHistory(workFromText(text)),
     reviewed: undefined,
     chosen: undefined,

@@ -9,10 +9,8 @@ import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
 import type { Store } from '../state/store.ts';
 import type { Reviewing } from '../worker/following.ts';
-import { createFileCommands, type FileCommands } from './files.ts';
+import { createFileCommands } from './files.ts';
 import { createSightCommands } from './sight.ts';
-
-export type AllCommands = Commands & FileCommands;
 
 /** What the commands act on. */
 export interface Reached {
@@ -26,12 +24,13 @@ export interface Reached {
   readonly sayAloud: (text: string) => void;
 }
 
-export function createCommands(reached: Reached): AllCommands {
+export function createCommands(reached: Reached): Commands {
   const { store, actions, stave, sayAloud, reviewing } = reached;
   const { playOrStop, playVoices } = createPlayback(store, actions, stave);
+  const sight = createSightCommands(store, actions, stave, sayAloud);
   return {
-    ...createFileCommands(reached),
-    ...createSightCommands(store, actions, stave, sayAloud),
+    ...createFileCommands(reached, sight.focusStave),
+    ...sight,
     playOrStop,
     playVoices,
     findWaysOut: reviewing.findWaysOut,

@@ -2,7 +2,7 @@
 import { printBrief } from '../../src/brief/brief.ts';
 import { looksLikeEverything } from '../files/everything.ts';
 import { beginNew, briefFromForm } from '../files/forms.ts';
-import { type Taken, takeBytes, withVoices } from '../files/open.ts';
+import { type Taken, takeBytes, takeText, withVoices } from '../files/open.ts';
 import { takeProfile } from '../files/profile.ts';
 import { fileName, saveFile } from '../files/save.ts';
 import { save } from '../files/save-as.ts';
@@ -11,17 +11,15 @@ import type { Actions } from '../state/actions.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
 import type { Store } from '../state/store.ts';
+import { workFromText } from '../state/work.ts';
 
 /** Nothing larger is read into memory; “Save everything” makes some kilobytes an exercise. */
 const MOST_BYTES = 32 * 1024 * 1024;
 
 export type FileCommands = Pick<
   Commands,
-  'openFiles' | 'newExercise' | 'save' | 'makeBrief' | 'giveVoices' | 'openProfile'
-> & {
-  /** Puts what was read on the shelf and opens it, or says why not. */
-  readonly take: (taken: Taken) => Promise<void>;
-};
+  'openFiles' | 'takeText' | 'beginTune' | 'newExercise' | 'save' | 'makeBrief' | 'giveVoices' | 'openProfile'
+>;
 
 interface Reached {
   readonly store: Store<PageState>;
@@ -29,16 +27,24 @@ interface Reached {
   readonly shelf: Shelf;
 }
 
-export function createFileCommands(reached: Reached): FileCommands {
+export function createFileCommands(reached: Reached, focusStave: () => void): FileCommands {
   const { store, actions, shelf } = reached;
-  const take = (taken: Taken): Promise<void> => takeUp(taken, reached);
   return {
-    take,
     openFiles(files) {
       void openEach(files, reached);
     },
+    takeText(text) {
+      void takeUp(takeText(text), reached, true);
+    },
+    beginTune({ text }) {
+      const taken: Taken = { ok: true, work: workFromText(text), particulars: { locked: ['S'] } };
+      void takeUp(taken, reached).then(() => {
+        focusStave();
+        actions.startWriting();
+      });
+    },
     newExercise(form) {
-      void beginNew(form, take);
+      void beginNew(form, (taken) => takeUp(taken, reached));
     },
     save(what) {
       save(what, store.get(), shelf).catch(() => actions.say('The file could not be made.', 'failed'));
@@ -68,13 +74,16 @@ export function createFileCommands(reached: Reached): FileCommands {
   };
 }
 
-async function takeUp(taken: Taken, { store, actions, shelf }: Reached): Promise<void> {
+/** Puts what was read on the shelf and opens it, or says why not. `ask` asks which voices were given. */
+async function takeUp(taken: Taken, { store, actions, shelf }: Reached, ask = false): Promise<void> {
   if (!taken.ok) {
     actions.say(taken.message, 'failed');
     return;
   }
   await shelf.add(taken.work, taken.particulars);
   const { problems } = taken.work;
+  // What a brief gives is locked already, and a text with mistakes is mended first.
+  if (ask && problems.length === 0 && taken.particulars?.locked === undefined) actions.askGiven();
   actions.show('write');
   if (location.hash !== '') location.hash = '#write';
   if (problems.length > 0) actions.setSide('text');
@@ -96,7 +105,7 @@ async function openEach(files: readonly File[], reached: Reached): Promise<void>
     const bytes = new Uint8Array(await file.arrayBuffer());
     const begins = new TextDecoder().decode(bytes.subarray(0, 64));
     if (looksLikeEverything(begins)) await bringIn(bytes, file.name, reached);
-    else await takeUp(takeBytes(bytes, file.name), reached);
+    else await takeUp(takeBytes(bytes, file.name), reached, true);
   }
 }
 

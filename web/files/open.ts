@@ -7,6 +7,10 @@ import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import type { Particulars, Source } from '../state/page.ts';
 import { type Work, workFromScore, workFromText } from '../state/work.ts';
+import { asTyped } from './pasted.ts';
+
+/** What pasted text is called where a file would have its name. */
+const PASTED = 'What was pasted';
 
 /** The work a file holds, or a sentence saying why there is none. A text with mistakes is work too: they are shown. */
 export type Taken = Outcome<{ readonly work: Work; readonly particulars?: Partial<Particulars> }>;
@@ -75,7 +79,8 @@ function whollyGiven(brief: Brief): VoiceName[] {
 
 /** A pasted text: MusicXML or our notation. */
 export function takeText(text: string): Taken {
-  return takeBytes(new TextEncoder().encode(text), 'What was pasted');
+  const plain = text.trimStart().startsWith('<') ? text.trimStart() : asTyped(text);
+  return takeBytes(new TextEncoder().encode(plain), PASTED);
 }
 
 /** At least one voice or header line: worth showing with its mistakes, rather than refusing. */
@@ -85,7 +90,7 @@ export function looksLikeNotation(text: string): boolean {
 
 /** A score without a title takes the file's name. */
 function named(work: Work, name: string): Work {
-  if (work.score.title.trim() !== '' || name === 'What was pasted') return work;
+  if (work.score.title.trim() !== '' || name === PASTED) return work;
   const title = name
     .replace(/\.[A-Za-z]+$/, '')
     .replaceAll(/[_\s]+/g, ' ')

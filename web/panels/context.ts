@@ -3,10 +3,15 @@ import type { VoiceAssignment } from '../../src/musicxml/index.ts';
 import type { Actions } from '../state/actions.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
+import type { Tune } from '../state/tunes.ts';
 
 /** Commands that reach beyond the state: files, sound, paper. */
 export interface Commands {
   readonly openFiles: (files: readonly File[]) => void;
+  /** Opens a text: MusicXML or our notation. */
+  readonly takeText: (text: string) => void;
+  /** Begins an exercise on a tune of the page's own. */
+  readonly beginTune: (tune: Tune) => void;
   readonly newExercise: (form: FormData) => void;
   readonly save: (
     what: 'text' | 'musicxml' | 'annotated' | 'midi' | 'brief' | 'report' | 'everything',

@@ -4,6 +4,7 @@ import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import type { BeatLength } from '../state/page.ts';
 import type { Panel } from './context.ts';
 import { exerciseMenu } from './exercise-menu.ts';
+import { filePicker } from './file-picker.ts';
 import { FERMATA, LOCK, REDO, TIE, UNDO } from './icons.ts';
 import { shownMenu } from './shown.ts';
 
@@ -25,19 +26,7 @@ export function toolsView(panel: Panel): TemplateResult {
   const { state, actions, commands } = panel;
   return html`<div class="tools" role="group" aria-label="Tools">
     <div class="group" role="group" aria-label="File">
-      <label class="button file"
-        >Open<input
-          class="visually-hidden"
-          type="file"
-          multiple
-          aria-label="Open a file: text or MusicXML"
-          accept=".txt,.partwise,.brief,.musicxml,.xml,.mxl,text/plain,application/vnd.recordare.musicxml+xml,application/vnd.recordare.musicxml"
-          @change=${(event: Event) => {
-            const input = event.target as HTMLInputElement;
-            commands.openFiles([...(input.files ?? [])]);
-            input.value = '';
-          }}
-      /></label>
+      ${filePicker(panel, 'Open')}
       ${saveMenu(panel)} ${exerciseMenu(panel)} ${shownMenu(panel)}
     </div>
     <div class="strip">

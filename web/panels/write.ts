@@ -6,11 +6,13 @@ import { SIDES, type Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
+import { givenQuestion } from './given.ts';
 import { marksPanel, printedList } from './marks.ts';
 import { summaryPanel } from './summary.ts';
 import { textPanel } from './text.ts';
 import { toolsView } from './tools.ts';
 import { transportView } from './transport.ts';
+import { welcomeView } from './welcome.ts';
 
 const SIDE_PANELS: Readonly<
   Record<Side, { readonly name: string; readonly view: (panel: Panel) => TemplateResult }>
@@ -27,7 +29,7 @@ export function writeView(panel: Panel): TemplateResult {
     <section class="write" aria-label="Exercise" ?hidden=${state.view !== 'write'}>
       ${toolsView(panel)}
       <div class="sheet">
-        ${sheetHead(panel)}
+        ${welcomeView(panel)} ${givenQuestion(panel)} ${sheetHead(panel)}
         <div
           id="stave"
           class="stave"
@@ -76,6 +78,7 @@ function sheetHead({ state }: Panel): TemplateResult {
         ];
   return html`<header class="sheet-head">
     <h1>${titleOf(score)}</h1>
+    ${state.exercise.demonstration ? html`<p class="demonstration">A demonstration: half finished, with mistakes to find.</p>` : nothing}
     <p>${facts.join(' · ')}</p>
   </header>`;
 }

@@ -1,7 +1,7 @@
 /** What belongs to the exercise besides its music: locks, notes, the brief, the file it came from. Pure functions. */
-import { VOICE_WORDS, type VoiceName } from '../../src/score/score.ts';
+import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { say } from './notice.ts';
-import type { PageState, Particulars, Source } from './page.ts';
+import type { Caret, PageState, Particulars, Source } from './page.ts';
 import { changed, type Work } from './work.ts';
 
 function withParticulars(state: PageState, particulars: Partial<Particulars>): PageState {
@@ -22,6 +22,38 @@ export function toggleLock(state: PageState, voice: VoiceName): PageState {
     withParticulars(state, { locked: now }),
     `The ${VOICE_WORDS[voice]} is ${open ? 'open to changes' : 'locked'}.`,
   );
+}
+
+/** Asks which voices were given; whatever had been chosen is open until that is answered. */
+export function askGiven(state: PageState): PageState {
+  return { ...state, asking: true };
+}
+
+/** Locks the given voices and takes the caret to where writing begins. */
+export function answerGiven(state: PageState, given: readonly VoiceName[]): PageState {
+  return startWriting({ ...withParticulars(state, { locked: given }), asking: false });
+}
+
+/** The caret goes to the first empty place of the voice to write. */
+export function startWriting(state: PageState): PageState {
+  return { ...state, caret: firstEmpty(state.history.now.score, state.exercise.locked) };
+}
+
+/**
+ * The earliest place not written yet in a voice that is not given; of several the lowest voice's, since the bass is
+ * usually written first (common practice, no source). Where all is written, the first voice that may be changed.
+ */
+function firstEmpty(score: Score, given: readonly VoiceName[]): Caret {
+  const open = VOICES.filter((voice) => !given.includes(voice));
+  const empty = open.flatMap((voice): Caret[] => {
+    const gap = score.voices[voice].find((event) => event.kind === 'gap');
+    return gap === undefined ? [] : [{ voice, at: gap.at }];
+  });
+  const first = empty.reduce<Caret | undefined>(
+    (best, caret) => (best === undefined || caret.at <= best.at ? caret : best),
+    undefined,
+  );
+  return first ?? { voice: open[0] ?? 'S', at: 0 };
 }
 
 /** The file's lines given out to the voices in another way; undo takes it back. */

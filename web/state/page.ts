@@ -41,6 +41,8 @@ export interface Settings {
   readonly teacher: boolean;
   /** Letters pressed on the stave are sounded. */
   readonly soundNotes: boolean;
+  /** The ways in have been seen and closed. */
+  readonly welcomed: boolean;
   /** Width of the music: 1 is usual. */
   readonly scale: number;
 }
@@ -66,6 +68,8 @@ export interface Particulars {
   readonly otherSeconds: number;
   /** The MusicXML file it was read from, so that its voices can be given out otherwise. */
   readonly source?: Source;
+  /** It is the page's own demonstration. */
+  readonly demonstration?: boolean;
 }
 
 export interface Source {
@@ -147,6 +151,8 @@ export interface PageState {
   /** Earlier versions of the exercise shown, newest first. */
   readonly versions: readonly Version[];
   readonly exercise: Particulars;
+  /** The question which voices are given stands open: the exercise has just come from a file. */
+  readonly asking: boolean;
   readonly history: History;
   readonly reviewed: Reviewed | undefined;
   /** Id of the chosen finding. */
@@ -183,6 +189,7 @@ export const FIRST_SETTINGS: Settings = {
   ownProfiles: [],
   teacher: false,
   soundNotes: true,
+  welcomed: false,
   scale: 1,
 };
 

@@ -110,10 +110,19 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     const work = workOf(exercise);
     keptWork = work;
     lastVersion = { when: Date.now(), text: exercise.text };
-    const { id, locked, notes, brief, otherSeconds, source } = exercise;
+    const { id, locked, notes, brief, otherSeconds, source, demonstration } = exercise;
     store.update((state) => ({
       ...state,
-      exercise: { id, locked, notes, brief, otherSeconds, ...(source && { source }) },
+      exercise: {
+        id,
+        locked,
+        notes,
+        brief,
+        otherSeconds,
+        ...(source && { source }),
+        ...(demonstration && { demonstration }),
+      },
+      asking: false,
       history: beginHistory(work),
       reviewed: undefined,
       chosen: undefined,
@@ -197,7 +206,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
         },
       }));
       const wanted = [openInTab(), lastExercise, shelf[0]?.id].find((id) => shelf.some((e) => e.id === id));
-      if (wanted === undefined) await add(workFromText(DEMO), { locked: ['S'] });
+      if (wanted === undefined) await add(workFromText(DEMO), { locked: ['S'], demonstration: true });
       else await open(wanted);
     },
     open,
@@ -210,7 +219,7 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
       if (id !== store.get().exercise.id) return;
       const next = shelf[0];
       if (next) await open(next.id);
-      else await add(workFromText(DEMO), { locked: ['S'] });
+      else await add(workFromText(DEMO), { locked: ['S'], demonstration: true });
     },
     keepVersion,
     async goBackTo(version) {

@@ -1,0 +1,104 @@
+/** The first ten seconds: what this is, the ways in, and the one question that a file asks. */
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
+
+const caret = (page: Page): Promise<string | null> => page.locator('#caret-words').textContent();
+const focused = (page: Page): Promise<string | undefined> => page.evaluate(() => document.activeElement?.id);
+
+describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  it('says in a sentence what this is, with the ways in and a demonstration that says it is one', async () => {
+    page = await openPage(browser, served.address);
+    expect(await page.locator('.what-this-is').textContent()).toMatch(/shows on the stave what is\s+wrong/);
+    expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
+    await page.locator('button', { hasText: 'Try the demonstration' }).click();
+    await expect.poll(() => page.locator('.welcome').count()).toBe(0);
+    expect(await focused(page)).toBe('stave');
+    await page.waitForTimeout(300);
+    await page.reload();
+    await ready(page);
+    expect(await page.locator('.welcome').count()).toBe(0);
+    expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
+  });
+
+  it('begins on a given tune: the soprano locked, the caret in the bass, the keyboard on the stave', async () => {
+    page = await openPage(browser, served.address, { width: 360, height: 780, touch: true });
+    await page.locator('summary', { hasText: 'Write on a given tune' }).tap();
+    await page.locator('.tune-list button').first().tap();
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Harbour light');
+    await expect.poll(() => caret(page)).toMatch(/^Writing the bass\. Bar 0, beat 4/);
+    expect(await focused(page)).toBe('stave');
+    expect(await page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
+    expect(await page.locator('.welcome').count()).toBe(0);
+  });
+
+  it('takes what is pasted into the box, as a finger must', async () => {
+    page = await openPage(browser, served.address, { width: 360, height: 780, touch: true });
+    await page.locator('summary', { hasText: 'Paste an exercise' }).tap();
+    await page.locator('#pasted').fill('title: In the box\nS: C5 D5 E5 F5 |\nB: ?*4 |');
+    await page.locator('.paste-form button').tap();
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('In the box');
+  });
+
+  it('asks of a file which voices are given, locks them, and goes to where writing begins', async () => {
+    page = await openPage(browser, served.address);
+    const text = 'title: Asked\nkey: G major\nS: G4 A4 B4 C5 | D5*4 |\nB: G3 F#3 ?*2 | ?*4 |\n';
+    await dropFiles(page, [{ name: 'asked.txt', bytes: new TextEncoder().encode(text) }]);
+    const question = page.locator('.given-question');
+    await question.waitFor();
+    expect(await question.locator('legend').textContent()).toBe('Which voices were given to you?');
+    expect(
+      await question
+        .locator('input')
+        .evaluateAll((all) =>
+          all.map((i) => [(i as HTMLInputElement).value, (i as HTMLInputElement).checked]),
+        ),
+    ).toEqual([
+      ['S', true],
+      ['B', false],
+    ]);
+    await question.locator('button').click();
+    await expect.poll(() => page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
+    // Alto and tenor are empty from the beginning; of the two the tenor is the lower.
+    await expect.poll(() => caret(page)).toMatch(/^Writing the tenor\. Bar 1, beat 1/);
+    await page.keyboard.press('d');
+    await page.locator('#tab-text').click();
+    expect(await page.locator('#notation').inputValue()).toMatch(/T: D4 \?/);
+  });
+
+  it('takes a real Ctrl V of text that a word processor has improved', async () => {
+    page = await openPage(browser, served.address);
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.evaluate(() =>
+      navigator.clipboard.writeText(
+        'title: From a letter\r\nkey: G\u00a0major\r\nS: G4 F\u266f4 G4*2 \u2223',
+      ),
+    );
+    await page.keyboard.press('Control+v');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('From a letter');
+    expect(await page.locator('.text-problems li').count()).toBe(0);
+  });
+
+  it('takes MusicXML as text', async () => {
+    page = await openPage(browser, served.address);
+    const xml = readFileSync(new URL('../../fixtures/exercises/lantern.musicxml', import.meta.url), 'utf8');
+    await pasteText(page, xml);
+    await page.locator('.given-question').waitFor();
+  });
+});
