@@ -1,20 +1,22 @@
 /**
  * Data flows one way and imports go against it: score ← notation, musicxml, harmony ← rules ← review ← report ← doors.
- * Each folder lists what it may import; anything else fails `npm run check:imports`.
+ * Each folder lists what it may import; anything else fails `npm run check:imports`. The table in DEVELOPERS.md says
+ * the same, and tests/imports.test.ts holds the two together.
  */
 const MAY_IMPORT = {
+  english: [],
   refusal: [],
-  score: [],
-  notation: ['refusal', 'score'],
+  score: ['english'],
+  notation: ['refusal', 'score', 'english'],
   writing: ['score'],
-  musicxml: ['refusal', 'score'],
-  harmony: ['score'],
-  rules: ['harmony', 'score'],
-  profiles: ['refusal', 'rules', 'harmony', 'score'],
-  review: ['profiles', 'rules', 'harmony', 'score'],
+  musicxml: ['refusal', 'score', 'english'],
   open: ['refusal', 'notation', 'musicxml', 'score'],
-  brief: ['refusal', 'report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score'],
-  report: ['refusal', 'open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score'],
+  harmony: ['score'],
+  rules: ['harmony', 'score', 'english'],
+  profiles: ['refusal', 'rules', 'harmony', 'score'],
+  review: ['profiles', 'rules', 'harmony', 'score', 'english'],
+  report: ['refusal', 'open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
+  brief: ['refusal', 'report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
   desk: [
     'refusal',
     'brief',
@@ -27,16 +29,42 @@ const MAY_IMPORT = {
     'score',
     'notation',
     'writing',
+    'english',
   ],
 };
 
-const layers = Object.entries(MAY_IMPORT).map(([folder, allowed]) => ({
-  name: `layers-${folder}`,
-  comment: `src/${folder} may import ${allowed.length === 0 ? 'nothing of ours' : allowed.map((a) => `src/${a}`).join(', ')}.`,
-  severity: 'error',
-  from: { path: `^src/${folder}/` },
-  to: { path: '^(src|server|web|tests)/', pathNot: `^src/(${[folder, ...allowed].join('|')})/` },
-}));
+/** The rooms of src/harmony. What lies in the folder itself (keys, chord types, the analysis as data) is for all of them. */
+const HARMONY_MAY_IMPORT = {
+  questions: [],
+  words: ['questions'],
+  'by-ear': ['questions'],
+  reading: ['questions', 'words'],
+};
+
+/** `inside` is the folder that holds the rooms; `common` what each of them may import besides. */
+const roomRules = (inside, rooms, common) =>
+  Object.entries(rooms).map(([room, allowed]) => ({
+    name: `layers-${room}`,
+    comment: `${inside}/${room} may import ${allowed.length === 0 ? 'no other room' : allowed.map((a) => `${inside}/${a}`).join(', ')}.`,
+    severity: 'error',
+    from: { path: `^${inside}/${room}/` },
+    to: { path: common.path, pathNot: [`^${inside}/(${[room, ...allowed].join('|')})/`, ...common.besides] },
+  }));
+
+const layers = [
+  ...roomRules('src', MAY_IMPORT, { path: '^(src|server|web|tests)/', besides: [] }),
+  ...roomRules('src/harmony', HARMONY_MAY_IMPORT, {
+    path: '^src/harmony/',
+    besides: ['^src/harmony/(analysis|chord-types|key|tonal)\\.ts$'],
+  }),
+  {
+    name: 'layers-harmony-floor',
+    comment: 'What every room of src/harmony stands on imports none of them.',
+    severity: 'error',
+    from: { path: '^src/harmony/(analysis|chord-types|key|tonal)\\.ts$' },
+    to: { path: '^src/harmony/', pathNot: '^src/harmony/(analysis|chord-types|key|tonal)\\.ts$' },
+  },
+];
 
 module.exports = {
   forbidden: [

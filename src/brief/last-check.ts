@@ -1,6 +1,7 @@
 /** The last look before handing in: what is done, what is not yet, and what a person should look at. */
 
-import { count, counted, list } from '../report/sentences.ts';
+import { capitalised, counted, listed } from '../english/words.ts';
+import { count } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
@@ -92,7 +93,7 @@ function written(score: Score): CheckItem {
 }
 
 function barsWords(bars: readonly string[]): string {
-  return bars.length === 1 ? `bar ${bars[0]}` : `bars ${list(bars)}`;
+  return bars.length === 1 ? `bar ${bars[0]}` : `bars ${listed(bars)}`;
 }
 
 function given({ summary, transposition, general, departures }: GivenAnswer): CheckItem {
@@ -137,7 +138,7 @@ function faults(review: Review, notes: LastCheckInput['notes']): CheckItem {
     sentence:
       all.length === 0
         ? 'No faults are left.'
-        : `${sentenceStart(count(left, 'fault'))} ${left === 1 ? 'is' : 'are'} left${meant.length === 0 ? '.' : `, and ${meant.length} more ${meant.length === 1 ? 'is' : 'are'} meant so, with a reason given.`}`,
+        : `${capitalised(count(left, 'fault'))} ${left === 1 ? 'is' : 'are'} left${meant.length === 0 ? '.' : `, and ${meant.length} more ${meant.length === 1 ? 'is' : 'are'} meant so, with a reason given.`}`,
     details: all.map((f) => findingDetail(review, f, notes)),
   };
 }
@@ -152,14 +153,14 @@ function queries(review: Review, notes: LastCheckInput['notes']): CheckItem {
     sentence:
       all.length === 0
         ? 'Nothing else is worth a second look.'
-        : `${sentenceStart(count(all.length, 'query'))} worth a second look${left === all.length ? '.' : `; ${all.length - left} ${all.length - left === 1 ? 'has' : 'have'} your reason beside ${all.length - left === 1 ? 'it' : 'them'}.`}`,
+        : `${capitalised(count(all.length, 'query'))} worth a second look${left === all.length ? '.' : `; ${all.length - left} ${all.length - left === 1 ? 'has' : 'have'} your reason beside ${all.length - left === 1 ? 'it' : 'them'}.`}`,
     details: all.map((f) => findingDetail(review, f, notes)),
   };
 }
 
 function findingDetail(review: Review, finding: Finding, notes: LastCheckInput['notes']): CheckDetail {
   const note = notes[finding.id];
-  const place = sentenceStart(printPlace(placeAt(review.score, finding.from)));
+  const place = capitalised(printPlace(placeAt(review.score, finding.from)));
   return {
     text: `${place}: ${finding.rule.name}. ${finding.message}${note === undefined ? '' : ` Your word: “${note.trim()}”`}`,
     at: finding.from,
@@ -178,7 +179,7 @@ function ranges(review: Review): CheckItem {
         ? 'Every voice stays where a choir can sing it.'
         : `${counted(out.length, 'place')} ${out.length === 1 ? 'lies' : 'lie'} outside a voice’s comfortable range.`,
     details: out.map((f) => ({
-      text: `${sentenceStart(printPlace(placeAt(review.score, f.from)))}: ${f.message}`,
+      text: `${capitalised(printPlace(placeAt(review.score, f.from)))}: ${f.message}`,
       at: f.from,
       finding: f.id,
     })),
@@ -229,8 +230,4 @@ function together({
         : `Both together last ${printDuration(total)}; ${printDuration(least)} is asked for${enough ? '' : `, ${printDuration(least - total)} more`}.`,
     details: [],
   };
-}
-
-function sentenceStart(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,12 +1,12 @@
 /** `--labels`: how chords are written, under names short enough to type. */
 import { InvalidArgumentError, Option } from 'commander';
-import type { LabelStyle } from '../harmony/words/labels.ts';
+import { LABEL_STYLES, type LabelStyle } from '../harmony/words/labels.ts';
 
-const STYLES: Readonly<Record<string, LabelStyle>> = {
+const TYPED: Readonly<Record<LabelStyle, string>> = {
   figures: 'figures',
   letters: 'letters',
-  capitals: 'capital letters',
-  bass: 'figured bass',
+  'capital letters': 'capitals',
+  'figured bass': 'bass',
 };
 
 export function labelOption(): Option {
@@ -15,9 +15,11 @@ export function labelOption(): Option {
     'how chords are written: figures (V65, ii6), letters (V7b, iib), capitals (V7b, IIb) or bass (65, 6)',
   )
     .argParser((text: string): LabelStyle => {
-      const style = Object.hasOwn(STYLES, text) ? STYLES[text] : undefined;
+      const style = LABEL_STYLES.find((one) => TYPED[one] === text);
       if (style === undefined) {
-        throw new InvalidArgumentError(`Chords are written in one of: ${Object.keys(STYLES).join(', ')}.`);
+        throw new InvalidArgumentError(
+          `Chords are written in one of: ${LABEL_STYLES.map((one) => TYPED[one]).join(', ')}.`,
+        );
       }
       return style;
     })

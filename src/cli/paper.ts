@@ -1,11 +1,12 @@
 /** A review as a person reads it in a terminal: findings by bar, chords and cadences, a summary. 80 columns. */
 import Table from 'cli-table3';
 import pc from 'picocolors';
-import { type LabelStyle, numeral, printKey } from '../harmony/words/labels.ts';
+import { counted, listed } from '../english/words.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
+import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
-import { homeKey } from '../report/key.ts';
-import { counted, list, printVoices } from '../report/sentences.ts';
+import { printVoices } from '../report/sentences.ts';
 import { summarise } from '../report/summary.ts';
 import { wrap } from '../report/wrap.ts';
 import type { Finding, Review } from '../review/review.ts';
@@ -103,7 +104,10 @@ function chordTable(review: Review, labels: LabelStyle): string[] {
     chars: { mid: '', 'left-mid': '', 'mid-mid': '', 'right-mid': '' },
     style: { head: [], border: [], 'padding-left': 1, 'padding-right': 1 },
   });
-  for (const row of chordsByBar(review, (chord) => numeral(chord.roman, chord.key, labels) || '5')) {
+  for (const row of chordsByBar(
+    review,
+    (chord) => chordLabel(chord, labels, barAt(review.score, chord.at).key.fifths) || '5',
+  )) {
     table.push([row.bar, row.keys, row.chords]);
   }
   const cadences = cadencesByBar(review);
@@ -119,6 +123,6 @@ function summary(review: Review): string[] {
   const off =
     switchedOff.length === 0
       ? []
-      : wrap(`The profile “${profile}” does not look at: ${list(switchedOff)}.`, WIDTH);
+      : wrap(`The profile “${profile}” does not look at: ${listed(switchedOff)}.`, WIDTH);
   return [...wrap(sentence, WIDTH), ...off];
 }

@@ -1,5 +1,7 @@
 /** `partwise rules` and `partwise explain`. */
+
 import pc from 'picocolors';
+import { capitalised } from '../english/words.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { explainRule } from '../report/explain.ts';
 import { jsonRules } from '../report/rules.ts';
@@ -20,7 +22,7 @@ export function rulesCommand(options: { readonly json?: true }): number {
     const rules = RULES.filter((rule) => rule.family === family);
     if (rules.length === 0) return [];
     return [
-      colour.bold(family[0]!.toUpperCase() + family.slice(1)),
+      colour.bold(capitalised(family)),
       ...rules.flatMap((rule) => [`  ${rule.id} (${rule.severity})`, ...wrap(rule.statement, 80, '    ')]),
       '',
     ];

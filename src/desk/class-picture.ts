@@ -2,12 +2,14 @@
  * What a class has in common, gathered script by script: a picture is a small plain value, whatever the number of
  * scripts, and two pictures of two halves of a stack make the picture of the whole.
  */
+import { counted } from '../english/words.ts';
+import { urgency } from '../report/to-work-on.ts';
 import type { Family, Severity } from '../rules/rule.ts';
 import { inWords, sentence } from '../rules/wording.ts';
 import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
-import { urgency } from './feedback.ts';
+import { weighed } from './feedback.ts';
 
 interface RuleTally {
   readonly name: string;
@@ -64,7 +66,7 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
       scripts: 1,
       places: list.length,
       bySeverity,
-      urgency: urgency(first.family, list),
+      urgency: urgency(first.family, list.map(weighed)),
       hint: first.hints[1]!,
       board: facts.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
     };
@@ -233,8 +235,4 @@ function summary(tally: ClassTally, commonest: Entry | undefined): string {
         : `${counted(tally.faultless, 'script')} of ${tally.scripts} ${tally.faultless === 1 ? 'has' : 'have'} no fault.`;
   if (commonest === undefined) return clean;
   return `${clean} Commonest: ${lower(commonest.name)}, in ${counted(commonest.scripts, 'script')}.`;
-}
-
-function counted(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
 }

@@ -3,8 +3,8 @@
  * hand over only this, and ten thousand of them can be read one after the other. The score itself is kept as its file.
  */
 import { z } from 'zod';
+import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
-import { homeKey } from '../report/key.ts';
 import type { Review } from '../review/review.ts';
 import type { Score } from '../score/score.ts';
 import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';

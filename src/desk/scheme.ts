@@ -2,7 +2,9 @@
  * A mark scheme of the teacher's own: criteria with levels and descriptors, and, where the teacher wants the desk to
  * suggest a level, what each level needs. It is a JSON file that can be read and written by hand.
  */
+
 import { z } from 'zod';
+import { capitalised } from '../english/words.ts';
 import { type Outcome, refuse, refuseAll } from '../refusal/refusal.ts';
 import { FAMILIES } from '../rules/rule.ts';
 import { MEASURE_NAMES } from './measures.ts';
@@ -102,7 +104,7 @@ function placeIn(path: readonly PropertyKey[]): string {
     } else words.push(String(part));
   }
   const place = words.join(', ');
-  return place === '' ? '' : `${place.charAt(0).toUpperCase()}${place.slice(1)}: `;
+  return place === '' ? '' : `${capitalised(place)}: `;
 }
 
 /** The most that one criterion can bring. */

@@ -3,6 +3,7 @@ import { noteNameAtFifths } from '../score/pitch.ts';
 import type { Texture } from '../score/texture.ts';
 import type { Analysis, Chord, Key, KeyRegion, Phrase } from './analysis.ts';
 import { CHORD_TYPES, membersAt } from './chord-types.ts';
+import { sameKey } from './key.ts';
 import { cadencesOf } from './reading/cadences.ts';
 import { readHarmonies } from './reading/harmonies.ts';
 import type { Harmony } from './reading/harmony.ts';
@@ -90,8 +91,4 @@ function regionsOf(chords: readonly Chord[]): KeyRegion[] {
     }
   }
   return regions;
-}
-
-function sameKey(a: Key, b: Key): boolean {
-  return a.mode === b.mode && a.tonic.step === b.tonic.step && a.tonic.alteration === b.tonic.alteration;
 }

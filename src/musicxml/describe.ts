@@ -27,11 +27,4 @@ export function lineName(source: SourceScore, line: Line): string {
   return `${staff}, ${which}`;
 }
 
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-/** `a, b and c`. */
-export function listed(items: readonly string[]): string {
-  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
-}
+export { capitalised as capital, listed } from '../english/words.ts';

@@ -1,12 +1,6 @@
 /** Score → MusicXML 4.0, partwise, with what a review has to say about it. */
-import {
-  type Bar,
-  type KeySignature,
-  type Score,
-  VOICE_WORDS,
-  VOICES,
-  type VoiceName,
-} from '../score/score.ts';
+import { type Bar, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import { sameSignature } from '../score/signature.ts';
 import { barLength, CROTCHET, gcd, printMetre, type Ticks } from '../score/time.ts';
 import type { ScoreAnnotations } from './annotations.ts';
 import { packScore } from './archive.ts';
@@ -166,7 +160,7 @@ function attributesOf(context: BarContext, part: PartPlan, bar: Bar, before: Bar
   const several = part.staves.length > 1;
   const content = [
     before === undefined ? textElement('divisions', CROTCHET / context.tick) : '',
-    before === undefined || !sameKey(before.key, bar.key)
+    before === undefined || !sameSignature(before.key, bar.key)
       ? element(
           'key',
           {},
@@ -191,10 +185,6 @@ function attributesOf(context: BarContext, part: PartPlan, bar: Bar, before: Bar
       : []),
   ].filter((line) => line !== '');
   return content.length === 0 ? '' : element('attributes', {}, ...content);
-}
-
-function sameKey(a: KeySignature, b: KeySignature): boolean {
-  return a.fifths === b.fifths && a.mode === b.mode;
 }
 
 function tempoOf(score: Score): string {

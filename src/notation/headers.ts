@@ -1,4 +1,5 @@
 /** The header lines of the notation: what each may say, read and printed. */
+import { capitalised } from '../english/words.ts';
 import { fifthsPlace, noteNameAtFifths, parseNoteName, printNoteName } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
 import { isBeatUnit, type Metre } from '../score/time.ts';
@@ -21,7 +22,7 @@ export function parseKeySignature(text: string): KeySignature | undefined {
   const named = /^(\S+)\s+(major|minor)$/i.exec(text);
   if (!named) return undefined;
   const word = named[1]!;
-  const tonic = parseNoteName(word[0]!.toUpperCase() + word.slice(1));
+  const tonic = parseNoteName(capitalised(word));
   if (tonic === undefined) return undefined;
   const mode = named[2]!.toLowerCase() === 'major' ? 'major' : 'minor';
   const fifths = fifthsPlace(tonic) - (mode === 'minor' ? 3 : 0);

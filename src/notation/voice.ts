@@ -1,4 +1,5 @@
 /** One voice of the notation being read: its sounds, one after the other, into bars. */
+import { capitalised } from '../english/words.ts';
 import type { DraftEvent } from '../score/build.ts';
 import { type Pitch, parsePitch } from '../score/pitch.ts';
 import { beatLength, type Metre, scaleTicks, type Ticks } from '../score/time.ts';
@@ -312,7 +313,7 @@ export class VoiceWriter {
   private pitchComplaint(text: string): string {
     if (text === '')
       return 'A length or mark stands here without a note; a note such as F#4 was expected before it.';
-    const capital = text[0]!.toUpperCase() + text.slice(1);
+    const capital = capitalised(text);
     if (/^[A-G](##|bb|[#bx]|)\d?$/.test(capital)) {
       return `"${text}" begins with a small letter; note names are capitals here, and "${capital}" was expected.`;
     }

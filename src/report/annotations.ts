@@ -1,13 +1,13 @@
 /** What a review writes into a score that is handed back: numbered, coloured findings, numerals, keys and cadences. */
-import { type LabelStyle, numeral, printKey } from '../harmony/words/labels.ts';
+import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { NoteheadMark, ScoreAnnotations, Words } from '../musicxml/index.ts';
 import type { Finding, Review } from '../review/review.ts';
-import type { Severity } from '../rules/rule.ts';
+import { type Severity, severityRank } from '../rules/rule.ts';
+import { barAt } from '../score/place.ts';
 import type { VoiceName } from '../score/score.ts';
 
 const COLOURS: Readonly<Record<Severity, string>> = { fault: '#b3261e', query: '#9a5b00', remark: '#4a5a6a' };
-const RANK: Readonly<Record<Severity, number>> = { fault: 0, query: 1, remark: 2 };
 
 /** A finding to be written on the score, or a teacher's own remark in its stead. */
 export type Marked = Pick<Finding, 'severity' | 'voices' | 'from' | 'tones'> & {
@@ -36,9 +36,9 @@ export function annotationsOf(
   return {
     noteheads: noteheads(marks),
     words: [...keyWords(review), ...marks.map(findingWords), ...cadences(review)],
-    labels: analysis.chords.flatMap(({ at, roman, key }) => {
-      const text = numeral(roman, key, labels);
-      return text === '' ? [] : [{ at, text }];
+    labels: analysis.chords.flatMap((chord) => {
+      const text = chordLabel(chord, labels, barAt(review.score, chord.at).key.fifths);
+      return text === '' ? [] : [{ at: chord.at, text }];
     }),
   };
 }
@@ -51,7 +51,7 @@ function noteheads(marks: readonly Marked[]): NoteheadMark[] {
       for (const { at } of notes) {
         const key = `${voice}@${at}`;
         const known = gravest.get(key);
-        if (known !== undefined && RANK[known.severity] <= RANK[severity]) continue;
+        if (known !== undefined && severityRank(known.severity) <= severityRank(severity)) continue;
         gravest.set(key, { severity, mark: { voice, at, colour: COLOURS[severity] } });
       }
     }

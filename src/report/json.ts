@@ -1,5 +1,6 @@
 /** From a review to its public JSON form (see `schema.ts`). Ticks become crotchets here. */
 import type { Cadence, Chord } from '../harmony/analysis.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
@@ -8,7 +9,6 @@ import { printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt, type Place, placeIn } from '../score/place.ts';
 import { endOf } from '../score/score.ts';
 import { crotchets, type Ticks } from '../score/time.ts';
-import { homeKey } from './key.ts';
 import type { JsonCadence, JsonChord, JsonFailure, JsonFinding, JsonReview } from './schema.ts';
 import { summarise } from './summary.ts';
 

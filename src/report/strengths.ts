@@ -1,18 +1,17 @@
 /**
- * What an exercise does well and what to work on next, in sentences that name the places. Facts about this music only:
+ * What an exercise does well, in sentences that name the places. Facts about this music only:
  * nothing is praised that the analysis can't point at.
  */
+import { capitalised, listed } from '../english/words.ts';
 import type { Analysis, Cadence, Ornament } from '../harmony/analysis.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { cadenceWords, ornamentWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
-import type { Rule } from '../rules/rule.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import type { Transition } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
-import { homeKey } from './key.ts';
-import { list } from './sentences.ts';
 
 export interface Strength {
   readonly id:
@@ -32,13 +31,6 @@ export interface Strength {
   readonly at?: Ticks;
 }
 
-export interface ToWorkOn {
-  readonly rule: Rule;
-  readonly times: number;
-  readonly sentence: string;
-  readonly at: Ticks;
-}
-
 /** The strong points of an exercise, strongest first. Empty where little is written. Pure. */
 export function strengthsOf(review: Review): Strength[] {
   const { analysis } = review;
@@ -56,36 +48,6 @@ export function strengthsOf(review: Review): Strength[] {
   ]
     .filter((strength) => strength !== undefined)
     .sort((a, b) => b.weight - a.weight);
-}
-
-/** Up to `most` rules that the exercise runs against, the weightiest and commonest first. Unfinished beats don't count. */
-export function toWorkOn(review: Review, most = 3): ToWorkOn[] {
-  const weight = { fault: 10, query: 2, remark: 0 } as const;
-  const byRule = new Map<string, { rule: Rule; times: number; weight: number; at: Ticks; message: string }>();
-  for (const finding of review.findings) {
-    if (weight[finding.severity] === 0) continue;
-    const seen = byRule.get(finding.rule.id);
-    if (seen) {
-      seen.times++;
-      seen.weight += weight[finding.severity];
-    } else
-      byRule.set(finding.rule.id, {
-        rule: finding.rule,
-        times: 1,
-        weight: weight[finding.severity],
-        at: finding.from,
-        message: finding.message,
-      });
-  }
-  return [...byRule.values()]
-    .sort((a, b) => b.weight - a.weight || a.at - b.at)
-    .slice(0, most)
-    .map(({ rule, times, at, message }) => ({
-      rule,
-      times,
-      at,
-      sentence: `${rule.name}${times === 1 ? '' : `, ${times} times`}; first in ${printPlace(placeAt(review.score, at))}: ${message}`,
-    }));
 }
 
 /** Places in words; of many the first three, with how many more. */
@@ -145,7 +107,7 @@ function variedCadences(analysis: Analysis): Strength | undefined {
   const unvaried = analysis.cadences.length - different.size;
   return {
     id: 'cadences',
-    sentence: `The phrases close in different ways: ${list(kinds)}.`,
+    sentence: `The phrases close in different ways: ${listed(kinds)}.`,
     weight: Math.max(0.3, 0.75 - 0.15 * unvaried),
     at: analysis.cadences[0]!.at,
   };
@@ -200,7 +162,7 @@ function keys(analysis: Analysis): Strength | undefined {
   const names = [...new Set(reached.map((c) => printKey(c.key)))];
   return {
     id: 'keys',
-    sentence: `It reaches ${list(names)} and confirms ${names.length === 1 ? 'it' : 'them'} with a cadence: ${places(
+    sentence: `It reaches ${listed(names)} and confirms ${names.length === 1 ? 'it' : 'them'} with a cadence: ${places(
       analysis,
       reached.map((c) => c.at),
     )}.`,
@@ -236,10 +198,10 @@ function movement(review: Review): Strength | undefined {
   const voices = new Set(moving.map((o) => o.voice));
   const [first] = moving;
   if (first === undefined || voices.size < 2 || moving.length < 3) return undefined;
-  const kinds = list([...new Set(moving.map((o) => `${ornamentWords(o.kind).replace(/ \(.*\)/, '')}s`))]);
+  const kinds = listed([...new Set(moving.map((o) => `${ornamentWords(o.kind).replace(/ \(.*\)/, '')}s`))]);
   return {
     id: 'movement',
-    sentence: `${kinds.charAt(0).toUpperCase()}${kinds.slice(1)} keep it moving in ${voices.size} voices (${moving.length} in all; the first in ${places(analysis, [first.at])}).`,
+    sentence: `${capitalised(kinds)} keep it moving in ${voices.size} voices (${moving.length} in all; the first in ${places(analysis, [first.at])}).`,
     weight: Math.min(0.6, 0.3 + voices.size * 0.06 + moving.length * 0.01),
     at: first.at,
   };

@@ -1,10 +1,12 @@
 /** What a review comes to: counts, what was not looked at, and one sentence. */
+
+import { listed } from '../english/words.ts';
 import type { Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
 import { VOICES } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
 import type { JsonReview } from './schema.ts';
-import { count, list } from './sentences.ts';
+import { count } from './sentences.ts';
 
 export function summarise(review: Review): JsonReview['summary'] {
   const bySeverity: Record<Severity, number> = { fault: 0, query: 0, remark: 0 };
@@ -45,5 +47,5 @@ function sentence(counts: Readonly<Record<Severity, number>>, unwritten: number)
     query > 0 ? `${count(query, 'query')} worth a second look` : '',
     remark > 0 ? count(remark, 'remark') : '',
   ].filter((part) => part !== '');
-  return `${fault === 0 ? 'Nothing at fault; ' : ''}${list(parts)}.${unfinished}`;
+  return `${fault === 0 ? 'Nothing at fault; ' : ''}${listed(parts)}.${unfinished}`;
 }

@@ -3,7 +3,15 @@ import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import type { Profile } from '../profiles/profile.ts';
 import { RULES } from '../rules/list.ts';
-import type { Occurrence, Parameters, ParameterValues, Rule, Severity } from '../rules/rule.ts';
+import {
+  type Occurrence,
+  type Parameters,
+  type ParameterValues,
+  type Rule,
+  SEVERITIES,
+  type Severity,
+  severityRank,
+} from '../rules/rule.ts';
 import type { Score } from '../score/score.ts';
 import { textureOf } from '../score/texture.ts';
 
@@ -23,8 +31,6 @@ export interface Review {
   /** Ids of the rules the profile switched off: told in every summary, never silently. */
   readonly switchedOff: readonly string[];
 }
-
-const RANK: Readonly<Record<Severity, number>> = { fault: 0, query: 1, remark: 2 };
 
 /** Analyses a score and runs every rule the profile leaves on. Pure. */
 export function reviewScore(score: Score, profile: Profile): Review {
@@ -54,7 +60,10 @@ export function reviewAnalysis(analysis: Analysis, profile: Profile): Review {
   }
   findings.sort(
     (a, b) =>
-      a.from - b.from || RANK[a.severity] - RANK[b.severity] || a.order - b.order || (a.id < b.id ? -1 : 1),
+      a.from - b.from ||
+      severityRank(a.severity) - severityRank(b.severity) ||
+      a.order - b.order ||
+      (a.id < b.id ? -1 : 1),
   );
   return {
     score,
@@ -77,9 +86,9 @@ export function occurrencesOf(rule: Rule, analysis: Analysis, profile: Profile):
 function settledSeverity(rule: Rule, occurrence: Occurrence, set: Severity | undefined): Severity {
   const own = occurrence.severity ?? rule.severity;
   if (set === undefined) return own;
-  const steps = RANK[own] - RANK[rule.severity];
-  const rank = Math.min(2, Math.max(RANK[set], RANK[set] + steps));
-  return (['fault', 'query', 'remark'] as const)[rank]!;
+  const steps = severityRank(own) - severityRank(rule.severity);
+  const rank = Math.min(2, Math.max(severityRank(set), severityRank(set) + steps));
+  return SEVERITIES[rank]!;
 }
 
 function parameterValues(

@@ -2,6 +2,7 @@
  * Ways out of a finding: which single notes of the added voices could be changed so that it is gone and no new fault
  * has come. The class is told how many there are and in which voices; which they are is for the teacher.
  */
+import { listed } from '../english/words.ts';
 import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, keyAt, membersOf } from '../harmony/questions/moments.ts';
@@ -75,7 +76,7 @@ export function waysOutInWords({ counts, total }: Pick<WaysOut, 'counts' | 'tota
   const parts = VOICES.filter((voice) => counts[voice] > 0).map(
     (voice) => `${counts[voice]} in the ${VOICE_WORDS[voice]}`,
   );
-  const list = parts.length === 1 ? parts[0] : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`;
+  const list = listed(parts);
   return total === 1
     ? `There is 1 change of a single note that would clear this: ${list}.`
     : `There are ${total} changes of a single note that would clear this: ${list}.`;

@@ -4,10 +4,11 @@ import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
-import { noteNameAtFifths, type Pitch, printNoteName, printPitch, type Step } from '../score/pitch.ts';
+import { type Pitch, printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
-import { type KeySignature, VOICES } from '../score/score.ts';
+import { VOICES } from '../score/score.ts';
 import { stretchesWithin } from '../score/search.ts';
+import { signatureAlteration } from '../score/signature.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { barLength, beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
@@ -61,7 +62,7 @@ B: G3 F3 E3 D3 | G2*4! |`,
 function slip(analysis: Analysis, tone: Tone): Occurrence[] {
   const { score } = analysis.texture;
   const signature = barAt(score, tone.at).key;
-  const expected = signatureAlteration(signature, tone.pitch.step);
+  const expected = signatureAlteration(signature.fifths, tone.pitch.step);
   // Only a plain letter can be an accidental forgotten.
   if (expected === 0 || tone.pitch.alteration !== 0) return [];
   const meant: Pitch = { ...tone.pitch, alteration: expected };
@@ -137,10 +138,4 @@ function standingKeys(analysis: Analysis, at: Ticks): readonly Key[] {
   if (region === undefined) return [];
   const brief = region.until - region.from < barLength(barAt(analysis.texture.score, at).metre);
   return brief && before !== undefined ? [region.key, before.key] : [region.key];
-}
-
-/** What a signature does to a letter: 1 sharp, -1 flat, 0 neither. The seven letters lie side by side in fifths. */
-function signatureAlteration({ fifths }: KeySignature, step: Step): number {
-  const letters = [0, 1, 2, 3, 4, 5, 6].map((i) => noteNameAtFifths(fifths - 1 + i));
-  return letters.find((name) => name.step === step)?.alteration ?? 0;
 }

@@ -1,6 +1,7 @@
 import type { Analysis, Cadence, Phrase } from '../harmony/analysis.ts';
-import { cadenceTones, closedPhrases, finalPhrase, homeKey } from '../harmony/questions/closes.ts';
-import { sameKey } from '../harmony/questions/progression.ts';
+import { sameKey } from '../harmony/key.ts';
+import { cadenceTones, closedPhrases, finalPhrase } from '../harmony/questions/closes.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { about } from './occurrence.ts';
@@ -69,6 +70,5 @@ function alike(analysis: Analysis, first: Phrase, second: Phrase): Occurrence[] 
 
 function closeAtHome(analysis: Analysis, phrase: Phrase): Cadence | undefined {
   const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
-  const home = homeKey(analysis);
-  return cadence?.full && home !== undefined && sameKey(cadence.key, home) ? cadence : undefined;
+  return cadence?.full && sameKey(cadence.key, homeKey(analysis)) ? cadence : undefined;
 }

@@ -6,7 +6,7 @@ import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts'
 import { VOICES } from '../score/score.ts';
 import { type Slice, sliceAt, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
 export const harmonyHeldOver = defineRule({
@@ -48,12 +48,11 @@ B: G3 G3 D3 G3 | C3 C3 D3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => {
-    const found = analysis.chords.flatMap((chord) => heldOver(analysis, chord));
-    const known = (from: Ticks, until: Ticks) => found.some((o) => o.from < until && o.until > from);
-    const more = repeatedChords(analysis).filter(({ from, until }) => !known(from, until));
-    return [...found, ...more].sort((a, b) => a.from - b.from);
-  },
+  check: (analysis) =>
+    besides(
+      analysis.chords.flatMap((chord) => heldOver(analysis, chord)),
+      repeatedChords(analysis),
+    ),
 });
 
 function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {

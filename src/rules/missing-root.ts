@@ -7,8 +7,8 @@ import { intervalUp } from '../score/interval.ts';
 import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, toneIn } from '../score/texture.ts';
-import { beatLength, type Ticks } from '../score/time.ts';
-import { about, openingTones } from './occurrence.ts';
+import { beatLength } from '../score/time.ts';
+import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
 
@@ -50,12 +50,11 @@ B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) => {
-    const found = voicings(analysis).flatMap((voicing) => lacking(analysis, voicing));
-    const known = (from: Ticks, until: Ticks) => found.some((o) => o.from < until && o.until > from);
-    const more = bareThirds(analysis).filter(({ from, until }) => !known(from, until));
-    return [...found, ...more].sort((a, b) => a.from - b.from);
-  },
+  check: (analysis) =>
+    besides(
+      voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
+      bareThirds(analysis),
+    ),
 });
 
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {

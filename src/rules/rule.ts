@@ -5,7 +5,13 @@ import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 
 /** `fault` breaks the style, `query` is worth a second look, `remark` informs. */
-export type Severity = 'fault' | 'query' | 'remark';
+export const SEVERITIES = ['fault', 'query', 'remark'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+/** 0 for the gravest. */
+export function severityRank(severity: Severity): number {
+  return SEVERITIES.indexOf(severity);
+}
 
 export const FAMILIES = [
   'consecutives',

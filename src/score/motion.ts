@@ -1,7 +1,8 @@
 /** Questions about how voices move against each other that need nothing but the texture. */
 import { type Interval, intervalBetween, isOctave, isPerfectFifth, isUnison } from './interval.ts';
 import { semitone } from './pitch.ts';
-import { type ByVoice, byVoice, VOICES, type VoiceName } from './score.ts';
+import { remembered } from './remember.ts';
+import { byVoice, VOICES, type VoiceName } from './score.ts';
 import { type Move, type Texture, type Tone, type Transition, toneIn } from './texture.ts';
 import type { Ticks } from './time.ts';
 
@@ -92,16 +93,10 @@ export function previousTone(texture: Texture, tone: Tone): Tone | undefined {
   return previous !== undefined && previous.until === tone.at ? previous : undefined;
 }
 
-const breaksKnown = new WeakMap<Texture, ReadonlySet<Ticks>>();
-
 /** The moments at which a new phrase begins after a fermata: see {@link crossesFermata}. Remembered. */
-export function phraseBreaks(texture: Texture): ReadonlySet<Ticks> {
-  const known = breaksKnown.get(texture);
-  if (known !== undefined) return known;
-  const breaks = new Set(texture.transitions.filter(crossesFermata).map(({ to }) => to.at));
-  breaksKnown.set(texture, breaks);
-  return breaks;
-}
+export const phraseBreaks: (texture: Texture) => ReadonlySet<Ticks> = remembered(
+  ({ transitions }) => new Set(transitions.filter(crossesFermata).map(({ to }) => to.at)),
+);
 
 /** A stretch in which something holds between two voices without a break. */
 export interface Stretch {
@@ -160,21 +155,19 @@ export interface MelodicMove {
   readonly acrossFermata: boolean;
 }
 
-const melodiesKnown = new WeakMap<Texture, ByVoice<readonly MelodicMove[]>>();
-
 /** All melodic moves of a voice, in order, repeated notes included. Remembered. */
 export function melodyOf(texture: Texture, voice: VoiceName): readonly MelodicMove[] {
-  const known = melodiesKnown.get(texture);
-  if (known !== undefined) return known[voice];
+  return melodiesOf(texture)[voice];
+}
+
+const melodiesOf = remembered((texture: Texture) => {
   const breaks = phraseBreaks(texture);
-  const melodies = byVoice((v) =>
-    texture.tones[v].flatMap((from): MelodicMove[] => {
+  return byVoice((voice) =>
+    texture.tones[voice].flatMap((from): MelodicMove[] => {
       const to = nextTone(texture, from);
       if (to === undefined) return [];
       const interval = intervalBetween(from.pitch, to.pitch);
       return [{ from, to, interval, acrossFermata: breaks.has(to.at) }];
     }),
   );
-  melodiesKnown.set(texture, melodies);
-  return melodies[voice];
-}
+});

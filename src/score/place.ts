@@ -1,4 +1,5 @@
 /** Where in the score a moment falls: bar, beat, and how strong the metre makes it. */
+import { mixedNumber } from '../english/words.ts';
 import type { Bar, Score } from './score.ts';
 import { lastBegun } from './search.ts';
 import { beatLength, gcd, type Ticks } from './time.ts';
@@ -38,20 +39,9 @@ export function placeAt(score: Score, at: Ticks): Place {
   return placeIn(barAt(score, at), at);
 }
 
-const FRACTION_SIGNS: Readonly<Record<string, string>> = {
-  '1/2': '½',
-  '1/4': '¼',
-  '3/4': '¾',
-  '1/3': '⅓',
-  '2/3': '⅔',
-};
-
 /** The beat as printed: `2`, `2½`, `3 1/6`. */
 export function printBeat(place: Place): string {
-  if (place.numerator === 0) return String(place.beat);
-  const fraction = `${place.numerator}/${place.denominator}`;
-  const sign = FRACTION_SIGNS[fraction];
-  return sign === undefined ? `${place.beat} ${fraction}` : `${place.beat}${sign}`;
+  return mixedNumber(place.beat, place.numerator, place.denominator);
 }
 
 /** `bar 3, beat 2½`. */

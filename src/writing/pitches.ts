@@ -1,6 +1,7 @@
 /** Which pitch a writer means: the nearest note of a letter, the next step of the scale, what the key signature says. */
 import { fifthsPlace, type Pitch, STEPS, type Step, semitone, staffPlace } from '../score/pitch.ts';
 import type { ByVoice, KeySignature, Note, Score, VoiceName } from '../score/score.ts';
+import { signatureAlteration } from '../score/signature.ts';
 import type { Ticks } from '../score/time.ts';
 
 /** Where a voice is likely to begin: the middle of its usual range. */
@@ -10,14 +11,6 @@ const MIDDLE: ByVoice<Pitch> = {
   T: { step: 'B', alteration: 0, octave: 3 },
   B: { step: 'C', alteration: 0, octave: 3 },
 };
-
-/** The alteration a key signature gives a letter: F has 1 in G major. */
-export function signatureAlteration(key: KeySignature, step: Step): number {
-  const place = fifthsPlace({ step, alteration: 0 });
-  // Sharps begin with F (place -1), flats with B (place 5).
-  if (key.fifths > 0) return place + 1 < key.fifths ? 1 : 0;
-  return 5 - place < -key.fifths ? -1 : 0;
-}
 
 /** The last note a voice writes before a moment; failing that the first one after it. */
 export function neighbourNote(score: Score, voice: VoiceName, at: Ticks): Note | undefined {
@@ -39,7 +32,7 @@ export function nearestPitch(
   key: KeySignature,
 ): Pitch {
   const from = neighbourNote(score, voice, at)?.pitch ?? MIDDLE[voice];
-  const alteration = signatureAlteration(key, step);
+  const alteration = signatureAlteration(key.fifths, step);
   const candidates = [-1, 0, 1].map((shift) => ({ step, alteration, octave: from.octave + shift }));
   const distance = (pitch: Pitch) => Math.abs(staffPlace(pitch) - staffPlace(from));
   return candidates.reduce((best, pitch) => (distance(pitch) < distance(best) ? pitch : best));
@@ -48,7 +41,7 @@ export function nearestPitch(
 /** The pitch at a place of the staff (C4 is 28), with the key signature's accidental. */
 export function pitchAtPlace(place: number, key: KeySignature): Pitch {
   const step = STEPS[((place % 7) + 7) % 7]!;
-  return { step, alteration: signatureAlteration(key, step), octave: Math.floor(place / 7) };
+  return { step, alteration: signatureAlteration(key.fifths, step), octave: Math.floor(place / 7) };
 }
 
 /** As many steps up or down the key signature's scale. */
@@ -73,7 +66,7 @@ export function spelt(midi: number, key: KeySignature): Pitch {
   const tonic = key.fifths + (key.mode === 'minor' ? 3 : 0);
   const cost = (pitch: Pitch): number => {
     const place = fifthsPlace(pitch);
-    if (pitch.alteration === signatureAlteration(key, pitch.step)) return 0;
+    if (pitch.alteration === signatureAlteration(key.fifths, pitch.step)) return 0;
     // The leading note stands five fifths above its tonic, the raised sixth three.
     if (place === tonic + 5) return 1;
     if (key.mode === 'minor' && place === tonic + 3) return 2;

@@ -1,10 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { analyse } from '../../src/harmony/analyse.ts';
 import type { Key, Roman } from '../../src/harmony/analysis.ts';
 import { CHORD_TYPES, membersAt } from '../../src/harmony/chord-types.ts';
 import { romanOf } from '../../src/harmony/reading/roman.ts';
-import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
-import { LABEL_STYLES, numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { figuredBass, figuresOfLine } from '../../src/harmony/words/figured-bass.ts';
+import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { readNotation } from '../../src/notation/index.ts';
 import { fifthsPlace, parseNoteName } from '../../src/score/pitch.ts';
+import { textureOf } from '../../src/score/texture.ts';
 
 const place = (name: string) => fifthsPlace(parseNoteName(name)!);
 const type = (name: string) => CHORD_TYPES.findIndex((t) => t.name === name);
@@ -42,7 +45,9 @@ const CASES: readonly [string, string, string, Roman['inversion'], string, strin
 describe('writing chords', () => {
   it.each(CASES)('%s: %s %s, inversion %i is %s, %s or %s', (name, root, chord, inversion, ...written) => {
     const roman = romanOf(key(name), place(root), type(chord), inversion);
-    expect(LABEL_STYLES.slice(0, 3).map((style) => numeral(roman, key(name), style))).toEqual(written);
+    expect(
+      (['figures', 'letters', 'capital letters'] as const).map((style) => numeral(roman, key(name), style)),
+    ).toEqual(written);
   });
 
   it('takes VII for what it is until it goes to III', () => {
@@ -87,7 +92,6 @@ describe('figured bass', () => {
       expect(bass).toEqual({ step: 'C', alteration: 0 });
       const roman = romanOf(key('C major'), place(root), type(chord), inversion);
       expect(figuredBass({ members, bass, roman }, 0).join('')).toBe(figures);
-      expect(numeral(roman, key('C major'), 'figured bass')).toBe(figures);
     },
   );
 
@@ -100,10 +104,32 @@ describe('figured bass', () => {
     ['V2 of V in C major', 'D', 'M7', 3, 0, '#42'],
     ['diminished seventh in C minor', 'B', 'o7', 0, -3, '7'],
     ['Neapolitan sixth in A minor', 'Bb', 'M', 1, 0, 'b6'],
+    ['V43 of IV in G major, with the 3 beside the 4', 'G', 'M7', 2, 1, '4n3'],
+    ['viio43 in B minor under three sharps', 'A#', 'o7', 2, 3, '#4n3'],
+    ['German sixth in A minor', 'D#', 'Ger', 1, 0, '#65'],
+    ['French sixth in D minor over its raised fourth', 'E', 'Fr', 1, -1, '65'],
   ] as const)('%s shows its accidentals', (_, root, chord, inversion, signature, figures) => {
     const members = membersAt(place(root), type(chord));
     const bass = [members.root, members.third, members.fifth, members.seventh][inversion]!;
     const roman = { degree: 1, alteration: 0, quality: 'major', inversion } as const;
     expect(figuredBass({ members, bass, roman }, signature).join('')).toBe(figures);
+  });
+
+  it('is printed in one line with its accidentals, for paper and the command line', () => {
+    const analysis = analyse(
+      textureOf(
+        readNotation(`key: A minor
+metre: 4/4
+S: A4 G#4 A4*2 |
+A: E4 E4 E4*2 |
+T: C4 B3 C4*2 |
+B: A3 E3 A2*2 |`).score,
+      ),
+    );
+    expect(analysis.chords.map((chord) => chordLabel(chord, 'figured bass', 0))).toEqual(['', '#', '']);
+    expect(figuresOfLine('#643')).toEqual(['#6', '4', '3']);
+    expect(figuresOfLine('4n3')).toEqual(['4', 'n3']);
+    expect(figuresOfLine('b6#')).toEqual(['b6', '#']);
+    expect(figuresOfLine('V65')).toBeUndefined();
   });
 });

@@ -1,7 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { scriptFindings } from '../../src/desk/finding.ts';
+import { applyDecisions, feedbackFor } from '../../src/desk/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
-import { strengthsOf, toWorkOn } from '../../src/report/strengths.ts';
+import { strengthsOf } from '../../src/report/strengths.ts';
+import { toWorkOn } from '../../src/report/to-work-on.ts';
 import { reviewScore } from '../../src/review/review.ts';
 
 const reviewed = (text: string) => reviewScore(readNotation(text).score, CHORALE);
@@ -52,4 +56,15 @@ describe('what to work on', () => {
     expect(toWorkOn(reviewed(FIFTHS), 1)).toHaveLength(1);
     expect(toWorkOn(reviewed('S: C5*4 |\nA: ?*4 |'))).toEqual([]);
   });
+
+  it.each(['fault-consecutives', 'fault-chords', 'fault-melody', 'fault-cadences'])(
+    'weighs %s as the desk does',
+    (name) => {
+      const review = reviewed(readFileSync(`fixtures/exercises/${name}.txt`, 'utf8'));
+      const judged = applyDecisions('x', scriptFindings(review), []).findings;
+      const sheet = feedbackFor({ strengths: [] }, judged).toWorkOn.map(({ rule }) => rule);
+      expect(toWorkOn(review).map(({ rule }) => rule.id)).toEqual(sheet);
+      expect(sheet).not.toEqual([]);
+    },
+  );
 });

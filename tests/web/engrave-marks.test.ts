@@ -10,7 +10,7 @@ import { cadenceWords } from '../../web/engrave/lanes.ts';
 import { hitIn } from '../../web/engrave/pointing.ts';
 import { clip } from '../../web/engrave/strokes.ts';
 import { placeTags } from '../../web/engrave/tags.ts';
-import { bassFigures, guessWidth, setChordLabel } from '../../web/engrave/words.ts';
+import { guessWidth, setChordLabel } from '../../web/engrave/words.ts';
 
 /** Two crotchets in four voices, as an engraved system would report them. */
 function twoChords(): SystemGeometry {
@@ -184,13 +184,10 @@ describe('words', () => {
     expect(texts('nothing known')).toEqual(['nothing known']);
   });
 
-  test('figured bass shows what is altered against the signature', () => {
-    expect(bassFigures(V65, 1)).toEqual(['6', '5']);
-    const rootPosition = { ...V65, roman: { ...V65.roman, inversion: 0 as const }, bass: V65.root };
-    expect(bassFigures(rootPosition, 1)).toEqual(['7', '#']);
-    const { seventh: _seventh, ...triad } = V65.roman;
-    expect(bassFigures({ ...rootPosition, roman: { ...triad, inversion: 0 } }, 1)).toEqual(['#']);
-    expect(bassFigures({ ...rootPosition, roman: { ...triad, inversion: 0 } }, 4)).toEqual([]);
+  test('figured bass as figures one above the other, each with its sign', () => {
+    expect(texts('65')).toEqual(['6', '5']);
+    expect(texts('4n3')).toEqual(['4', '\ue261', '3']);
+    expect(texts('b6#')).toEqual(['\ue260', '6', '\ue262']);
   });
 
   test('cadences by name', () => {

@@ -4,10 +4,11 @@ import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { buildScore } from '../../src/score/build.ts';
 import { parsePitch, type Step } from '../../src/score/pitch.ts';
 import { endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { signatureAlteration } from '../../src/score/signature.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { addBars, emptyScore, insertBar, removeBar, withHeading } from '../../src/writing/bars.ts';
 import { draftOf } from '../../src/writing/draft.ts';
-import { byStep, nearestPitch, pitchAtPlace, signatureAlteration, spelt } from '../../src/writing/pitches.ts';
+import { byStep, nearestPitch, pitchAtPlace, spelt } from '../../src/writing/pitches.ts';
 import {
   alter,
   type Change,
@@ -118,8 +119,8 @@ describe('changing a note', () => {
 
 describe('pitches a writer means', () => {
   it('gives a letter its key signature', () => {
-    expect(['F', 'C', 'B'].map((s) => signatureAlteration({ fifths: 2 }, s as Step))).toEqual([1, 1, 0]);
-    expect(['B', 'E', 'A'].map((s) => signatureAlteration({ fifths: -2 }, s as Step))).toEqual([-1, -1, 0]);
+    expect(['F', 'C', 'B'].map((s) => signatureAlteration(2, s as Step))).toEqual([1, 1, 0]);
+    expect(['B', 'E', 'A'].map((s) => signatureAlteration(-2, s as Step))).toEqual([-1, -1, 0]);
   });
   it('takes the nearest note of a letter', () => {
     const music = score('S: B4 ?*3 |\nB: ?*4 |');

@@ -1,15 +1,7 @@
 /** Which notes need an accidental: pure, per bar and staff, both voices together. */
 import { type Pitch, STEPS, type Step, staffPlace, stepIndex } from '../../src/score/pitch.ts';
+import { signatureAlteration } from '../../src/score/signature.ts';
 import type { Ticks } from '../../src/score/time.ts';
-
-const SHARP_ORDER: readonly Step[] = ['F', 'C', 'G', 'D', 'A', 'E', 'B'];
-
-/** What the key signature does to a step: 1 for F with one sharp, -1 for B with one flat. */
-export function signatureAlteration(fifths: number, step: Step): number {
-  const place = SHARP_ORDER.indexOf(step);
-  if (fifths > place) return 1;
-  return fifths < 0 && 6 - place < -fifths ? -1 : 0;
-}
 
 export interface NoteInBar {
   readonly at: Ticks;

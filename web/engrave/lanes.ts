@@ -1,20 +1,14 @@
 /** Words under the music, each kind in a lane of its own: figured bass, numerals, keys, cadences. Pure. */
+
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
+import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
 import type { LabelRoom } from './spacing.ts';
-import {
-  bassFigures,
-  LYRIC_SIZE,
-  type Measure,
-  type SetLabel,
-  setChordLabel,
-  setFigures,
-  setKeyName,
-} from './words.ts';
+import { LYRIC_SIZE, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
 
 export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
 
@@ -55,7 +49,7 @@ export function labelRooms(
   for (const chord of marks.chords) {
     if (layers.numerals) add(chord.at, 'numerals', setChordLabel(label(chord), measure).width);
     if (layers.figuredBass) {
-      const figures = bassFigures(chord, fifthsAt(bars, chord.at));
+      const figures = figuredBass(chord, fifthsAt(bars, chord.at));
       if (figures.length > 0) add(chord.at, 'figures', setFigures(figures, measure).width);
     }
   }
@@ -166,7 +160,7 @@ function numeralItems(input: LaneInput): Item[] {
 
 function figureItems(input: LaneInput): Item[] {
   return here(input, input.marks.chords).flatMap((chord) => {
-    const figures = bassFigures(chord, fifthsAt(input.bars, chord.at));
+    const figures = figuredBass(chord, fifthsAt(input.bars, chord.at));
     return figures.length === 0
       ? []
       : [centred(input, 'figures', chord.at, setFigures(figures, input.measure))];

@@ -1,7 +1,8 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
 import { byVoice, VOICES } from '../../src/score/score.ts';
+import { signatureAlteration } from '../../src/score/signature.ts';
 import type { Ticks } from '../../src/score/time.ts';
-import { signatureAlteration, signatureSize } from './accidentals.ts';
+import { signatureSize } from './accidentals.ts';
 import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
 import { barWidths, breakSystems, type Column, type LabelRoom, type SpacedBar } from './spacing.ts';

@@ -1,8 +1,6 @@
 /** Words in and under the score: how a chord label is set, and how wide words are. */
-import type { Chord, OrnamentKind } from '../../src/harmony/analysis.ts';
-import { numeral } from '../../src/harmony/words/labels.ts';
-import { type NoteName, STEPS, stepIndex } from '../../src/score/pitch.ts';
-import { signatureAlteration } from './accidentals.ts';
+import type { OrnamentKind } from '../../src/harmony/analysis.ts';
+import { figuresOfLine } from '../../src/harmony/words/figured-bass.ts';
 
 /** Width in drawing units of a text set at a size in px; `signs` for text in the music font. */
 export type Measure = (text: string, size: number, signs?: boolean) => number;
@@ -61,6 +59,16 @@ export function setChordLabel(label: string, measure: Measure): SetLabel {
     runs.push({ text, x, y, size, ...(signs ? { signs: true as const } : {}) });
     x += measure(text, size, signs);
   };
+  const bare = figuresOfLine(label);
+  if (bare !== undefined) {
+    stack(
+      bare,
+      add,
+      () => x,
+      (to) => (x = to),
+    );
+    return { runs, width: x };
+  }
   for (const [i, part] of label.split('/').entries()) {
     if (i > 0) add('/', BASE);
     const match = /^([b#]*)(N|It|Fr|Ger|[ivIV]+)?([oø+]?)(\d*)([bcd]?)$/.exec(part);
@@ -72,22 +80,13 @@ export function setChordLabel(label: string, measure: Measure): SetLabel {
     for (const each of before) add(SIGNS[each]!, 16, -5, true);
     add(letters, BASE);
     add(DEGREE_SIGNS[sign] ?? '', BASE - 2, sign === '+' ? -4 : -2);
-    if (letters === '') {
-      stack(
-        [...figures],
-        add,
-        () => x,
-        (to) => (x = to),
-        measure,
-      );
-    } else if (figures.length > 1) {
+    if (figures.length > 1) {
       x += 1;
       stack(
         [...figures],
         add,
         () => x,
         (to) => (x = to),
-        measure,
       );
     } else add(figures, FIGURE, -6);
     add(inversion, BASE - 2);
@@ -98,38 +97,21 @@ export function setChordLabel(label: string, measure: Measure): SetLabel {
 /** Figures one above the other, the last one on the baseline's level. */
 function stack(
   figures: readonly string[],
-  add: (text: string, size: number, y?: number) => void,
+  add: (text: string, size: number, y?: number, signs?: boolean) => void,
   at: () => number,
   move: (x: number) => void,
-  measure: Measure,
 ): void {
   const start = at();
   let widest = 0;
   for (const [i, figure] of figures.entries()) {
     move(start);
-    add(figure, FIGURE, -10 + (i - figures.length + 2) * 9 + (figures.length > 2 ? 2 : 0));
-    widest = Math.max(widest, measure(figure, FIGURE));
+    const y = -10 + (i - figures.length + 2) * 9 + (figures.length > 2 ? 2 : 0);
+    const [, sign = '', number = ''] = /^([#bn]?)(.*)$/.exec(figure)!;
+    if (sign !== '') add(SIGNS[sign]!, FIGURE + 1, y - 3, true);
+    add(number, FIGURE, y);
+    widest = Math.max(widest, at() - start);
   }
   move(start + widest);
-}
-
-/**
- * The figures a continuo player would read: the usual short ones, with an accidental where a note is altered against
- * the key signature (alone, for the third). From the top: `['#6', '4', '3']` is printed as three lines.
- */
-export function bassFigures(chord: Chord, fifths: number): string[] {
-  const plain = [...numeral(chord.roman, chord.key, 'figured bass')].map(Number);
-  const members = [chord.members.root, chord.members.third, chord.members.fifth, chord.members.seventh];
-  const shown: { figure: number; text: string }[] = [];
-  for (const figure of [9, 8, 7, 6, 5, 4, 3, 2]) {
-    const step = STEPS[(stepIndex(chord.bass.step) + figure - 1) % 7]!;
-    const note = members.find((member): member is NoteName => member?.step === step);
-    const altered = note !== undefined && note.alteration !== signatureAlteration(fifths, step);
-    const sign = altered && note ? (note.alteration > 0 ? '#' : note.alteration < 0 ? 'b' : 'n') : '';
-    if (plain.includes(figure)) shown.push({ figure, text: `${sign}${figure}` });
-    else if (altered && figure < 8) shown.push({ figure, text: figure === 3 ? sign : `${sign}${figure}` });
-  }
-  return shown.map(({ text }) => text);
 }
 
 /** Sets figures one above the other from the baseline of the first. */

@@ -2,11 +2,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Chord } from '../../src/harmony/analysis.ts';
 import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions/moments.ts';
-import { numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
 import type { Review } from '../../src/review/review.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
-import { placeAt, printPlace } from '../../src/score/place.ts';
+import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { sliceAt } from '../../src/score/texture.ts';
 import type { Panel } from './context.ts';
@@ -26,7 +26,7 @@ export function chordPanel(panel: Panel): TemplateResult {
   return html`
     ${steps(panel, review, chord)}
     <h2 class="chord-name">
-      <span class="numeral">${numeral(chord.roman, chord.key, settings.labels) || numeral(chord.roman, chord.key)}</span>
+      <span class="numeral">${chordLabel(chord, settings.labels, barAt(review.score, chord.at).key.fifths) || numeral(chord.roman, chord.key)}</span>
       <span>in ${printKey(chord.key)}</span>
     </h2>
     <p class="chord-function">${capital(functionOf(chord))}.</p>
@@ -52,7 +52,7 @@ export function chordPanel(panel: Panel): TemplateResult {
         ? nothing
         : html`<p class="aside">
             The reading is not sure. The next best:
-            ${numeral(chord.otherwise.roman, chord.otherwise.key, settings.labels)} in
+            ${numeral(chord.otherwise.roman, chord.otherwise.key, settings.labels === 'figured bass' ? 'figures' : settings.labels)} in
             ${printKey(chord.otherwise.key)} (${functionOf({ roman: chord.otherwise.roman, key: chord.otherwise.key })}).
           </p>`
     }

@@ -1,5 +1,5 @@
 /** Ties the engraving to the state: what is drawn follows it, and pointers and keys on the stave change it. */
-import { numeral } from '../../src/harmony/words/labels.ts';
+import { chordLabel } from '../../src/harmony/words/labels.ts';
 import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
@@ -55,7 +55,7 @@ export function createStave(
       width,
       ...(state.settings.scale === 1 ? {} : { scale: state.settings.scale }),
       layers: state.settings.shown,
-      chordLabel: (chord) => numeral(chord.roman, chord.key, state.settings.labels),
+      chordLabel: (chord) => chordLabel(chord, state.settings.labels, barAt(score, chord.at).key.fifths),
     });
     engraving.select(state.chosen);
     engraving.setCaret(state.caret);

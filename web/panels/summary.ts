@@ -1,8 +1,9 @@
 /** What the exercise shows, in sentences: strong points first, then what to work on. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { cadencesByBar } from '../../src/report/chords.ts';
-import { strengthsOf, toWorkOn } from '../../src/report/strengths.ts';
+import { strengthsOf } from '../../src/report/strengths.ts';
 import { summarise } from '../../src/report/summary.ts';
+import { toWorkOn } from '../../src/report/to-work-on.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { Panel } from './context.ts';
 

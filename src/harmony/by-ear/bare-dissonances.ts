@@ -1,10 +1,11 @@
 /**
- * Dissonances by the notes alone: tones that dissonance against another voice on a beat or halfway to the next, with the way in and the way out,
- * whatever chord they are taken for.
+ * Dissonances by the notes alone: tones dissonant with another voice on a beat or halfway to the next, with the way in
+ * and the way out, whatever chord they are taken for.
  */
 import { intervalBetween } from '../../score/interval.ts';
 import { nextTone, phraseBreaks, previousTone } from '../../score/motion.ts';
 import { semitone, staffPlace } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
 import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
 
@@ -18,14 +19,10 @@ export interface BareDissonance {
   readonly against: readonly Tone[];
 }
 
-const known = new WeakMap<Texture, readonly BareDissonance[]>();
-
 /** All bare dissonances on the beats and half beats of a texture, by time and then by voice. Not across a phrase end. Worked out once. */
-export function bareDissonances(texture: Texture): readonly BareDissonance[] {
-  const remembered = known.get(texture);
-  if (remembered) return remembered;
+export const bareDissonances: (texture: Texture) => readonly BareDissonance[] = remembered((texture) => {
   const breaks = phraseBreaks(texture);
-  const fresh = texture.slices.flatMap((slice) => {
+  return texture.slices.flatMap((slice) => {
     if (slice.strength < 1 || breaks.has(slice.at)) return [];
     return VOICES.flatMap((voice): BareDissonance[] => {
       const tone = toneIn(slice, voice);
@@ -40,9 +37,7 @@ export function bareDissonances(texture: Texture): readonly BareDissonance[] {
       return against.length === 0 ? [] : [{ slice, before, tone, after, against }];
     });
   });
-  known.set(texture, fresh);
-  return fresh;
-}
+});
 
 /** The tone was there already, held or struck again at the same pitch: prepared as a suspension is. */
 export function isPrepared({ before, tone }: BareDissonance): boolean {

@@ -1,11 +1,12 @@
 /** Steps from triad to triad by the notes alone, in the keys near: a second witness beside `progression.ts`. */
 import { phraseBreaks } from '../../score/motion.ts';
 import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { beatLength } from '../../score/time.ts';
 import type { Analysis, Key } from '../analysis.ts';
-import { homeKey } from '../questions/closes.ts';
+import { sameKey } from '../key.ts';
+import { homeKey } from '../questions/home-key.ts';
 import { degreeOf, keyIndexAt, pitchAt } from '../questions/moments.ts';
-import { sameKey } from '../questions/progression.ts';
 import { belongsToKey } from '../questions/spelling.ts';
 import { type Hearing, hearingAt } from './hearing.ts';
 import { keysNearTo } from './keys-near.ts';
@@ -19,20 +20,12 @@ export interface HeardStep {
   readonly toDegree: number;
 }
 
-const known = new WeakMap<Analysis, readonly HeardStep[]>();
-
 /**
  * Steps between plain triads of the scale in root position, from beat to beat inside a phrase. They are read in
  * every major key near; in the home key too where the reading is on a short outing from it, or begins elsewhere.
  * Worked out once.
  */
-export function heardSteps(analysis: Analysis): readonly HeardStep[] {
-  const before = known.get(analysis);
-  if (before) return before;
-  const fresh = stepsOf(analysis);
-  known.set(analysis, fresh);
-  return fresh;
-}
+export const heardSteps: (analysis: Analysis) => readonly HeardStep[] = remembered(stepsOf);
 
 function stepsOf(analysis: Analysis): readonly HeardStep[] {
   const { texture } = analysis;
@@ -58,10 +51,8 @@ function stepsOf(analysis: Analysis): readonly HeardStep[] {
 function keysFor(analysis: Analysis, { at }: Hearing): readonly Key[] {
   const near = keysNearTo(analysis, at);
   const home = homeKey(analysis);
-  const keys =
-    home !== undefined && outFor(analysis, at) && !near.some((key) => sameKey(key, home))
-      ? [...near, home]
-      : near;
+  const away = outFor(analysis, at) && !near.some((key) => sameKey(key, home));
+  const keys = away ? [...near, home] : near;
   return keys.filter((key) => key.mode === 'major');
 }
 

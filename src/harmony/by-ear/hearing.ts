@@ -5,6 +5,7 @@
  */
 
 import { fifthsPlace, type NoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
 import { lastBegun, stretchAt } from '../../score/search.ts';
 import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
@@ -31,12 +32,8 @@ const PLAIN = CHORD_TYPES.map((type, index) => ({ type, index })).filter(
   ({ type }) => type.special === undefined && type.quality !== 'augmented',
 );
 
-const known = new WeakMap<Texture, readonly Hearing[]>();
-
 /** All stretches that sound as a plain chord with three voices or more, in order of time. Worked out once. */
-export function hearings(texture: Texture): readonly Hearing[] {
-  const before = known.get(texture);
-  if (before) return before;
+export const hearings: (texture: Texture) => readonly Hearing[] = remembered((texture) => {
   const found: (Hearing & { readonly slices: Slice[]; until: Ticks })[] = [];
   for (const slice of texture.slices) {
     const heard = hear(slice);
@@ -47,9 +44,8 @@ export function hearings(texture: Texture): readonly Hearing[] {
       last.slices.push(slice);
     } else found.push({ ...heard, slices: [slice] });
   }
-  known.set(texture, found);
   return found;
-}
+});
 
 /** The first chord heard from a moment on; undefined at the end. */
 export function hearingFrom(texture: Texture, at: Ticks): Hearing | undefined {

@@ -1,26 +1,26 @@
 /** Which keys a moment may be heard in: what rules ask that should not hang on one reading of the key. */
 import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Chord, Key } from '../analysis.ts';
+import { sameKey } from '../key.ts';
 import { appliedKey, chordAt, leadingNoteOf } from '../questions/moments.ts';
-import { sameKey } from '../questions/progression.ts';
 import type { Hearing } from './hearing.ts';
 
 type Reach = 1 | 2;
 
-const known: Readonly<Record<Reach, WeakMap<Chord, readonly Key[]>>> = { 1: new WeakMap(), 2: new WeakMap() };
-
 /**
  * The keys in which a chord may be heard, the likeliest first: that of the reading, of the second reading, the key an
- * applied chord points to, and those of so many chords before and after it. Worked out once for a chord.
+ * applied chord points to, and those of so many chords before and after it. Worked out once for an analysis.
  */
 export function keysNear(analysis: Analysis, chord: Chord, reach: Reach = 2): readonly Key[] {
-  const before = known[reach].get(chord);
-  if (before) return before;
-  const fresh = keysAround(analysis, chord, reach);
-  known[reach].set(chord, fresh);
-  return fresh;
+  return keysByReach[reach](analysis)[chord.index]!;
 }
+
+const keysByReach: Readonly<Record<Reach, (analysis: Analysis) => readonly (readonly Key[])[]>> = {
+  1: remembered((analysis) => analysis.chords.map((chord) => keysAround(analysis, chord, 1))),
+  2: remembered((analysis) => analysis.chords.map((chord) => keysAround(analysis, chord, 2))),
+};
 
 function keysAround(analysis: Analysis, chord: Chord, reach: Reach): readonly Key[] {
   const around = [-1, 1, -2, 2].slice(0, 2 * reach).flatMap((by) => analysis.chords[chord.index + by] ?? []);

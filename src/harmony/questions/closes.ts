@@ -1,25 +1,18 @@
 /** How phrases close: questions about phrase ends and cadences. */
-
-import { noteNameAtFifths } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
 import { stretchesWithin } from '../../score/search.ts';
 import { type Tone, toneIn } from '../../score/texture.ts';
-import type { Analysis, Cadence, Chord, Key, Phrase } from '../analysis.ts';
+import type { Analysis, Cadence, Chord, Phrase } from '../analysis.ts';
 import { voicings } from './voicing.ts';
 
 /**
  * The phrases whose end is written: they stop at a fermata, in the last bar or where the rhythm comes to rest, and
  * at least three voices, the bass among them, are there for their last two chords. Worked out once.
  */
-export function closedPhrases(analysis: Analysis): readonly Phrase[] {
-  const known = closed.get(analysis);
-  if (known !== undefined) return known;
-  const fresh = analysis.phrases.filter((phrase) => isClosed(analysis, phrase));
-  closed.set(analysis, fresh);
-  return fresh;
-}
-
-const closed = new WeakMap<Analysis, readonly Phrase[]>();
+export const closedPhrases: (analysis: Analysis) => readonly Phrase[] = remembered((analysis) =>
+  analysis.phrases.filter((phrase) => isClosed(analysis, phrase)),
+);
 
 function isClosed(analysis: Analysis, phrase: Phrase): boolean {
   if (phrase.end === 'unfinished') return false;
@@ -51,12 +44,4 @@ export function cadenceTones(
   return voices.flatMap((voice) =>
     [approach, goal].flatMap((slice) => (slice && toneIn(slice, voice)) ?? []),
   );
-}
-
-/** The key the piece is at home in: the one its signature states, or where no mode is stated the one it ends in. */
-export function homeKey(analysis: Analysis): Key | undefined {
-  const signature = analysis.texture.score.bars[0]?.key;
-  if (signature?.mode === undefined) return analysis.keys.at(-1)?.key;
-  const { fifths, mode } = signature;
-  return { tonic: noteNameAtFifths(mode === 'major' ? fifths : fifths + 3), mode };
 }

@@ -12,6 +12,7 @@ import {
   perfectInterval,
 } from '../../score/motion.ts';
 import { sameNoteName, semitone } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { type ByVoice, byVoice } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
@@ -48,16 +49,8 @@ export interface Consecutive {
   readonly ornaments: readonly Ornament[];
 }
 
-const found = new WeakMap<Analysis, readonly Consecutive[]>();
-
 /** All consecutives of a texture, in order of arrival. Found once for each analysis and remembered. */
-export function consecutivesIn(analysis: Analysis): readonly Consecutive[] {
-  const known = found.get(analysis);
-  if (known !== undefined) return known;
-  const list = findConsecutives(analysis);
-  found.set(analysis, list);
-  return list;
-}
+export const consecutivesIn: (analysis: Analysis) => readonly Consecutive[] = remembered(findConsecutives);
 
 const LAID_ON: ReadonlySet<OrnamentKind> = new Set([
   'passing',

@@ -1,5 +1,6 @@
 /** Questions about an analysis that rules, reports and the page share. All pure; times are ticks. */
 import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { lastBegun, stretchAt } from '../../score/search.ts';
 import type { Tone } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
@@ -43,21 +44,18 @@ export function ornamentOf(analysis: Analysis, tone: Tone, at?: Ticks): Ornament
   return own.find((ornament) => at === undefined || (at >= ornament.at && at < ornament.until));
 }
 
-const byTone = new WeakMap<Analysis, ReadonlyMap<Tone, readonly Ornament[]>>();
-
 /** Each tone's ornaments, in order of time; tones that have none are left out. Worked out once. */
-export function ornamentsByTone(analysis: Analysis): ReadonlyMap<Tone, readonly Ornament[]> {
-  const known = byTone.get(analysis);
-  if (known !== undefined) return known;
-  const map = new Map<Tone, Ornament[]>();
-  for (const ornament of analysis.ornaments) {
-    const list = map.get(ornament.tone);
-    if (list === undefined) map.set(ornament.tone, [ornament]);
-    else list.push(ornament);
-  }
-  byTone.set(analysis, map);
-  return map;
-}
+export const ornamentsByTone: (analysis: Analysis) => ReadonlyMap<Tone, readonly Ornament[]> = remembered(
+  (analysis) => {
+    const map = new Map<Tone, Ornament[]>();
+    for (const ornament of analysis.ornaments) {
+      const list = map.get(ornament.tone);
+      if (list === undefined) map.set(ornament.tone, [ornament]);
+      else list.push(ornament);
+    }
+    return map;
+  },
+);
 
 /** Which member of the chord a note is, by spelling; undefined for a foreign note. */
 export function memberOf(chord: { readonly members: Members }, note: NoteName): Member | undefined {

@@ -1,5 +1,6 @@
 /** Steps from chord to chord inside a phrase: what rules about the order of chords ask. */
 import type { Analysis, Chord, Key, Roman } from '../analysis.ts';
+import { sameKey } from '../key.ts';
 import { degreeOf, endsPhrase } from './moments.ts';
 import { belongsToKey } from './spelling.ts';
 import { nextChord, type SoundingTriad, soundingTriadOf, voicings } from './voicing.ts';
@@ -68,10 +69,6 @@ function sameRootName(heard: SoundingTriad, chord: Chord): boolean {
 
 function sameStation(a: Roman, b: Roman): boolean {
   return plainDegree(a) !== undefined && plainDegree(a) === plainDegree(b) && a.quality === b.quality;
-}
-
-export function sameKey(a: Key, b: Key): boolean {
-  return a.mode === b.mode && a.tonic.step === b.tonic.step && a.tonic.alteration === b.tonic.alteration;
 }
 
 /** The degree of an unaltered chord of the key itself; undefined for applied, altered and special chords. */

@@ -3,6 +3,7 @@ import { intervalBetween } from '../../score/interval.ts';
 import { nextTone } from '../../score/motion.ts';
 import { sameNoteName } from '../../score/pitch.ts';
 import { barAt } from '../../score/place.ts';
+import { remembered } from '../../score/remember.ts';
 import { type ByVoice, byVoice } from '../../score/score.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
 import { beatLength } from '../../score/time.ts';
@@ -43,17 +44,14 @@ export function departure(texture: Texture, tone: Tone): Tone | undefined {
   return nextTone(texture, lastOfSame(texture, tone));
 }
 
-const known = new WeakMap<Texture, ByVoice<readonly Tone[]>>();
-
-/** The last of the repeated notes that a tone begins, in whatever octaves they are. Worked out once for a texture. */
+/** The last of the repeated notes that a tone begins, in whatever octaves they are. */
 function lastOfSame(texture: Texture, tone: Tone): Tone {
-  let lasts = known.get(texture);
-  if (lasts === undefined) {
-    lasts = byVoice((voice) => lastsOfSame(texture, texture.tones[voice]));
-    known.set(texture, lasts);
-  }
-  return lasts[tone.voice][tone.index]!;
+  return lastOfEach(texture)[tone.voice][tone.index]!;
 }
+
+const lastOfEach: (texture: Texture) => ByVoice<readonly Tone[]> = remembered((texture) =>
+  byVoice((voice) => lastsOfSame(texture, texture.tones[voice])),
+);
 
 function lastsOfSame(texture: Texture, tones: readonly Tone[]): Tone[] {
   const lasts = [...tones];

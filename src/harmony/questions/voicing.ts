@@ -1,5 +1,6 @@
 /** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
 import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
@@ -30,23 +31,17 @@ export interface Voicing {
   readonly sure: boolean;
 }
 
-const known = new WeakMap<Analysis, readonly Voicing[]>();
-
 /** The voicing of each chord of an analysis, by the chords' order. Worked out once for an analysis. */
-export function voicings(analysis: Analysis): readonly Voicing[] {
-  const before = known.get(analysis);
-  if (before) return before;
-  const { slices } = analysis.texture;
+export const voicings: (analysis: Analysis) => readonly Voicing[] = remembered(({ chords, texture }) => {
+  const { slices } = texture;
   let first = 0;
-  const fresh = analysis.chords.map((chord) => {
+  return chords.map((chord) => {
     while (first < slices.length && slices[first]!.until <= chord.at) first++;
     let end = first;
     while (end < slices.length && slices[end]!.at < chord.until) end++;
     return voicingOf(chord, slices.slice(first, end));
   });
-  known.set(analysis, fresh);
-  return fresh;
-}
+});
 
 function voicingOf(chord: Chord, slices: readonly Slice[]): Voicing {
   const tones: ChordTone[] = [];

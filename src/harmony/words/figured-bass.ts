@@ -1,5 +1,6 @@
 /** Figured bass with its accidentals: what a player would read under the bass of a chord. */
-import { type NoteName, noteNameAtFifths, stepIndex } from '../../score/pitch.ts';
+import { stepIndex } from '../../score/pitch.ts';
+import { signatureAlteration } from '../../score/signature.ts';
 import type { Chord } from '../analysis.ts';
 import { membersOf } from '../questions/moments.ts';
 
@@ -9,8 +10,9 @@ const SEVENTHS: readonly (readonly number[])[] = [[7], [6, 5], [4, 3], [4, 2]];
 
 /**
  * The figures from the top, as in {@link WrittenFigure}: `['6', '5']`, `['#']`, `['6', '#4']`. A note that the key
- * signature does not give carries `#`, `b` or `n`, and is written even where its figure would be left out; an
- * altered third is its sign alone.
+ * signature does not give carries `#`, `b` or `n`, and is written even where its figure would be left out. An altered
+ * third is its sign alone, but not in the four-three chord, where the 3 is always written: a sign alone under a 4
+ * would be read as a suspended fourth and its resolution. Common practice, no source.
  *
  * @param signature sharps positive, flats negative
  */
@@ -19,20 +21,20 @@ export function figuredBass(chord: Pick<Chord, 'members' | 'bass' | 'roman'>, si
   const figures = new Map<number, string>(usual.map((number) => [number, '']));
   for (const note of membersOf(chord)) {
     const number = ((stepIndex(note.step) - stepIndex(chord.bass.step) + 7) % 7) + 1;
-    if (number > 1 && note.alteration !== signatureAlteration(note, signature))
+    if (number > 1 && note.alteration !== signatureAlteration(signature, note.step))
       figures.set(number, note.alteration === 0 ? 'n' : note.alteration > 0 ? '#' : 'b');
   }
   return [...figures]
     .sort(([a], [b]) => b - a)
-    .map(([number, sign]) => (number === 3 && sign !== '' ? sign : `${sign}${number}`));
+    .map(([number, sign]) => (number === 3 && !usual.includes(3) ? sign : `${sign}${number}`));
 }
 
-/** How the signature alters a note's step. */
-function signatureAlteration(note: NoteName, signature: number): number {
-  // The seven notes of a signature lie side by side on the line of fifths, from F (one fifth below C) on.
-  for (let place = signature - 1; place <= signature + 5; place++) {
-    const given = noteNameAtFifths(place);
-    if (given.step === note.step) return given.alteration;
-  }
-  return 0;
+/** The figures in one line, from the top: `65`, `#643`, `4n3`. A sign belongs to the figure after it; one without, to the third. */
+export function figuresInLine(figures: readonly string[]): string {
+  return figures.join('');
+}
+
+/** The figures of a line that {@link figuresInLine} wrote; undefined for anything else. */
+export function figuresOfLine(line: string): readonly string[] | undefined {
+  return /^([#bn]?\d)*[#bn]?$/.test(line) && line !== '' ? line.match(/[#bn]?\d|[#bn]/g)! : undefined;
 }

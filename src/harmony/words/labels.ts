@@ -3,16 +3,31 @@
  * augmented, `b` and `#` before a numeral for a lowered or raised root, and figures follow without strokes (`V65`).
  */
 import { printNoteName } from '../../score/pitch.ts';
-import type { Degree, Key, Roman } from '../analysis.ts';
+import type { Chord, Degree, Key, Roman } from '../analysis.ts';
+import { figuredBass, figuresInLine } from './figured-bass.ts';
 
 /**
  * - `figures`: figured numerals, `V65`, `ii6`, `I64`, `viio7/V`, lower case for minor and diminished;
  * - `letters`: numerals with inversion letters, mixed case, `V7b`, `iib`, `Ic`; root position unmarked;
  * - `capital letters`: the same all in capitals, `IIb`;
- * - `figured bass`: the figures alone, `6`, `64`, `65`; nothing for a plain triad in root position.
+ * - `figured bass`: the figures alone with their accidentals, `6`, `64`, `#6`; nothing for a plain triad in root position.
  */
 export const LABEL_STYLES = ['figures', 'letters', 'capital letters', 'figured bass'] as const;
 export type LabelStyle = (typeof LABEL_STYLES)[number];
+/** The styles that need no more than the numeral and its key. */
+export type NumeralStyle = Exclude<LabelStyle, 'figured bass'>;
+
+const LABELS: Readonly<Record<LabelStyle, (chord: Chord, signature: number) => string>> = {
+  figures: ({ roman, key }) => numeral(roman, key, 'figures'),
+  letters: ({ roman, key }) => numeral(roman, key, 'letters'),
+  'capital letters': ({ roman, key }) => numeral(roman, key, 'capital letters'),
+  'figured bass': (chord, signature) => figuresInLine(figuredBass(chord, signature)),
+};
+
+/** A chord's label in any style. `signature` is the key signature that stands there, sharps positive, flats negative. */
+export function chordLabel(chord: Chord, style: LabelStyle, signature: number): string {
+  return LABELS[style](chord, signature);
+}
 
 const NUMERALS = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII'] as const;
 const INVERSION_LETTERS = ['', 'b', 'c', 'd'] as const;
@@ -34,9 +49,8 @@ const SPECIAL_SIGNS = {
  *
  * @example numeral(V7 in first inversion, G major) is "V65"; as letters "V7b"
  */
-export function numeral(roman: Roman, key: Key, style: LabelStyle = 'figures'): string {
+export function numeral(roman: Roman, key: Key, style: NumeralStyle = 'figures'): string {
   const figures = plainFigures(roman);
-  if (style === 'figured bass') return figures;
   const slash = roman.applied === undefined ? '' : `/${degreeNumeral(roman.applied, key, style, false)}`;
   if (roman.special !== undefined) {
     const sign = SPECIAL_SIGNS[roman.special];
@@ -54,7 +68,7 @@ export function numeral(roman: Roman, key: Key, style: LabelStyle = 'figures'): 
 }
 
 /** A degree and its triad: `ii`, `viio`, `bVI`, `III+`. With a minor seventh a diminished triad is marked `ø`. */
-function degreeNumeral(degree: Degree, key: Key, style: LabelStyle, minorSeventh: boolean): string {
+function degreeNumeral(degree: Degree, key: Key, style: NumeralStyle, minorSeventh: boolean): string {
   const capitals = style === 'capital letters';
   const small = degree.quality === 'minor' || degree.quality === 'diminished';
   const letters = NUMERALS[degree.degree - 1]!;
@@ -87,8 +101,8 @@ function impliedAlteration(degree: Degree, key: Key): boolean {
   );
 }
 
-/** The usual short figures over the bass, without accidentals: `6`, `64`, `7`, `65`, `43`, `42`. */
-export function plainFigures(roman: Pick<Roman, 'inversion' | 'seventh' | 'special'>): string {
+/** The usual short figures of a numeral, without accidentals: `6`, `64`, `7`, `65`, `43`, `42`. */
+function plainFigures(roman: Pick<Roman, 'inversion' | 'seventh' | 'special'>): string {
   if (roman.special === 'Italian sixth') return '6';
   if (roman.special === 'French sixth') return '43';
   if (roman.special === 'German sixth') return '65';

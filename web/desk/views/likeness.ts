@@ -1,6 +1,6 @@
 /** Scripts that share more than their tune explains: a question, and the grounds for it. */
 import { html, type TemplateResult } from 'lit';
-import { list } from '../../../src/report/sentences.ts';
+import { listed } from '../../../src/english/words.ts';
 import type { LikePairView } from '../answers.ts';
 import { type DeskState, hashOf } from '../state.ts';
 
@@ -30,6 +30,6 @@ function pairView({ first, second, likeness, rarity }: LikePairView): TemplateRe
   return html`<article class="pair">
     <h3>${name(first)} and ${name(second)}</h3>
     <p>${rarity.sentence}</p>
-    ${whole.length === 0 ? '' : html`<p>Alike in all three added voices: ${whole.length === 1 ? 'bar' : 'bars'} ${list(whole)}.</p>`}
+    ${whole.length === 0 ? '' : html`<p>Alike in all three added voices: ${whole.length === 1 ? 'bar' : 'bars'} ${listed(whole)}.</p>`}
   </article>`;
 }
