@@ -1,5 +1,5 @@
-/** A script as MusicXML with what the teacher says written into it. */
-import { writeMusicXml } from '../../src/musicxml/index.ts';
+/** A script as it came, with what the teacher says put into it. */
+import { markedFile } from '../../src/open/marked.ts';
 import { annotationsOf, type Marked } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Tone } from '../../src/score/texture.ts';
@@ -9,34 +9,32 @@ import { isPrinted, openedScript, standingOf } from './reports.ts';
 import type { Desk } from './store.ts';
 
 /** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Refused} for an unreadable file */
-export function annotatedScript(desk: Desk, stack: Stack, script: Script): string {
+export function annotatedScript(desk: Desk, stack: Stack, script: Script): Uint8Array {
   const opened = openedScript(desk, script);
   if (opened === undefined)
     throw missing(`${script.file} could not be read, so there is no score to write into.`);
-  const { score, layout } = opened;
-  const review = reviewScore(score, stack.profile);
+  const review = reviewScore(opened.score, stack.profile);
   const { findings, remarks } = standingOf(desk, script);
   const { tones } = review.analysis.texture;
   const toneAt = (voice: Tone['voice'], at: number) =>
     tones[voice].filter((tone) => Math.abs(tone.at / CROTCHET - at) < 1e-6);
   const marks: Marked[] = [
-    ...findings.filter(isPrinted).map(({ severity, voices, from, notes, name }) => ({
+    ...findings.filter(isPrinted).map(({ severity, voices, from, notes, name, message }) => ({
       severity,
       voices,
       from: Math.round(from * CROTCHET),
       tones: notes.flatMap(({ voice, at }) => toneAt(voice, at)),
-      words: name.toLowerCase(),
+      sentence: `${severity}, ${name.toLowerCase()}. ${message}`,
     })),
     ...remarks.map(({ voice, from, text }) => ({
       severity: 'remark' as const,
       voices: voice === undefined ? [] : [voice],
       from: Math.round(from * CROTCHET),
       tones: [],
-      words: text,
+      sentence: text,
     })),
   ];
-  return writeMusicXml(score, {
-    annotations: annotationsOf(review, 'figures', marks),
-    ...(layout === undefined ? {} : { layout }),
+  return markedFile(desk.content(script.id), opened, annotationsOf(review, 'figures', marks), {
+    form: 'musicxml',
   });
 }

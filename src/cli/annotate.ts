@@ -1,8 +1,9 @@
-/** `partwise annotate`: the exercise with its numerals and findings written into it, in a file that opens again. */
-import { writeFile } from 'node:fs/promises';
+/** `partwise annotate`: the exercise with its numerals and findings put into it, in a file that opens again. */
+import { readFile, realpath, rename, rm, writeFile } from 'node:fs/promises';
 import type { LabelStyle } from '../harmony/words/labels.ts';
-import { type WriteOptions, writeMidi, writeMusicXml, writeMxl } from '../musicxml/index.ts';
+import { writeMidi } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
+import { markedFile } from '../open/marked.ts';
 import { type Opened, openScore } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { annotationsOf } from '../report/annotations.ts';
@@ -15,23 +16,27 @@ export interface AnnotateOptions {
   readonly output: string;
   readonly profile: string;
   readonly labels: LabelStyle;
+  readonly force?: true;
 }
 
-type Write = (review: Review, labels: LabelStyle, layout: Layout) => string | Uint8Array;
-type Layout = Extract<Opened, { ok: true }>['layout'];
+interface Subject {
+  readonly bytes: Uint8Array;
+  readonly opened: Extract<Opened, { ok: true }>;
+  readonly review: Review;
+  readonly labels: LabelStyle;
+}
 
 /** What each ending of the file to write means. Only MusicXML carries the notes on the score. */
-const WRITERS: Readonly<Record<string, Write>> = {
-  musicxml: (review, ...how) => writeMusicXml(review.score, marked(review, ...how)),
-  xml: (review, ...how) => writeMusicXml(review.score, marked(review, ...how)),
-  mxl: (review, ...how) => writeMxl(review.score, marked(review, ...how)),
-  mid: (review) => writeMidi(review.score),
-  txt: (review) => printNotation(review.score),
+const WRITERS: Readonly<Record<string, (subject: Subject) => string | Uint8Array>> = {
+  musicxml: (subject) => marked(subject, 'musicxml'),
+  xml: (subject) => marked(subject, 'musicxml'),
+  mxl: (subject) => marked(subject, 'mxl'),
+  mid: ({ review }) => writeMidi(review.score),
+  txt: ({ review }) => printNotation(review.score),
 };
 
-/** On as many staves as the pupil's own file. */
-function marked(review: Review, labels: LabelStyle, layout: Layout): WriteOptions {
-  return { annotations: annotationsOf(review, labels), ...(layout === undefined ? {} : { layout }) };
+function marked({ bytes, opened, review, labels }: Subject, form: 'musicxml' | 'mxl'): Uint8Array {
+  return markedFile(bytes, opened, annotationsOf(review, labels), { form });
 }
 
 export async function annotateCommand(file: string, options: AnnotateOptions): Promise<number> {
@@ -47,6 +52,7 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
         .join(', ')}.`,
     );
   }
+  if (options.force === undefined) await refuseOverwriting(file, output);
   const profile = await loadProfile(options.profile);
   const input = await readInput(file);
   if (!input.ok) throw new Refused(`${file}: ${input.message}`);
@@ -55,11 +61,34 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
     const { message, line } = opened;
     throw new Refused(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
   }
-  const written = write(reviewScore(opened.score, profile), labels, opened.layout);
+  const review = reviewScore(opened.score, profile);
+  await replaceFile(output, write({ bytes: input.bytes, opened, review, labels }));
+  return EXIT.fine;
+}
+
+/** A file that stands there is replaced unasked only where it is an earlier marked copy. */
+async function refuseOverwriting(file: string, output: string): Promise<void> {
+  const [from, to] = await Promise.all([file, output].map((path) => realpath(path).catch(() => undefined)));
+  if (to === undefined) return;
+  if (from === to) {
+    throw new Refused(
+      `${output} is the exercise itself. Name another file to write, or add --force to put the marks into this one.`,
+    );
+  }
+  const there = await readFile(to).catch(() => new Uint8Array());
+  const opened = openScore(there);
+  if (opened.ok && opened.marked) return;
+  throw new Refused(`${output} is there already. Name another file to write, or add --force to replace it.`);
+}
+
+/** Written beside its place and then put there, so that a run that is stopped leaves the old file whole. */
+async function replaceFile(output: string, content: string | Uint8Array): Promise<void> {
+  const beside = `${output}.${process.pid}.part`;
   try {
-    await writeFile(output, written);
+    await writeFile(beside, content);
+    await rename(beside, output);
   } catch (error) {
+    await rm(beside, { force: true });
     throw new Refused(`${output}: ${reason(error)}`);
   }
-  return EXIT.fine;
 }

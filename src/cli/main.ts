@@ -53,12 +53,13 @@ program
 
 program
   .command('annotate')
-  .summary('write the exercise with its numerals and findings into a score that opens again')
+  .summary('put numerals and findings into a copy of the exercise, which stays as it is otherwise')
   .argument('<file>', 'the exercise; - for standard input')
   .requiredOption(
     '-o, --output <out>',
-    'file to write: .musicxml or .mxl with notes on the score, .mid to hear, .txt for our text notation',
+    'file to write: .musicxml or .mxl with marks in the score, .mid to hear, .txt for our text notation',
   )
+  .option('--force', 'replace a file that is there already, the exercise itself too')
   .addOption(profileOption())
   .addOption(labelOption())
   .action(async (file, options) => {

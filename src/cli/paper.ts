@@ -56,26 +56,28 @@ function findingsByBar(review: Review): string[] {
   const lines: string[] = [];
   const explained = new Set<string>();
   let barIndex = -1;
-  for (const finding of review.findings) {
+  for (const [index, finding] of review.findings.entries()) {
     const bar = barAt(review.score, finding.from);
     if (bar.index !== barIndex) {
       lines.push(colour.underline(`Bar ${bar.number}`));
       barIndex = bar.index;
     }
-    lines.push(...printFinding(review, finding, explained.has(finding.rule.id)));
+    lines.push(...printFinding(review, finding, index + 1, explained.has(finding.rule.id)));
     explained.add(finding.rule.id);
   }
   if (lines.length > 0) lines.push('');
   return lines;
 }
 
-/** The reason a rule gives is printed the first time it speaks, not at each of ten places. */
-function printFinding(review: Review, finding: Finding, explained: boolean): string[] {
+/**
+ * Numbered as in a marked file. The reason a rule gives is printed the first time it speaks, not at each of ten places.
+ */
+function printFinding(review: Review, finding: Finding, number: number, explained: boolean): string[] {
   const { rule, severity, voices } = finding;
   const beat = printBeat(placeIn(barAt(review.score, finding.from), finding.from));
   const who = voices.length === 0 ? '' : ` – ${printVoices(voices)}`;
   return [
-    `  beat ${beat}: ${PAINT[severity](severity)}, ${rule.name.toLowerCase()}${who} [${rule.id}]`,
+    `  ${number}  beat ${beat}: ${PAINT[severity](severity)}, ${rule.name.toLowerCase()}${who} [${rule.id}]`,
     ...wrap(finding.message, WIDTH, '    '),
     ...(explained || severity === 'remark' ? [] : wrap(`Why: ${rule.why}`, WIDTH, '    ')),
     ...(severity === 'remark' ? [] : wrap(`Hint: ${finding.hint ?? rule.hints[0]}`, WIDTH, '    ')),

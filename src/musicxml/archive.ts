@@ -4,21 +4,26 @@
  * The list of entries is read from the central directory here, and fflate inflates the one entry asked for, a little at a
  * time: its own archive reader trusts declared sizes, checks no sum and passes over the flag of an encrypted entry.
  */
-import { Inflate, strToU8, zipSync } from 'fflate';
+import { deflateSync, Inflate, strToU8, zipSync } from 'fflate';
 import { decodeXml } from './decode.ts';
 import { LIMITS } from './limits.ts';
 import { quoted, Refusal } from './refusal.ts';
 import { childrenOf, type DocumentKind, parseXml } from './xml.ts';
+import { writeZip } from './zip-writing.ts';
 
 const LOCAL = 0x04034b50;
 const CENTRAL = 0x02014b50;
 const END = 0x06054b50;
+/** A general flag. */
+const ENCRYPTED = 1;
 /** Packed bytes inflated at a time: at most 8 MiB come out before the next check. */
 const PORTION = 8_192;
 
 interface Entry {
   readonly name: string;
-  readonly encrypted: boolean;
+  readonly rawName: Uint8Array;
+  readonly flags: number;
+  readonly time: number;
   readonly method: number;
   readonly crc: number;
   readonly packed: number;
@@ -32,17 +37,33 @@ export function isArchive(bytes: Uint8Array): boolean {
 
 /** The bytes of the score in an archive. @throws {Refusal} */
 export function unpackScore(bytes: Uint8Array): Uint8Array {
+  return unpack(bytes, scoreEntry(bytes, entriesOf(bytes)));
+}
+
+/** The archive with another score in it; every other file stays as it is. @throws {Refusal} */
+export function replaceScore(bytes: Uint8Array, score: Uint8Array): Uint8Array {
   const entries = entriesOf(bytes);
+  const old = scoreEntry(bytes, entries);
+  return writeZip(
+    entries.map((entry) =>
+      entry === old
+        ? { ...entry, method: 8, crc: crc32(score), size: score.length, packed: deflateSync(score) }
+        : { ...entry, packed: packedBytes(bytes, entry) },
+    ),
+  );
+}
+
+function scoreEntry(bytes: Uint8Array, entries: readonly Entry[]): Entry {
   const container = entries.find((entry) => entry.name === 'META-INF/container.xml');
   if (container !== undefined) {
-    const path = rootFile(decodeXml(unpack(bytes, container)));
+    const path = rootFile(decodeXml(unpack(bytes, container)).text);
     const entry = entries.find((e) => e.name === path);
     if (entry === undefined) {
       throw new Refusal(
         `The archive says its score is ${quoted(path)}, but holds no such file. Export it again.`,
       );
     }
-    return unpack(bytes, entry);
+    return entry;
   }
   const scores = entries.filter(
     (e) => /\.(musicxml|xml)$/i.test(e.name) && !/^(META-INF|__MACOSX)\//.test(e.name),
@@ -52,11 +73,11 @@ export function unpackScore(bytes: Uint8Array): Uint8Array {
       'This is a zip archive, but no compressed MusicXML score: META-INF/container.xml, which names the score, is missing.',
     );
   }
-  return unpack(bytes, scores[0]!);
+  return scores[0]!;
 }
 
-/** Packs a MusicXML text as `.mxl`. */
-export function packScore(xml: string): Uint8Array {
+/** Packs a MusicXML file as `.mxl`. */
+export function packScore(xml: Uint8Array): Uint8Array {
   const container = `<?xml version="1.0" encoding="UTF-8"?>
 <container>
   <rootfiles>
@@ -70,7 +91,7 @@ export function packScore(xml: string): Uint8Array {
     {
       mimetype: [strToU8('application/vnd.recordare.musicxml'), { level: 0, mtime }],
       'META-INF/container.xml': [strToU8(container), { mtime }],
-      'score.musicxml': [strToU8(xml), { mtime }],
+      'score.musicxml': [xml, { mtime }],
     },
     { level: 6 },
   );
@@ -127,7 +148,9 @@ function entriesOf(bytes: Uint8Array): Entry[] {
     if (next > bytes.length) throw brokenList();
     entries.push({
       name: nameOf(bytes.subarray(at + 46, at + 46 + nameLength)),
-      encrypted: (view.getUint16(at + 8, true) & 1) === 1,
+      rawName: bytes.subarray(at + 46, at + 46 + nameLength),
+      flags: view.getUint16(at + 8, true),
+      time: view.getUint32(at + 12, true),
       method: view.getUint16(at + 10, true),
       crc: view.getUint32(at + 16, true),
       packed: view.getUint32(at + 20, true),
@@ -164,8 +187,7 @@ function nameOf(bytes: Uint8Array): string {
 
 function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
   const what = quoted(entry.name);
-  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  if (entry.encrypted) {
+  if ((entry.flags & ENCRYPTED) !== 0) {
     throw new Refusal(`The file ${what} in the archive is locked with a password. Save it without one.`);
   }
   if (entry.method !== 0 && entry.method !== 8) {
@@ -174,13 +196,7 @@ function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
     );
   }
   if (entry.size > LIMITS.unpackedBytes) throw tooBig(what);
-  if (entry.header + 30 > bytes.length || view.getUint32(entry.header, true) !== LOCAL) throw brokenList();
-  const from =
-    entry.header + 30 + view.getUint16(entry.header + 26, true) + view.getUint16(entry.header + 28, true);
-  if (from + entry.packed > bytes.length) {
-    throw new Refusal(`The archive is cut off in the middle of ${what}. Copy or export the file again.`);
-  }
-  const packed = bytes.subarray(from, from + entry.packed);
+  const packed = packedBytes(bytes, entry);
   const whole = entry.method === 0 ? packed : inflate(packed, what);
   if (whole.length !== entry.size || crc32(whole) !== entry.crc) {
     throw new Refusal(
@@ -188,6 +204,19 @@ function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
     );
   }
   return whole;
+}
+
+function packedBytes(bytes: Uint8Array, entry: Entry): Uint8Array {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (entry.header + 30 > bytes.length || view.getUint32(entry.header, true) !== LOCAL) throw brokenList();
+  const from =
+    entry.header + 30 + view.getUint16(entry.header + 26, true) + view.getUint16(entry.header + 28, true);
+  if (from + entry.packed > bytes.length) {
+    throw new Refusal(
+      `The archive is cut off in the middle of ${quoted(entry.name)}. Copy or export the file again.`,
+    );
+  }
+  return bytes.subarray(from, from + entry.packed);
 }
 
 function inflate(packed: Uint8Array, what: string): Uint8Array {

@@ -2,6 +2,7 @@
 import { buildScore, type DraftBar, type DraftEvent } from '../score/build.ts';
 import { printPitch } from '../score/pitch.ts';
 import {
+  type ByVoice,
   byVoice,
   type KeySignature,
   type ReaderRemark,
@@ -38,8 +39,22 @@ interface Stretch {
   readonly pieces: Readonly<Record<VoiceName, Piece[]>>;
 }
 
+/** A note of the score and the note of the file that it was read from. */
+export interface ReadFrom {
+  readonly at: Ticks;
+  readonly until: Ticks;
+  readonly note: SourceNote;
+  readonly part: number;
+}
+
+export interface Assembled {
+  readonly score: Score;
+  /** In order of time. */
+  readonly readFrom: ByVoice<readonly ReadFrom[]>;
+}
+
 /** @throws {Refusal} for a pitch or a length that the score can't hold, naming bar and voice. */
-export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Score {
+export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Assembled {
   const notes = Object.values(lines).reduce((sum, line) => sum + line.notes, 0);
   if (notes > LIMITS.voiceNotes) {
     throw new Refusal(
@@ -106,12 +121,31 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
       ),
     };
   });
-  return buildScore({
+  const score = buildScore({
     title: source.title,
     ...(source.tempo === undefined ? {} : { tempo: source.tempo }),
     bars,
     remarks,
   });
+  return {
+    score,
+    readFrom: byVoice((voice) => readFrom(voice, lines[voice]?.part ?? 0, judged, score)),
+  };
+}
+
+function readFrom(
+  voice: VoiceName,
+  part: number,
+  judged: readonly ByVoice<readonly Piece[]>[],
+  score: Score,
+): ReadFrom[] {
+  return judged.flatMap((bar, index) =>
+    bar[voice].flatMap(({ kind, note, at, duration }) => {
+      if (kind !== 'note' || note === undefined) return [];
+      const from = score.bars[index]!.at + at;
+      return [{ at: from, until: from + duration, note, part }];
+    }),
+  );
 }
 
 function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {

@@ -26,7 +26,7 @@ import {
   type Transposition,
 } from './pitches.ts';
 import { quoted, Refusal } from './refusal.ts';
-import type { SourceBar, SourceFigure, SourceNote } from './source.ts';
+import type { SourceBar, SourceFigure, SourceNote, Span } from './source.ts';
 import { childOf, childrenOf, textOf, type XmlElement } from './xml.ts';
 
 /** What a part carries from bar to bar. */
@@ -73,6 +73,8 @@ export class BarReader {
   /** Where the last note began, for the other notes of its chord. */
   private onset: Exact = ZERO;
   private figureAt: Exact = ZERO;
+  /** The last note that was no chord note. */
+  private head: { readonly span: Span; readonly fermata: boolean } | undefined;
   private ending: string | undefined;
   private counted = 0;
   private changes = 0;
@@ -190,8 +192,10 @@ export class BarReader {
     const length = this.lengthOf(element, written.duration, written.notated);
     const start = chord ? this.onset : this.cursor;
     const end = plus(start, length);
+    const span = { inside: element.inside, until: element.until };
     if (!chord) {
       this.onset = start;
+      this.head = { span, fermata: written.fermata };
       this.moveTo(end);
     }
     if (written.unpitched) part.unpitched.set(staff, part.unpitched.get(staff) ?? 'percussion');
@@ -200,13 +204,17 @@ export class BarReader {
     // Not printed, so not written; but it shows that this staff has such a voice.
     const kind = hidden ? 'hidden' : read ? 'note' : 'rest';
     const duration = nearestTick(end) - at;
-    const note: Writable<SourceNote> = { kind, at, duration, staff, voice, line: element.line };
+    const note: Writable<SourceNote> = { kind, at, duration, staff, voice, line: element.line, span };
     notes.push(note);
-    if (chord) note.chord = true;
+    if (chord) {
+      note.chord = true;
+      if (this.head !== undefined) note.head = this.head.span;
+    }
     if (hidden) return;
     if (start.d !== 1 || end.d !== 1) note.inexact = true;
     if (written.stem !== undefined) note.stem = written.stem;
-    if (written.fermata) note.fermata = true;
+    // One on the first note of a chord is for all its voices.
+    if (written.fermata || (chord && this.head?.fermata)) note.fermata = true;
     if (written.rest?.attributes.measure === 'yes') note.wholeBar = true;
     if (read === undefined) return;
     note.pitch = read.pitch;

@@ -1,8 +1,20 @@
 /** From bytes to text. XML says its encoding in three ways: a byte-order mark, the bytes of its first `<`, a name. */
 import { quoted, Refusal } from './refusal.ts';
 
+/** A file's text and how it was written. */
+export interface Decoded {
+  /** From the first sign that is not white space. */
+  readonly text: string;
+  /** White space before that: an error in strict XML, but harmless. */
+  readonly lead: string;
+  /** As `TextDecoder` names it. */
+  readonly encoding: string;
+  /** Bytes of a byte-order mark before everything. */
+  readonly mark: number;
+}
+
 /** @throws {Refusal} where the bytes are not what they claim to be. */
-export function decodeXml(bytes: Uint8Array): string {
+export function decodeXml(bytes: Uint8Array): Decoded {
   const label = encodingOf(bytes);
   let decoder: TextDecoder;
   try {
@@ -12,16 +24,30 @@ export function decodeXml(bytes: Uint8Array): string {
       `The file says its letters are encoded as ${quoted(label)}, which can't be read here. Save it as UTF-8.`,
     );
   }
-  let text: string;
+  let whole: string;
   try {
-    text = decoder.decode(bytes);
+    whole = decoder.decode(bytes);
   } catch {
     throw new Refusal(
       `The file's letters are broken: they are not valid ${label.toUpperCase()}. Export the exercise again.`,
     );
   }
-  // White space before the declaration is an error in strict XML, but harmless.
-  return text.trimStart();
+  const { encoding } = decoder;
+  if (encoding === 'windows-1252') whole = withQuotes(whole);
+  const text = whole.trimStart();
+  return { text, lead: whole.slice(0, whole.length - text.length), encoding, mark: markOf(bytes) };
+}
+
+/** What Windows-1252 has from 0x80 on; Node 20 leaves control characters there. */
+const WINDOWS_1252 = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ';
+
+function withQuotes(text: string): string {
+  return text.replace(/[\x80-\x9f]/g, (sign) => WINDOWS_1252[sign.charCodeAt(0) - 0x80]!);
+}
+
+function markOf([a, b, c, d]: Uint8Array): number {
+  if (a === 0xef && b === 0xbb && c === 0xbf) return 3;
+  return (a === 0xff && b === 0xfe && !(c === 0 && d === 0)) || (a === 0xfe && b === 0xff) ? 2 : 0;
 }
 
 function encodingOf(bytes: Uint8Array): string {

@@ -1,6 +1,7 @@
 /** MusicXML and MXL, both ways. What is not named here is this folder's own business. */
-export type { NoteheadMark, ScoreAnnotations, Words } from './annotations.ts';
+export type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from './annotations.ts';
 export { LIMITS } from './limits.ts';
+export { type MarkOptions, markedScore, markMusicXml } from './marks/mark.ts';
 export { type MidiOptions, writeMidi } from './midi.ts';
 export { type MusicXmlReading, type ReadOptions, readMusicXml } from './read.ts';
 export type { Assignment, FoundLine, VoiceAssignment } from './voices.ts';

@@ -2,12 +2,14 @@
 import { type Outcome, refusalOf, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { isArchive, unpackScore } from './archive.ts';
-import { assemble } from './assemble.ts';
+import { type Assembled, assemble } from './assemble.ts';
 import { decodeXml } from './decode.ts';
 import { LIMITS } from './limits.ts';
 import { stavesOf } from './lines.ts';
+import { holdsMarks, withoutMarks } from './marks/ours.ts';
 import { parseMusicXml } from './parse.ts';
 import { Refusal } from './refusal.ts';
+import type { SourceScore } from './source.ts';
 import { type Assignment, assignVoices, type VoiceAssignment } from './voices.ts';
 
 export interface ReadOptions {
@@ -16,7 +18,12 @@ export interface ReadOptions {
 }
 
 /** Lines and columns of a refusal are those of the unpacked XML. */
-export type MusicXmlReading = Outcome<{ readonly score: Score; readonly assignment: Assignment }>;
+export type MusicXmlReading = Outcome<{
+  readonly score: Score;
+  readonly assignment: Assignment;
+  /** The file has marks that were put in by an earlier review; they are passed over. */
+  readonly marked?: true;
+}>;
 
 /** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
 export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
@@ -27,11 +34,9 @@ export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): Musi
         `The file is larger than ${LIMITS.fileBytes / 1024 / 1024} MB; an exercise takes less than 1 MB.`,
       );
     }
-    const xml = decodeXml(isArchive(bytes) ? unpackScore(bytes) : bytes);
-    const source = parseMusicXml(xml);
-    const { lines, assignment, remarks } = assignVoices(source, stavesOf(source), options.voices);
-    const score = assemble(source, lines, [...remarks, ...source.remarks]);
-    return { ok: true, score, assignment };
+    const { text } = decodeXml(isArchive(bytes) ? unpackScore(bytes) : bytes);
+    const { score, assignment } = readScore(withoutMarks(text), options);
+    return { ok: true, score, assignment, ...(holdsMarks(text) ? { marked: true } : {}) };
   } catch (error) {
     if (error instanceof Refusal) return { ok: false, ...refusalOf(error) };
     // A mistake of ours, not of the file; the door stays shut all the same, and the fuzzer looks for this sentence.
@@ -39,4 +44,17 @@ export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): Musi
       `The file could not be read because of a mistake in Partwise itself (${error instanceof Error ? error.message : String(error)}). Please report it.`,
     );
   }
+}
+
+/** A score and where in the text each of its notes stands. */
+export interface ScoreInText extends Assembled {
+  readonly source: SourceScore;
+  readonly assignment: Assignment;
+}
+
+/** Reads a decoded text that has no marks of ours in it. @throws {Refusal} */
+export function readScore(xml: string, options: ReadOptions): ScoreInText {
+  const source = parseMusicXml(xml);
+  const { lines, assignment, remarks } = assignVoices(source, stavesOf(source), options.voices);
+  return { ...assemble(source, lines, [...remarks, ...source.remarks]), source, assignment };
 }

@@ -35,6 +35,16 @@ export interface SourceNote {
   /** A rest said to last for the whole bar. */
   readonly wholeBar?: true;
   readonly line: number;
+  /** The element in the text of the file. */
+  readonly span: Span;
+  /** For a note of a chord: the chord's first note. */
+  readonly head?: Span;
+}
+
+/** A stretch of the file's text: from behind an element's opening tag to behind its closing tag, counted from 0. */
+export interface Span {
+  readonly inside: number;
+  readonly until: number;
 }
 
 export interface SourceFigure {

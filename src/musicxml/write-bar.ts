@@ -2,7 +2,6 @@
 import type { Pitch } from '../score/pitch.ts';
 import type { Bar, Note, Score, VoiceEvent, VoiceName, WrittenFigure } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
-import type { ScoreAnnotations, Words } from './annotations.ts';
 import { element, textElement } from './markup.ts';
 import { noteValue } from './note-values.ts';
 
@@ -16,7 +15,6 @@ export interface StaffPlan {
 
 export interface BarContext {
   readonly score: Score;
-  readonly annotations: ScoreAnnotations;
   /** Ticks in one division. */
   readonly tick: Ticks;
 }
@@ -49,26 +47,14 @@ function voiceBar(
   const all = context.score.voices[voice];
   const events = eventsIn(all, bar);
   const tuplets = tupletEdges(events);
-  const words = (context.annotations.words ?? []).filter(
-    (one) => one.voice === voice && one.at >= bar.at && one.at < until,
-  );
-  const labels: Words[] =
-    voice === 'B'
-      ? (context.annotations.labels ?? [])
-          .filter((label) => label.at >= bar.at && label.at < until)
-          .map((label) => ({ ...label, voice, placement: 'below' }))
-      : [];
   // What a voice itself left open is hidden; what only fills the bar up, because it was closed too early or another
   // voice is too long, is left out, so that the reader counts the same.
   const misfit = bar.misfits.find((one) => one.voice === voice) ?? bar.misfits[0];
   const own = misfit === undefined ? bar.duration : misfit.voice === voice ? misfit.written : misfit.expected;
   const closedAt = Math.min(until, bar.at + own);
-  const written = context.score.figures ?? context.annotations.figuredBass ?? [];
+  const written = context.score.figures ?? [];
   for (const event of events) {
     const end = event.at + event.duration;
-    for (const one of [...words, ...labels]) {
-      if (one.at >= event.at && one.at < end) out.push(direction(context, plan, one, one.at - event.at));
-    }
     if (voice === 'B') out.push(...figuredBass(context, event, written));
     if (event.kind === 'note') {
       for (const pitch of event.grace ?? []) {
@@ -124,7 +110,7 @@ function noteOf(
   if (event.kind !== 'note') {
     // A gap is a rest that isn't printed: it is for the pupil to fill, and read as nothing.
     const hidden = event.kind === 'gap' ? { 'print-object': 'no' } : {};
-    const fermata = event.kind === 'rest' && event.fermata ? [fermataOf(voice)] : [];
+    const fermata = event.kind === 'rest' && event.fermata ? [fermataOf(plan, voice)] : [];
     const notations = fermata.length > 0 ? [element('notations', {}, ...fermata)] : [];
     return element(
       'note',
@@ -140,9 +126,8 @@ function noteOf(
   const notations = [
     ...ties.map((type) => element('tied', { type })),
     ...(tuplet === undefined ? [] : [element('tuplet', { type: tuplet })]),
-    ...(event.fermata ? [fermataOf(voice)] : []),
+    ...(event.fermata ? [fermataOf(plan, voice)] : []),
   ];
-  const mark = context.annotations.noteheads?.find((one) => one.voice === voice && one.at === event.at);
   // A semibreve draws no stem, but where two such voices cross only the word says which is the upper one.
   const stem = plan.voices.length === 2 ? [`<stem>${plan.voices[0] === voice ? 'up' : 'down'}</stem>`] : [];
   return element(
@@ -159,7 +144,6 @@ function noteOf(
         ...(sign === undefined ? [] : [`<accidental>${sign}</accidental>`]),
         ...modification(value?.tuplet),
         ...stem,
-        ...(mark === undefined ? [] : [textElement('notehead', 'normal', { color: mark.colour })]),
       ],
       [...(notations.length > 0 ? [element('notations', {}, ...notations)] : []), ...lyricsOf(all, event)],
     ),
@@ -191,8 +175,9 @@ function pitchOf(pitch: Pitch): string {
   );
 }
 
-function fermataOf(voice: VoiceName): string {
-  return element('fermata', { type: voice === 'S' || voice === 'A' ? 'upright' : 'inverted' });
+/** Over the staff; of two voices on one staff the lower has its own under it, so that they do not meet. */
+function fermataOf(plan: StaffPlan, voice: VoiceName): string {
+  return element('fermata', { type: plan.voices[0] === voice ? 'upright' : 'inverted' });
 }
 
 function modification(tuplet: { actual: number; normal: number } | undefined): string[] {
@@ -274,23 +259,6 @@ function wordGoesOn(all: readonly VoiceEvent[], event: Note, verse: number): boo
     before = previous(all, before);
   }
   return false;
-}
-
-function direction(context: BarContext, plan: StaffPlan, words: Words, into: Ticks): string {
-  return element(
-    'direction',
-    { placement: words.placement },
-    element(
-      'direction-type',
-      {},
-      textElement('words', words.text, {
-        color: words.colour,
-        'font-weight': words.bold ? 'bold' : undefined,
-      }),
-    ),
-    into === 0 ? '' : textElement('offset', into / context.tick),
-    plan.staff === undefined ? '' : textElement('staff', plan.staff),
-  );
 }
 
 /** The figures that stand under one event of the bass; one that comes late is led up to by an empty figure. */

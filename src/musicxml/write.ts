@@ -1,8 +1,8 @@
-/** Score → MusicXML 4.0, partwise, with what a review has to say about it. */
+/** Score → MusicXML 4.0, partwise. */
+import { strToU8 } from 'fflate';
 import { type Bar, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { sameSignature } from '../score/signature.ts';
 import { barLength, CROTCHET, gcd, printMetre, type Ticks } from '../score/time.ts';
-import type { ScoreAnnotations } from './annotations.ts';
 import { packScore } from './archive.ts';
 import { capital } from './describe.ts';
 import { element, textElement } from './markup.ts';
@@ -10,7 +10,6 @@ import { SOFTWARE } from './software.ts';
 import { type BarContext, backup, type StaffPlan, staffBar } from './write-bar.ts';
 
 export interface WriteOptions {
-  readonly annotations?: ScoreAnnotations;
   /** A staff for each voice (the default), or soprano and alto on one staff, tenor and bass on another. */
   readonly layout?: 'four staves' | 'closed score';
 }
@@ -33,9 +32,8 @@ const CLEFS: Readonly<Record<VoiceName, StaffPlan['clef']>> = {
 
 /** The score as MusicXML 4.0; the same score always gives the same text. */
 export function writeMusicXml(score: Score, options: WriteOptions = {}): string {
-  const annotations = options.annotations ?? {};
   const parts = options.layout === 'closed score' ? CLOSED_SCORE : FOUR_STAVES;
-  const context: BarContext = { score, annotations, tick: tickOf(score, annotations) };
+  const context: BarContext = { score, tick: tickOf(score) };
   return `<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE score-partwise PUBLIC "-//Recordare//DTD MusicXML 4.0 Partwise//EN" "http://www.musicxml.org/dtds/partwise.dtd">
 <score-partwise version="4.0">
@@ -53,7 +51,7 @@ ${[
 
 /** The score as compressed MusicXML (`.mxl`). */
 export function writeMxl(score: Score, options: WriteOptions = {}): Uint8Array {
-  return packScore(writeMusicXml(score, options));
+  return packScore(strToU8(writeMusicXml(score, options)));
 }
 
 const FOUR_STAVES: readonly PartPlan[] = VOICES.map((voice, i) => ({
@@ -75,19 +73,14 @@ const CLOSED_SCORE: readonly PartPlan[] = [
 ];
 
 /** The longest unit of time in which everything written is a whole number. */
-function tickOf(score: Score, annotations: ScoreAnnotations): Ticks {
+function tickOf(score: Score): Ticks {
   let unit = CROTCHET;
   for (const voice of VOICES) for (const event of score.voices[voice]) unit = gcd(unit, event.duration);
   for (const bar of score.bars) {
     unit = gcd(unit, bar.duration);
     for (const { written, expected } of bar.misfits) unit = gcd(gcd(unit, written), expected);
   }
-  const moments = [
-    ...(score.figures ?? annotations.figuredBass ?? []),
-    ...(annotations.words ?? []),
-    ...(annotations.labels ?? []),
-  ];
-  for (const { at } of moments) unit = gcd(unit, at);
+  for (const { at } of score.figures ?? []) unit = gcd(unit, at);
   return unit;
 }
 

@@ -16,6 +16,10 @@ export interface XmlElement {
   /** Counted from 1. */
   readonly line: number;
   readonly column: number;
+  /** Where its content begins in the text: just behind the opening tag. Counted from 0. */
+  readonly inside: number;
+  /** Where it ends: just behind the closing tag; known once it is closed. */
+  until: number;
 }
 
 export interface XmlListener {
@@ -72,6 +76,8 @@ export function parseXml(text: string, kind: DocumentKind, listener: XmlListener
       text: '',
       children: [],
       ...here(),
+      inside: parser.position,
+      until: parser.position,
     };
     const parent = inner.at(-1);
     if (parent !== undefined) {
@@ -90,10 +96,13 @@ export function parseXml(text: string, kind: DocumentKind, listener: XmlListener
     depth--;
     const element = inner.pop();
     if (element === undefined) {
-      listener.close(outer.pop()!);
-    } else if (inner.length === 0) {
-      listener.whole(element, outer.at(-1)!);
+      const closed = outer.pop()!;
+      closed.until = parser.position;
+      listener.close(closed);
+      return;
     }
+    element.until = parser.position;
+    if (inner.length === 0) listener.whole(element, outer.at(-1)!);
   });
   const addText = (chunk: string) => {
     const element = inner.at(-1);

@@ -18,6 +18,8 @@ export type Opened = Outcome<{
   readonly text?: string;
   /** For MusicXML: on how many staves the file has its voices, so that it can be handed back likewise. */
   readonly layout?: Assignment['layout'];
+  /** The file has marks that were put in by an earlier review. */
+  readonly marked?: true;
 }>;
 
 /** The most a text in our notation may hold, in bytes: some 2,000 bars. */
@@ -47,7 +49,9 @@ export function kindOf(bytes: Uint8Array): FileKind {
 
 function openMusicXml(bytes: Uint8Array, kind: FileKind): Opened {
   const read = readMusicXml(bytes);
-  return read.ok ? { ok: true, kind, score: read.score, layout: read.assignment.layout } : read;
+  if (!read.ok) return read;
+  const { score, assignment, marked } = read;
+  return { ok: true, kind, score, layout: assignment.layout, ...(marked ? { marked } : {}) };
 }
 
 function openText(bytes: Uint8Array): Opened {

@@ -1,28 +1,29 @@
 /** What a review writes into a score that is handed back: numbered, coloured findings, numerals, keys and cadences. */
+import { capitalised } from '../english/words.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
-import type { NoteheadMark, ScoreAnnotations, Words } from '../musicxml/index.ts';
+import type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from '../musicxml/index.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { type Severity, severityRank } from '../rules/rule.ts';
-import { barAt } from '../score/place.ts';
-import type { VoiceName } from '../score/score.ts';
+import { barAt, placeAt, printPlace } from '../score/place.ts';
+import type { Score } from '../score/score.ts';
 
-const COLOURS: Readonly<Record<Severity, string>> = { fault: '#b3261e', query: '#9a5b00', remark: '#4a5a6a' };
+const COLOURS: Readonly<Record<Severity, string>> = { fault: '#B3261E', query: '#9A5B00', remark: '#4A5A6A' };
 
 /** A finding to be written on the score, or a teacher's own remark in its stead. */
 export type Marked = Pick<Finding, 'severity' | 'voices' | 'from' | 'tones'> & {
-  /** What is printed behind the number. */
-  readonly words: string;
+  /** What the list over the score says of it, after its number and place. */
+  readonly sentence: string;
 };
 
 /** The review's own findings, in its order. */
 export function markedFindings(review: Review): Marked[] {
-  return review.findings.map(({ severity, voices, from, tones, rule }) => ({
+  return review.findings.map(({ severity, voices, from, tones, rule, message }) => ({
     severity,
     voices,
     from,
     tones,
-    words: rule.name.toLowerCase(),
+    sentence: `${severity}, ${rule.name.toLowerCase()}. ${message}`,
   }));
 }
 
@@ -32,14 +33,16 @@ export function annotationsOf(
   labels: LabelStyle = 'figures',
   marks: readonly Marked[] = markedFindings(review),
 ): ScoreAnnotations {
-  const { analysis } = review;
+  const { analysis, score } = review;
+  const numerals = analysis.chords.flatMap((chord): Label[] => {
+    const text = chordLabel(chord, labels, barAt(score, chord.at).key.fifths);
+    return text === '' ? [] : [{ at: chord.at, text }];
+  });
   return {
     noteheads: noteheads(marks),
-    words: [...keyWords(review), ...marks.map(findingWords), ...cadences(review)],
-    labels: analysis.chords.flatMap((chord) => {
-      const text = chordLabel(chord, labels, barAt(review.score, chord.at).key.fifths);
-      return text === '' ? [] : [{ at: chord.at, text }];
-    }),
+    numbers: marks.map(numberOf),
+    rows: [numerals, keysAndCadences(review)],
+    list: marks.map((mark, index) => sentenceOf(score, mark, index)),
   };
 }
 
@@ -59,34 +62,26 @@ function noteheads(marks: readonly Marked[]): NoteheadMark[] {
   return [...gravest.values()].map(({ mark }) => mark);
 }
 
-function findingWords({ severity, voices, from, words }: Marked, index: number): Words {
-  const voice: VoiceName = voices[0] ?? 'S';
-  const upper = voice === 'S' || voice === 'A';
+function numberOf({ severity, voices, from }: Marked, index: number): NumberMark {
   return {
     at: from,
-    voice,
-    placement: upper ? 'above' : 'below',
-    text: `${index + 1} ${words}`,
+    voice: voices[0] ?? 'S',
+    text: String(index + 1),
     colour: COLOURS[severity],
     bold: severity === 'fault',
   };
 }
 
-/** Each key where it begins. */
-function keyWords(review: Review): Words[] {
-  return review.analysis.keys.map(({ from, key }) => ({
-    at: from,
-    voice: 'S',
-    placement: 'above',
-    text: printKey(key),
-  }));
+function sentenceOf(score: Score, { from, sentence }: Marked, index: number): string {
+  return `${index + 1}  ${capitalised(printPlace(placeAt(score, from)))}: ${sentence}`;
 }
 
-function cadences(review: Review): Words[] {
-  return review.analysis.cadences.map((cadence) => ({
-    at: cadence.at,
-    voice: 'B',
-    placement: 'below',
-    text: cadenceWords(cadence).name,
-  }));
+/** Each key where it begins, each cadence where it arrives, in one row. */
+function keysAndCadences({ analysis }: Review): Label[] {
+  const keys = analysis.keys.map(({ from, key }): Label => ({ at: from, text: `${printKey(key)}:` }));
+  const cadences = analysis.cadences.map(
+    (cadence): Label => ({ at: cadence.at, text: cadenceWords(cadence).name }),
+  );
+  // Where both fall on one chord the close comes before the key that begins with it.
+  return [...cadences, ...keys].sort((a, b) => a.at - b.at);
 }

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { jsonLineSchema, jsonReviewSchema } from '../../src/report/schema.ts';
+import { lostOrForeign } from '../support/marked.ts';
 import { partwise } from './run.ts';
 
 const CLEAN = 'fixtures/exercises/morning-walk.txt';
@@ -186,6 +187,28 @@ describe('partwise annotate', () => {
     expect(read).toMatchObject({ ok: true, assignment: { layout: 'closed score' } });
     expect(read.ok && read.score.voices).toEqual(score.voices);
   });
+
+  it('puts the marks into the pupil’s own file and leaves the rest of it alone', async () => {
+    const { score } = readNotation(readFileSync(FAULTY, 'utf8'));
+    const own = writeMusicXml(score).replace('<part id="P1">', '<!-- mine --><part id="P1">');
+    const from = file('own.musicxml', own);
+    const out = join(folder, 'own marked.musicxml');
+    const annotate = (...more: string[]) => partwise(['annotate', from, '-o', ...more]);
+    expect(await annotate(out)).toMatchObject({ status: 0, err: '' });
+    const marked = readFileSync(out, 'utf8');
+    expect(lostOrForeign(own, marked)).toEqual([]);
+    expect(marked).toMatch(/<words[^>]*>1 {2}Bar 1, beat 2: fault, parallel fifths/);
+    // An earlier marked copy is replaced, with the same bytes; anything else only when asked.
+    expect(await annotate(out)).toMatchObject({ status: 0, err: '' });
+    expect(readFileSync(out, 'utf8')).toBe(marked);
+    expect(await annotate(from)).toMatchObject({ status: 2, err: expect.stringMatching(/--force/) });
+    const other = file('other.musicxml', own);
+    expect(await annotate(other)).toMatchObject({ status: 2, err: expect.stringMatching(/there already/) });
+    expect(readFileSync(from, 'utf8')).toBe(own);
+    expect(await annotate(from, '--force')).toMatchObject({ status: 0, err: '' });
+    expect(readFileSync(from, 'utf8')).toBe(marked);
+    expect(await annotate(from)).toMatchObject({ status: 2, err: expect.stringMatching(/--force/) });
+  }, 120_000);
 
   it('says which endings it knows', async () => {
     const { status, err } = await partwise(['annotate', FAULTY, '-o', join(folder, 'out.pdf')]);

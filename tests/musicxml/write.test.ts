@@ -1,13 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { strFromU8, strToU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import {
-  readMusicXml,
-  type ScoreAnnotations,
-  type WriteOptions,
-  writeMusicXml,
-  writeMxl,
-} from '../../src/musicxml/index.ts';
+import { readMusicXml, type WriteOptions, writeMusicXml, writeMxl } from '../../src/musicxml/index.ts';
 import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { endOf, type Score, VOICES } from '../../src/score/score.ts';
 import { CROTCHET } from '../../src/score/time.ts';
@@ -115,25 +109,6 @@ describe('writing and reading again', () => {
     expect(score).toEqual(before);
   });
 
-  it('marks notes and puts words where they are asked for, and reads the same score from it', () => {
-    const score = exercise('kite-hill');
-    const annotations: ScoreAnnotations = {
-      noteheads: [{ voice: 'T', at: CROTCHET, colour: '#b3261e' }],
-      words: [
-        { at: CROTCHET, voice: 'T', placement: 'above', text: '1 & 2', colour: '#b3261e', bold: true },
-        { at: CROTCHET * 1.5, voice: 'S', placement: 'above', text: 'between' },
-      ],
-      labels: [{ at: 0, text: 'I' }],
-    };
-    for (const layout of LAYOUTS) {
-      const xml = writeMusicXml(score, { annotations, layout });
-      expect(xml.match(/<notehead color="#b3261e">normal<\/notehead>/g)).toHaveLength(1);
-      expect(xml).toContain('<words color="#b3261e" font-weight="bold">1 &amp; 2</words>');
-      expect(xml).toContain('<words>I</words>');
-      expect(music(read(strToU8(xml)))).toEqual(music(score));
-    }
-  });
-
   it('packs an archive that names its score', () => {
     const score = exercise('millstream');
     const entries = unzipSync(writeMxl(score));
@@ -196,7 +171,7 @@ describe.skipIf(!haveChorales)('the open chorales (skipped where ../shared/corpu
 });
 
 describe.skipIf(!haveSchema)('the MusicXML 4.0 schema (skipped where ../shared/schema is absent)', () => {
-  it('accepts what is written, with annotations and without', async () => {
+  it('accepts what is written', async () => {
     const scores = [
       ...readdirSync(EXERCISES)
         .filter((file) => file.endsWith('.txt'))
@@ -209,20 +184,8 @@ describe.skipIf(!haveSchema)('the MusicXML 4.0 schema (skipped where ../shared/s
             .map((file) => read(readFileSync(CHORALES + file)))
         : []),
     ];
-    const annotations: ScoreAnnotations = {
-      noteheads: [{ voice: 'S', at: 0, colour: '#123456' }],
-      words: [{ at: 0, voice: 'B', placement: 'below', text: '<1>', colour: '#123456', bold: true }],
-      labels: [{ at: CROTCHET, text: 'V65' }],
-      figuredBass: [
-        { at: 0, figures: ['6', '#4', 'b'] },
-        { at: CROTCHET / 4, figures: [] },
-      ],
-    };
     const documents = scores.flatMap((score, i) =>
-      LAYOUTS.flatMap((layout) => [
-        { name: `${i}-${layout[0]}.xml`, xml: writeMusicXml(score, { layout }) },
-        { name: `${i}-${layout[0]}-marked.xml`, xml: writeMusicXml(score, { layout, annotations }) },
-      ]),
+      LAYOUTS.map((layout) => ({ name: `${i}-${layout[0]}.xml`, xml: writeMusicXml(score, { layout }) })),
     );
     expect(await schemaFaults(documents)).toEqual([]);
   }, 60_000);

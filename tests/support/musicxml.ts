@@ -15,7 +15,7 @@ export const haveChorales = existsSync(CHORALES);
 export const haveSchema = existsSync(SCHEMA);
 
 export function suiteSource(file: string): SourceScore {
-  return parseMusicXml(decodeXml(readFileSync(SUITE + file)));
+  return parseMusicXml(decodeXml(readFileSync(SUITE + file)).text);
 }
 
 /** A length in crotchets: `1`, `1/2`, `3/2`. */

@@ -1,6 +1,16 @@
 /** The exercise as a file, in each form it can be handed on. */
 import { WHO_DECIDES } from '../../src/brief/last-check.ts';
-import { type WriteOptions, writeMidi, writeMusicXml } from '../../src/musicxml/index.ts';
+import {
+  type Assignment,
+  markedScore,
+  markMusicXml,
+  readMusicXml,
+  type VoiceAssignment,
+  type WriteOptions,
+  writeMidi,
+  writeMusicXml,
+} from '../../src/musicxml/index.ts';
+import { printNotation } from '../../src/notation/index.ts';
 import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
@@ -38,14 +48,22 @@ export async function save(
   }
 }
 
-/** The score with its numbered marks, chords and cadences written in. */
-function markedMusicXml(state: PageState): string {
-  const { score } = state.history.now;
-  const review = reviewScore(score, chosenProfile(state.settings));
-  return writeMusicXml(score, {
-    annotations: annotationsOf(review, state.settings.labels),
-    ...layoutOf(state),
-  });
+/** Chords, cadences and numbered marks put into the file the exercise came in, or where that has changed, a new one. */
+function markedMusicXml(state: PageState): Uint8Array<ArrayBuffer> {
+  const { score, text } = state.history.now;
+  const annotations = annotationsOf(reviewScore(score, chosenProfile(state.settings)), state.settings.labels);
+  const { source } = state.exercise;
+  if (source !== undefined) {
+    const voices = voicesOf(source.assignment);
+    const read = readMusicXml(source.bytes, { voices });
+    if (read.ok && printNotation({ ...read.score, title: score.title }) === text)
+      return new Uint8Array(markMusicXml(source.bytes, annotations, { voices, form: 'musicxml' }));
+  }
+  return new Uint8Array(markedScore(score, annotations, layoutOf(state)));
+}
+
+function voicesOf({ lines }: Assignment): VoiceAssignment {
+  return Object.fromEntries(lines.flatMap(({ given, id }) => (given === undefined ? [] : [[given, id]])));
 }
 
 /** A score that came on two staves is handed back on two. */

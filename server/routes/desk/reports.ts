@@ -57,7 +57,7 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
     response
       .attachment(`${fileStem(script.candidate ?? String(script.id))}-draft${script.draft}.musicxml`)
       .type('application/vnd.recordare.musicxml+xml')
-      .send(annotatedScript(desk, desk.stack(script.stack), script));
+      .send(Buffer.from(annotatedScript(desk, desk.stack(script.stack), script)));
   });
 
   router.get('/stacks/:id/sheets.pdf', async (request, response) => {
