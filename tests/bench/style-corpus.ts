@@ -5,7 +5,7 @@ import { MEASURES } from '../../src/style/list.ts';
 import type { Music } from '../../src/style/measure.ts';
 import { musicOf } from '../../src/style/music.ts';
 import { FEWEST_BEATS, LONG_FROM } from '../../src/style/profile.ts';
-import { readCorpus } from './harmony-corpus.ts';
+import { type HumanLabel, readCorpus } from './harmony-corpus.ts';
 
 export interface StylePiece {
   readonly name: string;
@@ -13,13 +13,14 @@ export interface StylePiece {
   readonly analysis: Analysis;
   readonly music: Music;
   readonly runs: readonly Music[];
+  readonly labels: readonly HumanLabel[];
 }
 
 export function readStyleCorpus(): StylePiece[] {
-  return readCorpus().map(({ name, tune, texture }) => {
+  return readCorpus().map(({ name, tune, texture, labels }) => {
     const analysis = analyse(texture);
     const music = musicOf(analysis);
-    return { name, tune, analysis, music, runs: runsOf(music) };
+    return { name, tune, analysis, music, runs: runsOf(music), labels };
   });
 }
 

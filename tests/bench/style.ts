@@ -3,13 +3,17 @@
  * 1. Bands made from other tunes: how many chorales lie within them (aim: 85 to 95 %).
  * 2. Weak work made from chorales: how much of it lies outside where it should (aim: 95 %).
  * 3. What the profile can't do: tell a machine's imitations from the masters'.
+ * 4. Precedents from other tunes: for how many phrase ends there are five (aim: 90 %), and how often the close that
+ *    stands there is among the first three (aim: 85 %).
  */
 
 import { MEASURES } from '../../src/style/list.ts';
 import type { Music } from '../../src/style/measure.ts';
 import { musicOf } from '../../src/style/music.ts';
+import { precedentsFor, sameClose } from '../../src/style/precedents.ts';
 import { styleOfMusic } from '../../src/style/profile.ts';
 import { corpusPresent } from './harmony-corpus.ts';
+import { closesOf } from './style-closes.ts';
 import { quantilesOf, readStyleCorpus, type StylePiece, valuesOf } from './style-corpus.ts';
 import { machineMade } from './style-machine.ts';
 import { WEAKNESSES, weakened } from './style-weak.ts';
@@ -22,6 +26,7 @@ else {
   heldOut(pieces);
   weakWork(pieces);
   machineMade(pieces);
+  closesFound(pieces);
 }
 
 function heldOut(pieces: readonly StylePiece[]): void {
@@ -73,4 +78,20 @@ function outsideShares(musics: readonly Music[]): Record<string, number> {
       if (outside !== undefined) counts[measure.id] = (counts[measure.id] ?? 0) + 1;
   }
   return Object.fromEntries(Object.entries(counts).map(([id, n]) => [id, (100 * n) / told]));
+}
+
+function closesFound(pieces: readonly StylePiece[]): void {
+  const all = closesOf(pieces);
+  let five = 0;
+  let first = 0;
+  for (const { tune, close } of all) {
+    const others = all.filter((other) => other.tune !== tune).map((other) => other.close);
+    const { total, closes } = precedentsFor(close, others);
+    if (total >= 5) five++;
+    if (closes.slice(0, 3).some((way) => sameClose(way, close))) first++;
+  }
+  const percent = (n: number) => ((100 * n) / all.length).toFixed(1);
+  console.log(`\nPrecedents from other tunes, ${all.length} phrase ends`);
+  console.log(`  five or more           ${percent(five)} %`);
+  console.log(`  among the first three  ${percent(first)} %`);
 }
