@@ -15,9 +15,11 @@ const MAY_IMPORT = {
   rules: ['harmony', 'score', 'english'],
   profiles: ['refusal', 'rules', 'harmony', 'score'],
   review: ['profiles', 'rules', 'harmony', 'score', 'english'],
-  report: ['refusal', 'open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
-  brief: ['refusal', 'report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
+  style: ['review', 'profiles', 'rules', 'writing', 'harmony', 'score'],
+  report: ['style', 'refusal', 'open', 'musicxml', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
+  brief: ['style', 'refusal', 'report', 'notation', 'review', 'profiles', 'rules', 'harmony', 'score', 'english'],
   desk: [
+    'style',
     'refusal',
     'brief',
     'report',

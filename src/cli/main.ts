@@ -52,6 +52,26 @@ program
   });
 
 program
+  .command('style')
+  .summary('measure how like the model’s chorales an exercise is')
+  .argument('<file>', 'the exercise; - for standard input')
+  .option('--json', 'as JSON')
+  .action(async (file, options) => {
+    const { styleCommand } = await import('./style.ts');
+    process.exitCode = await styleCommand(file, options);
+  });
+
+program
+  .command('precedents')
+  .summary('show how the model closed where the tune’s phrases end alike, with places to look up')
+  .argument('<file>', 'the exercise, or its tune alone; - for standard input')
+  .option('--json', 'as JSON')
+  .action(async (file, options) => {
+    const { precedentsCommand } = await import('./style.ts');
+    process.exitCode = await precedentsCommand(file, options);
+  });
+
+program
   .command('annotate')
   .summary('put numerals and findings into a copy of the exercise, which stays as it is otherwise')
   .argument('<file>', 'the exercise; - for standard input')

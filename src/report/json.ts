@@ -1,5 +1,5 @@
 /** From a review to its public JSON form (see `schema.ts`). Ticks become crotchets here. */
-import type { Cadence, Chord } from '../harmony/analysis.ts';
+import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
@@ -9,6 +9,8 @@ import { printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt, type Place, placeIn } from '../score/place.ts';
 import { endOf } from '../score/score.ts';
 import { crotchets, type Ticks } from '../score/time.ts';
+import { styleOf } from '../style/profile.ts';
+import { tooShortInWords } from '../style/words.ts';
 import type { JsonCadence, JsonChord, JsonFailure, JsonFinding, JsonReview } from './schema.ts';
 import { summarise } from './summary.ts';
 
@@ -48,7 +50,28 @@ export function jsonReview(file: string, review: Review): JsonReview {
     cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
     findings: review.findings.map((finding) => jsonFinding(review, finding)),
     remarks: score.remarks.map(({ message, bar }) => ({ message, ...(bar === undefined ? {} : { bar }) })),
+    ...jsonStyle(review.analysis),
     summary: summarise(review),
+  };
+}
+
+/** The style of a piece, measure by measure, or why nothing is told of it. */
+export function jsonStyle(analysis: Analysis): Pick<JsonReview, 'style' | 'styleNote'> {
+  const style = styleOf(analysis);
+  if (style.kind === 'too short') return { style: [], styleNote: tooShortInWords(style) };
+  const rounded = (value: number) => Number(value.toFixed(3));
+  return {
+    style: style.values.map(({ measure, value, band, percentile, outside }) => ({
+      measure: measure.id,
+      name: measure.name,
+      value: rounded(value),
+      unit: measure.unit,
+      low: band.low,
+      middle: band.middle,
+      high: band.high,
+      percentile: Math.round(percentile),
+      outside: outside ?? null,
+    })),
   };
 }
 

@@ -75,6 +75,18 @@ export const findingSchema = z.object({
   hints: z.array(z.string()).length(3).describe('Where to look; which movement would cure it; which rule.'),
 });
 
+export const styleValueSchema = z.object({
+  measure: z.string().describe('Id of the measure, as `partwise style` lists it.'),
+  name: z.string(),
+  value: z.number(),
+  unit: z.string(),
+  low: z.number().describe('Nine of ten of the model’s chorales lie from here …'),
+  middle: z.number().describe('Half of them have less.'),
+  high: z.number().describe('… to here.'),
+  percentile: z.number().min(0).max(100).describe('How many of a hundred chorales have less.'),
+  outside: z.enum(['low', 'high']).nullable().describe('On which side of nine tenths it lies, if it does.'),
+});
+
 export const summarySchema = z.object({
   profile: z.string(),
   faults: z.number().int().min(0),
@@ -102,6 +114,9 @@ export const jsonReviewSchema = z.object({
   findings: z.array(findingSchema),
   /** What the reader of the file guessed or set aside. */
   remarks: z.array(z.object({ message: z.string(), bar: z.string().optional() })),
+  /** How like the model, measure by measure; empty where the piece is too short to tell, and then `styleNote` says so. */
+  style: z.array(styleValueSchema),
+  styleNote: z.string().optional(),
   summary: summarySchema,
 });
 

@@ -3,7 +3,6 @@
  * the bar to look them up in any edition. Numerals and figures, never notes.
  */
 import type { CadenceKind } from '../harmony/analysis.ts';
-import { remember } from '../score/remember.ts';
 import type { Close, TuneEnd } from './close.ts';
 import { CLOSES } from './precedents-data.ts';
 

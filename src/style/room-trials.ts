@@ -2,11 +2,12 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, isDominant, keyAt, memberOf, membersOf, ornamentOf } from '../harmony/questions/moments.ts';
 import { keyFacts } from '../harmony/tonal.ts';
-import { type Pitch, pitchAtStaffPlace, sameNoteName, semitone, staffPlace } from '../score/pitch.ts';
+import { type Pitch, sameNoteName, semitone, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { type Score, VOICES, type VoiceName } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
+import { pitchAtPlace } from '../writing/pitches.ts';
 import { write } from '../writing/write.ts';
 import { feltBeat } from './music.ts';
 
@@ -56,7 +57,9 @@ function passingNotes(analysis: Analysis): Trial[] {
     if (Math.abs(steps) !== 2 || half === undefined || hasFermata(from)) return [];
     const place = (staffPlace(to.pitch) + staffPlace(from.pitch)) / 2;
     const at = from.until - half;
-    const tries = pitchesAt(analysis, at, place).flatMap((pitch) => written(analysis, { voice, at, length: half, pitch }));
+    const tries = pitchesAt(analysis, at, place).flatMap((pitch) =>
+      written(analysis, { voice, at, length: half, pitch }),
+    );
     return [{ voice, at: from.at, until: to.until, tries, holds: hasOrnament(voice, at, 'passing') }];
   });
 }
@@ -68,7 +71,12 @@ function suspensions(analysis: Analysis): Trial[] {
     const onBeat = metricalStrength(barAt(analysis.texture.score, to.at), to.at) >= 2;
     const stepDown = staffPlace(to.pitch) - staffPlace(from.pitch) === -1;
     if (!stepDown || !onBeat || half === undefined || hasFermata(from)) return [];
-    const tries = written(analysis, { voice, at: from.at, length: to.at - from.at + half, pitch: from.pitch });
+    const tries = written(analysis, {
+      voice,
+      at: from.at,
+      length: to.at - from.at + half,
+      pitch: from.pitch,
+    });
     return [{ voice, at: from.at, until: to.until, tries, holds: hasOrnament(voice, to.at, 'suspension') }];
   });
 }
@@ -124,7 +132,7 @@ function pitchesAt(analysis: Analysis, at: Ticks, place: number): Pitch[] {
   const key = keyAt(analysis, at);
   if (key === undefined) return [];
   const { scale, harmonic, melodic } = keyFacts(key);
-  const plain = pitchAtStaffPlace(place);
+  const plain = pitchAtPlace(place, { fifths: 0 });
   const alterations = [...scale, ...harmonic, ...melodic]
     .filter((name) => name.step === plain.step)
     .map((name) => name.alteration);
@@ -139,7 +147,11 @@ function written(
   return change.kind === 'changed' ? [change.score] : [];
 }
 
-function hasOrnament(voice: VoiceName, at: Ticks, kind: 'passing' | 'suspension'): (changed: Analysis) => boolean {
+function hasOrnament(
+  voice: VoiceName,
+  at: Ticks,
+  kind: 'passing' | 'suspension',
+): (changed: Analysis) => boolean {
   return (changed) => {
     const tone = changed.texture.tones[voice].find((one) => one.at <= at && at < one.until);
     return tone !== undefined && ornamentOf(changed, tone, at)?.kind === kind;
