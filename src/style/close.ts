@@ -6,10 +6,8 @@ import type { Analysis, CadenceKind, Key, Phrase } from '../harmony/analysis.ts'
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { degreeOf } from '../harmony/questions/moments.ts';
 import { numeral } from '../harmony/words/labels.ts';
-import { fifthsPlace, type NoteName, noteNameAtFifths } from '../score/pitch.ts';
+import { fifthsPlace, type NoteName, noteNameAtFifths, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
-import type { Score } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
 
 /** How a tune comes to the end of a phrase. */
 export interface TuneEnd {
@@ -46,8 +44,7 @@ export interface PhraseEnd {
 
 /** The ends of the phrases of an exercise whose tune is written, in order of time. Pure. */
 export function phraseEnds(analysis: Analysis): readonly PhraseEnd[] {
-  const home = homeKey(analysis) ?? homeOfTune(analysis.texture.score, analysis.texture.tones.S);
-  if (home === undefined) return [];
+  const home = homeOf(analysis);
   return analysis.phrases.flatMap((phrase) => {
     const tune = phrase.end === 'unfinished' ? undefined : tuneEnd(analysis, phrase, home);
     if (tune === undefined) return [];
@@ -56,16 +53,14 @@ export function phraseEnds(analysis: Analysis): readonly PhraseEnd[] {
   });
 }
 
-/** For a tune alone: the signature's key, minor where the tune ends on the minor tonic. */
-function homeOfTune(score: Score, tones: readonly Tone[]): Key | undefined {
-  const signature = score.bars[0]?.key;
-  const last = tones.at(-1);
-  if (signature === undefined || last === undefined) return undefined;
-  const minorTonic = noteNameAtFifths(signature.fifths + 3);
-  const minor = fifthsPlace(last.pitch) === fifthsPlace(minorTonic);
-  return minor
-    ? { tonic: minorTonic, mode: 'minor' }
-    : { tonic: noteNameAtFifths(signature.fifths), mode: 'major' };
+/** The home key; a tune alone that states no mode is in minor where it ends on the minor tonic. */
+function homeOf(analysis: Analysis): Key {
+  const home = homeKey(analysis);
+  const { score, tones } = analysis.texture;
+  const last = tones.S.at(-1);
+  if (analysis.keys.length > 0 || last === undefined || score.bars[0]?.key.mode !== undefined) return home;
+  const minorTonic = noteNameAtFifths(fifthsPlace(home.tonic) + 3);
+  return sameNoteName(last.pitch, minorTonic) ? { tonic: minorTonic, mode: 'minor' } : home;
 }
 
 function tuneEnd(analysis: Analysis, phrase: Phrase, home: Key): TuneEnd | undefined {

@@ -4,7 +4,7 @@
  */
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis, Key } from '../../src/harmony/analysis.ts';
-import { homeKey } from '../../src/harmony/questions/closes.ts';
+import { homeKey } from '../../src/harmony/questions/home-key.ts';
 import { chordAt, degreeOf, memberOf } from '../../src/harmony/questions/moments.ts';
 import { keyFacts } from '../../src/harmony/tonal.ts';
 import { type NoteName, type Pitch, semitone } from '../../src/score/pitch.ts';
@@ -100,7 +100,7 @@ function nearest(name: NoteName, to: Pitch): Pitch {
 
 /** I, IV or V of the home key, whichever the tune's note belongs to; the dominant of minor has its leading note. */
 function primaryTriad(analysis: Analysis, beat: Beat): readonly NoteName[] {
-  const key: Key = homeKey(analysis) ?? { tonic: { step: 'C', alteration: 0 }, mode: 'major' };
+  const key: Key = homeKey(analysis);
   const { scale, harmonic } = keyFacts(key);
   const triad = (degree: number) =>
     [0, 2, 4].map((up) => (degree === 5 ? harmonic : scale)[(degree - 1 + up) % 7]!);
