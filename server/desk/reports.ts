@@ -272,7 +272,7 @@ export interface LikeScript {
 export interface LikenessReport extends Omit<Likenesses<LikeScript>, 'pairs'> {
   readonly pairs: readonly LikePair<LikeScript>[];
   /** Scripts that are like the reference the teacher supplied. */
-  readonly reference?: readonly LikePair<LikeScript | 'reference'>[];
+  readonly reference?: readonly LikePair<LikeScript, LikeScript | 'reference'>[];
 }
 
 /** Scripts that share more of their added voices than the tune explains; candidates' latest drafts. */

@@ -8,7 +8,7 @@ import { scriptFindingSchema } from './finding.ts';
 import { markSchema, total } from './marks.ts';
 import { fullMarks, type Scheme, schemeSchema } from './scheme.ts';
 
-const judgedSchema = scriptFindingSchema.extend({
+export const judgedSchema = scriptFindingSchema.extend({
   standing: z.enum(['open', 'agreed', 'overruled']),
   foundAs: z.enum(['fault', 'query', 'remark']),
   reason: z.string().optional(),

@@ -104,9 +104,9 @@ function percent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
 
-export interface LikePair<Id> {
+export interface LikePair<Id, Other = Id> {
   readonly first: Id;
-  readonly second: Id;
+  readonly second: Other;
   readonly likeness: Likeness;
   readonly rarity: Rarity;
 }
@@ -185,9 +185,9 @@ function nearnessOf(drawn: readonly Likeness[], pairs: number): StackNearness | 
 export function likeReference<Id>(
   scripts: Iterable<StackScript<Id>>,
   reference: LikenessPrint,
-): LikePair<Id | 'reference'>[] {
+): LikePair<Id, Id | 'reference'>[] {
   const other = comparable(reference);
-  const pairs: LikePair<Id | 'reference'>[] = [];
+  const pairs: LikePair<Id, Id | 'reference'>[] = [];
   for (const { id, print } of scripts) {
     const likeness = likenessOf(comparable(print), other);
     const rarity = rarityOf(likeness);

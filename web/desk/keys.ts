@@ -1,78 +1,97 @@
-/** The keyboard: marking needs no mouse. */
+/** The keyboard: marking needs no mouse. One table has each key, its help and what it does. */
 import type { Store } from '../state/store.ts';
 import type { Actions } from './actions.ts';
 import type { DeskState } from './state.ts';
+import { chosenFinding } from './steps.ts';
 
-/** For the help: key, what it does. */
-export const KEYS: readonly (readonly [string, string])[] = [
-  ['↓ ↑', 'next and previous finding'],
-  ['A', 'agree'],
-  ['O', 'overrule'],
-  ['Shift O', 'overrule for the whole class, with a choice how far'],
-  ['1 2 3', 'count it as a fault, a query, a remark'],
-  ['R', 'write a remark here'],
-  ['U', 'take back the last decision'],
-  ['N P', 'next and previous script'],
-  ['D', 'done: on to the next script'],
-  ['Esc', 'leave what is open; back to the queue'],
+export interface KeyCommand {
+  /** As the browser names it; capitals are typed with Shift. */
+  readonly key: string;
+  readonly run: (actions: Actions, state: DeskState) => unknown;
+}
+
+export interface KeyHelp {
+  /** The keys as help prints them. */
+  readonly shown: string;
+  readonly help: string;
+  readonly commands: readonly KeyCommand[];
+}
+
+export const KEYS: readonly KeyHelp[] = [
+  {
+    shown: '↓ ↑',
+    help: 'next and previous finding',
+    commands: [
+      { key: 'ArrowDown', run: (actions) => actions.step(1) },
+      { key: 'ArrowUp', run: (actions) => actions.step(-1) },
+    ],
+  },
+  { shown: 'A', help: 'agree', commands: [{ key: 'a', run: (actions) => actions.agree() }] },
+  {
+    shown: 'O',
+    help: 'overrule',
+    commands: [{ key: 'o', run: (actions) => actions.overrule(reasonTyped()) }],
+  },
+  {
+    shown: 'Shift O',
+    help: 'overrule for the whole class, with a choice how far',
+    commands: [{ key: 'O', run: openForAll }],
+  },
+  {
+    shown: '1 2 3',
+    help: 'count it as a fault, a query, a remark',
+    commands: [
+      { key: '1', run: (actions) => actions.setSeverity('fault') },
+      { key: '2', run: (actions) => actions.setSeverity('query') },
+      { key: '3', run: (actions) => actions.setSeverity('remark') },
+    ],
+  },
+  { shown: 'R', help: 'write a remark here', commands: [{ key: 'r', run: remarkHere }] },
+  {
+    shown: 'U',
+    help: 'take back the last decision',
+    commands: [{ key: 'u', run: (actions) => actions.undo() }],
+  },
+  {
+    shown: 'N P',
+    help: 'next and previous script',
+    commands: [
+      { key: 'n', run: (actions) => actions.goTo('next') },
+      { key: 'p', run: (actions) => actions.goTo('before') },
+    ],
+  },
+  {
+    shown: 'D',
+    help: 'done: on to the next script',
+    commands: [{ key: 'd', run: (actions) => actions.finish() }],
+  },
+  {
+    shown: 'Esc',
+    help: 'leave what is open; back to the queue',
+    commands: [{ key: 'Escape', run: leave }],
+  },
 ];
+
+const COMMANDS: ReadonlyMap<string, KeyCommand['run']> = new Map(
+  KEYS.flatMap(({ commands }) => commands.map(({ key, run }) => [key, run] as const)),
+);
 
 export function listenToKeys(store: Store<DeskState>, actions: Actions): void {
   window.addEventListener('keydown', (event) => {
-    const target = event.target as HTMLElement;
-    const typing = /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName);
     if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const { place, writing } = store.get();
-    if (place.view !== 'script') return;
-    if (event.key === 'Escape') {
-      if (writing !== undefined) actions.closeRemark();
-      else if (typing) target.blur();
-      else actions.goTo('queue');
-      event.preventDefault();
-      return;
-    }
-    // While a remark is being written, letters are letters, wherever the focus went.
-    if (typing || writing !== undefined) return;
-    const run = commandFor(event, actions);
+    const state = store.get();
+    if (state.place.view !== 'script') return;
+    // While something is being written, letters are letters, wherever the focus went.
+    const writing = isField(event.target) || state.writing !== undefined;
+    const run = writing && event.key !== 'Escape' ? undefined : COMMANDS.get(event.key);
     if (run === undefined) return;
     event.preventDefault();
-    run();
+    run(actions, state);
   });
 }
 
-function commandFor(event: KeyboardEvent, actions: Actions): (() => unknown) | undefined {
-  switch (event.key) {
-    case 'ArrowDown':
-      return () => actions.step(1);
-    case 'ArrowUp':
-      return () => actions.step(-1);
-    case 'a':
-      return () => actions.agree();
-    case 'o':
-      return () => actions.overrule(reasonTyped());
-    case 'O':
-      return openForAll;
-    case '1':
-      return () => actions.setSeverity('fault');
-    case '2':
-      return () => actions.setSeverity('query');
-    case '3':
-      return () => actions.setSeverity('remark');
-    case 'r': {
-      const finding = actions.chosenFinding();
-      return () => actions.beginRemark(finding?.from ?? 0, finding?.rule, finding?.until);
-    }
-    case 'u':
-      return () => actions.undo();
-    case 'n':
-      return () => actions.goTo('next');
-    case 'p':
-      return () => actions.goTo('before');
-    case 'd':
-      return () => actions.finish();
-    default:
-      return undefined;
-  }
+function isField(target: EventTarget | null): target is HTMLElement {
+  return target instanceof HTMLElement && /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName);
 }
 
 /** What stands in the open finding's reason field. */
@@ -86,4 +105,16 @@ function openForAll(): void {
   if (menu === null) return;
   menu.open = true;
   menu.querySelector<HTMLButtonElement>('button')?.focus();
+}
+
+function remarkHere(actions: Actions, state: DeskState): unknown {
+  const finding = chosenFinding(state);
+  return actions.beginRemark(finding?.from ?? 0, finding?.rule, finding?.until);
+}
+
+function leave(actions: Actions, { writing }: DeskState): void {
+  const field = document.activeElement;
+  if (writing !== undefined) actions.closeRemark();
+  else if (isField(field)) field.blur();
+  else actions.goTo('queue');
 }

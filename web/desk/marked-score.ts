@@ -2,6 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { AsyncDirective } from 'lit/async-directive.js';
 import { directive, type ElementPart } from 'lit/directive.js';
+import type { Judged, Remark } from '../../src/desk/wire-shapes.ts';
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis } from '../../src/harmony/analysis.ts';
 import type { Score } from '../../src/score/score.ts';
@@ -15,7 +16,6 @@ import {
   type MarkedFinding,
   type Marks,
 } from '../engrave/index.ts';
-import type { Judged, Remark } from './answers.ts';
 
 export interface MarkedScore {
   readonly score: Score;

@@ -1,6 +1,7 @@
 /** Places in a score, in words. */
+
+import type { ScriptView } from '../../src/desk/wire-shapes.ts';
 import { crotchets } from '../../src/score/time.ts';
-import type { ScriptView } from './answers.ts';
 
 /** `bar 3, beat 2` of a place given in crotchets. */
 export function placeIn({ score }: ScriptView, { from }: { readonly from: number }): string {

@@ -1,15 +1,7 @@
-/** Asks the service. Every answer is checked; what goes wrong is a sentence. */
+/** Asks the service, by the wire's table. Every answer is checked; what goes wrong is a refusal. */
 import type { z } from 'zod';
-
-/** The service said no; the message is for the person. */
-export class Refused extends Error {
-  constructor(
-    readonly status: number,
-    message: string,
-  ) {
-    super(message);
-  }
-}
+import { type Asked, addressOf, type Route, refusedSchema } from '../../src/desk/wire.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
 
 let token: string | undefined;
 
@@ -19,20 +11,16 @@ export function useToken(fresh: string | undefined): void {
 }
 
 /** @throws {Refused} */
-export async function ask<S extends z.ZodType>(
-  answer: S,
-  path: string,
-  options: {
-    readonly method?: string;
-    readonly body?: unknown;
-    readonly bytes?: Uint8Array<ArrayBuffer>;
-  } = {},
-): Promise<z.output<S>> {
-  const { method = 'GET', body, bytes } = options;
+export async function ask<R extends Route>(
+  route: R,
+  asked: Asked<R>,
+  bytes?: Uint8Array<ArrayBuffer>,
+): Promise<z.output<R['answer']>> {
+  const { body } = asked as { readonly body?: unknown };
   let response: Response;
   try {
-    response = await fetch(`/api/desk${path}`, {
-      method,
+    response = await fetch(addressOf(route, asked), {
+      method: route.method.toUpperCase(),
       headers: {
         ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
         ...(bytes === undefined ? {} : { 'Content-Type': 'application/octet-stream' }),
@@ -42,16 +30,24 @@ export async function ask<S extends z.ZodType>(
       ...(bytes === undefined ? {} : { body: bytes }),
     });
   } catch {
-    throw new Refused(0, 'The desk does not answer. Is it still running? Nothing you saw confirmed is lost.');
+    throw new Refused('The desk does not answer. Is it still running? Nothing you saw confirmed is lost.', {
+      kind: 'no answer',
+    });
   }
   const text = await response.text();
-  const data: unknown = text === '' ? undefined : JSON.parse(text);
-  if (!response.ok) {
-    const detail = (data as { detail?: unknown } | undefined)?.detail;
-    throw new Refused(
-      response.status,
-      typeof detail === 'string' ? detail : `The desk answered ${response.status}.`,
-    );
+  const data = parsed(text);
+  if (response.ok) return route.answer.parse(data) as z.output<R['answer']>;
+  const refused = refusedSchema.safeParse(data);
+  throw refused.success
+    ? new Refused(refused.data.detail, { kind: refused.data.kind })
+    : new Refused(`The desk answered ${response.status}.`, { kind: 'fault' });
+}
+
+/** Undefined for what is no JSON: something between us and the desk may answer in its stead. */
+function parsed(text: string): unknown {
+  try {
+    return text === '' ? undefined : JSON.parse(text);
+  } catch {
+    return undefined;
   }
-  return answer.parse(data);
 }

@@ -1,7 +1,10 @@
 /** A stack's settings, changed after it was made. */
+
+import { ROUTES } from '../../src/desk/wire.ts';
+import type { Stack } from '../../src/desk/wire-shapes.ts';
+import { Refused } from '../../src/refusal/refusal.ts';
 import type { Store } from '../state/store.ts';
-import { madeAnswer, type Stack, stackAnswer } from './answers.ts';
-import { ask, Refused } from './service.ts';
+import { ask } from './service.ts';
 import type { DeskState } from './state.ts';
 
 /** The settings of a stack as texts, as its form has them; an empty one means there is none. */
@@ -46,8 +49,8 @@ export async function saveSettings(store: Store<DeskState>, texts: StackTexts): 
   const changed = differences(textsOf(base), texts);
   if (changed.length === 0) return false;
   try {
-    const { stack } = await ask(madeAnswer, `/stacks/${base.id}`, {
-      method: 'PUT',
+    const { stack } = await ask(ROUTES.changeStack, {
+      params: { id: base.id },
       body: {
         revision: now.revision,
         name: now.name,
@@ -58,16 +61,16 @@ export async function saveSettings(store: Store<DeskState>, texts: StackTexts): 
       store.update((state) => ({ ...state, stack, editing: { base: stack, now: stack } }));
     return true;
   } catch (error) {
-    if (!(error instanceof Refused) || error.status !== 409) throw error;
-    const { stack } = await ask(stackAnswer, `/stacks/${base.id}?most=1`);
+    if (!(error instanceof Refused) || error.kind !== 'outdated') throw error;
+    const { stack } = await ask(ROUTES.stack, { params: { id: base.id }, query: { most: 1 } });
     store.update((state) => ({ ...state, editing: { base, now: stack } }));
     const theirs = differences(textsOf(now), textsOf(stack));
     const both = theirs.filter((key) => changed.includes(key)).map((key) => IN_WORDS[key]);
     throw new Refused(
-      409,
       both.length === 0
         ? 'Something about this stack was decided in another window meanwhile. Nothing was kept yet; keep again, and both hold.'
         : `In another window ${both.join(', ')} was changed meanwhile. Nothing was kept yet: yours still stands here. Keep again to put it in the other’s place, or load the page to see the other’s.`,
+      { kind: 'outdated' },
     );
   }
 }

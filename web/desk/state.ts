@@ -8,7 +8,10 @@ import type {
   SheetView,
   Stack,
   StackLine,
-} from './answers.ts';
+} from '../../src/desk/wire-shapes.ts';
+
+/** How many of a long list are shown at a time: what a browser draws, and a person looks through, at one go. */
+export const SHOWN_AT_ONCE = { queue: 200, moderation: 8, sheets: 60 } as const;
 
 /** Where the page is, kept in the address after `#`. */
 export type Place =

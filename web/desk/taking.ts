@@ -1,11 +1,16 @@
 /** Files dropped on the desk: zips opened here, each script handed to the service by itself. */
+
+import { ROUTES } from '../../src/desk/wire.ts';
 import { isStackOfFiles, unzipStack } from '../../src/open/zip.ts';
-import { takenAnswer } from './answers.ts';
-import { ask, Refused } from './service.ts';
+import { type RefusalKind, Refused } from '../../src/refusal/refusal.ts';
+import { ask } from './service.ts';
 
 /** Scripts on their way at once: as many as keep the service's workers busy. */
 const AT_ONCE = 4;
 const MOST_ZIP_BYTES = 256 * 1024 * 1024;
+
+/** Without a service, or without leave, none of the others would come through either. */
+const ENDS_ALL: ReadonlySet<RefusalKind> = new Set<RefusalKind>(['no answer', 'signed out']);
 
 interface Loaded {
   readonly name: string;
@@ -30,19 +35,15 @@ export async function takeFiles(
       const { name } = next;
       try {
         const answer = await ask(
-          takenAnswer,
-          `/stacks/${stack}/scripts?file=${encodeURIComponent(name.slice(0, 300))}`,
-          {
-            method: 'POST',
-            bytes: await next.bytes(),
-          },
+          ROUTES.takeIn,
+          { params: { id: stack }, query: { file: name.slice(0, 300) } },
+          await next.bytes(),
         );
         if (answer.outcome !== 'known') taken++;
         if (answer.outcome === 'unreadable')
           messages.push(`${name}: ${answer.message ?? 'could not be read.'}`);
       } catch (error) {
-        // Without a service, or without leave, none of the others would come through either.
-        if (!(error instanceof Refused) || error.status === 0 || error.status === 401) throw error;
+        if (!(error instanceof Refused) || ENDS_ALL.has(error.kind)) throw error;
         messages.push(`${name}: ${error.message}`);
       }
       progress(++done, total);

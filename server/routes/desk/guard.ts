@@ -7,6 +7,7 @@ import { type Request, type RequestHandler, Router } from 'express';
 import { rateLimit } from 'express-rate-limit';
 import session from 'express-session';
 import { z } from 'zod';
+import { ROUTES } from '../../../src/desk/wire.ts';
 import { Refused } from '../../../src/refusal/refusal.ts';
 import { passphraseMatches } from '../../desk/passphrase.ts';
 import type { PrintPasses } from '../../desk/print-passes.ts';
@@ -14,7 +15,7 @@ import { SESSION_MILLISECONDS, SessionStore } from '../../desk/session-store.ts'
 import type { Desk } from '../../desk/store.ts';
 import { sendRefusal } from '../../problem.ts';
 import { parseQuery } from '../query.ts';
-import { json } from './answers.ts';
+import { answer } from './serve.ts';
 
 declare module 'express-session' {
   interface SessionData {
@@ -68,9 +69,9 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
     refuseOtherSites(request);
     next();
   });
-  router.get('/session', (request, response) => {
+  answer(router, ROUTES.session, ({ request }) => {
     const { token } = request.session;
-    response.json({ passphraseNeeded: true, signedIn: token !== undefined || mayPrint(request), token });
+    return { passphraseNeeded: true, signedIn: token !== undefined || mayPrint(request), token };
   });
   router.get('/print/:pass', limit(60, 60_000), async (request, response) => {
     const { pass } = parseQuery(z.object({ pass: z.string().max(100) }), request.params);
@@ -81,16 +82,19 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
     request.session.cookie.maxAge = PRINT_MILLISECONDS;
     response.redirect(303, `/desk/#${place}`);
   });
-  router.post('/session', limit(10, 15 * 60_000), json, async (request, response) => {
-    const { passphrase } = parseQuery(z.strictObject({ passphrase: z.string().max(500) }), request.body);
-    if (!(await passphraseMatches(passphrase, hash))) {
-      throw signedOut('That is not the passphrase of this desk.');
-    }
-    // A new session for whoever signs in: one that was slipped in before is worth nothing.
-    await newSession(request);
-    request.session.token = randomBytes(32).toString('base64url');
-    response.json({ signedIn: true, token: request.session.token });
-  });
+  answer(
+    router,
+    ROUTES.signIn,
+    async ({ body: { passphrase }, request }) => {
+      if (!(await passphraseMatches(passphrase, hash)))
+        throw signedOut('That is not the passphrase of this desk.');
+      // A new session for whoever signs in: one that was slipped in before is worth nothing.
+      await newSession(request);
+      request.session.token = randomBytes(32).toString('base64url');
+      return { signedIn: true, token: request.session.token };
+    },
+    [limit(10, 15 * 60_000)],
+  );
   router.use(limit(1_200, 60_000));
   router.use((request, _response, next) => {
     const { token } = request.session;
@@ -104,11 +108,11 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
     }
     next();
   });
-  router.delete('/session', async (request, response) => {
+  answer(router, ROUTES.signOut, async ({ request }) => {
     await new Promise<void>((done, fail) => {
       request.session.destroy((error: unknown) => (error ? fail(error) : done()));
     });
-    response.status(204).end();
+    return undefined;
   });
   return router;
 
@@ -131,9 +135,7 @@ function fromThisMachine({ socket }: Request): boolean {
 /** Without a passphrase the page asks in vain, and is told so. */
 export function openSession(): Router {
   const router = Router();
-  router.get('/session', (_request, response) => {
-    response.json({ passphraseNeeded: false, signedIn: true });
-  });
+  answer(router, ROUTES.session, () => ({ passphraseNeeded: false, signedIn: true }));
   return router;
 }
 

@@ -1,7 +1,7 @@
 /** What comes off the desk. All of it is read through a connection that can't write. */
 import { once } from 'node:events';
-import { type Response, Router } from 'express';
-import { z } from 'zod';
+import { type Request, type Response, Router } from 'express';
+import { ROUTES } from '../../../src/desk/wire.ts';
 import { Refused } from '../../../src/refusal/refusal.ts';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
@@ -15,93 +15,89 @@ import {
   moderationOf,
   sheetOf,
 } from '../../desk/reports.ts';
-import { parseQuery } from '../query.ts';
-import { pageSchema, withId } from './answers.ts';
+import { answer, send } from './serve.ts';
 
 /** `passes` are needed where the desk asks for a passphrase, which the browser that prints PDFs does not have. */
 export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefined): Router {
   const { reports: desk } = marking;
   const router = Router();
-  const stackOf = (params: unknown) => desk.stack(parseQuery(withId, params).id);
 
-  router.get('/stacks/:id/class', (request, response) => {
-    response.json(classPictureOf(desk, stackOf(request.params)));
-  });
+  answer(router, ROUTES.class, ({ params: { id } }) => classPictureOf(desk, desk.stack(id)));
 
-  router.get('/stacks/:id/moderation', (request, response) => {
-    const { criterion, after, most } = parseQuery(
-      pageSchema.extend({ criterion: z.string().max(40).optional() }),
-      request.query,
-    );
-    const { ranked, unmarked } = moderationOf(desk, stackOf(request.params), criterion);
-    response.json({
+  answer(router, ROUTES.moderation, ({ params: { id }, query: { criterion, after, most } }) => {
+    const { ranked, unmarked } = moderationOf(desk, desk.stack(id), criterion);
+    return {
       marked: ranked.length,
       after,
       ranked: ranked.slice(after, after + most),
       notMarked: unmarked.length,
       unmarked: unmarked.slice(0, most),
-    });
+    };
   });
 
-  router.get('/stacks/:id/likeness', (request, response) => {
-    response.json(likenessReport(desk, stackOf(request.params)));
+  answer(router, ROUTES.likeness, ({ params: { id } }) => likenessReport(desk, desk.stack(id)));
+
+  answer(router, ROUTES.sheet, ({ params: { id } }) => {
+    const script = desk.script(id);
+    return sheetOf(desk, desk.stack(script.stack), script);
   });
 
-  router.get('/scripts/:id/sheet', (request, response) => {
-    const script = desk.script(parseQuery(withId, request.params).id);
-    response.json(sheetOf(desk, desk.stack(script.stack), script));
-  });
-
-  router.get('/scripts/:id/annotated.musicxml', (request, response) => {
-    const script = desk.script(parseQuery(withId, request.params).id);
+  send(router, ROUTES.annotated, ({ params: { id }, response }) => {
+    const script = desk.script(id);
     response
       .attachment(`${fileStem(script.candidate ?? String(script.id))}-draft${script.draft}.musicxml`)
       .type('application/vnd.recordare.musicxml+xml')
       .send(Buffer.from(annotatedScript(desk, desk.stack(script.stack), script)));
   });
 
-  router.get('/stacks/:id/sheets.pdf', async (request, response) => {
-    const stack = stackOf(request.params);
-    const { after } = parseQuery(pageSchema, request.query);
-    const browser = chromium();
-    if (browser === undefined) {
-      throw new Refused(
-        'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
-        { kind: 'unable' },
-      );
-    }
-    const place = `/stack/${stack.id}/sheets/${after}`;
-    // The address by which this request came is one at which we answer.
-    const host = hostOf(request.socket.localAddress ?? '127.0.0.1');
-    const service = `http://${host}:${request.socket.localPort}`;
-    // The pass is issued when the browser's turn has come: it is not good for long.
-    const pdf = await oneAtATime(() =>
-      printToPdf(
-        browser,
-        passes === undefined
-          ? `${service}/desk/#${place}`
-          : `${service}/api/desk/print/${passes.issue(place)}`,
-      ),
-    );
+  send(router, ROUTES.sheetsPdf, async ({ params: { id }, query: { after }, request, response }) => {
+    const stack = desk.stack(id);
+    const pdf = await sheetsAsPdf(`/stack/${stack.id}/sheets/${after}`, request, passes);
     response
       .attachment(`${fileStem(stack.name)}-sheets.pdf`)
       .type('application/pdf')
-      .send(Buffer.from(pdf));
+      .send(pdf);
   });
 
-  router.get('/stacks/:id/mark-book.csv', async (request, response) => {
-    const stack = stackOf(request.params);
+  send(router, ROUTES.markBook, async ({ params: { id }, response }) => {
+    const stack = desk.stack(id);
     response.attachment(`${fileStem(stack.name)}.csv`).type('text/csv; charset=utf-8');
-    await send(response, markBook(desk, stack));
+    await flow(response, markBook(desk, stack));
   });
 
-  router.get('/stacks/:id/everything.json', async (request, response) => {
-    const stack = stackOf(request.params);
+  send(router, ROUTES.everything, async ({ params: { id }, response }) => {
+    const stack = desk.stack(id);
     response.attachment(`${fileStem(stack.name)}.json`).type('application/json');
-    await send(response, everything(desk, stack));
+    await flow(response, everything(desk, stack));
   });
 
   return router;
+}
+
+/** The page at a place, printed by the browser of this machine. */
+async function sheetsAsPdf(
+  place: string,
+  request: Request,
+  passes: PrintPasses | undefined,
+): Promise<Buffer> {
+  const browser = chromium();
+  if (browser === undefined) {
+    throw new Refused(
+      'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
+      { kind: 'unable' },
+    );
+  }
+  // The address by which this request came is one at which we answer.
+  const host = hostOf(request.socket.localAddress ?? '127.0.0.1');
+  const service = `http://${host}:${request.socket.localPort}`;
+  // The pass is issued when the browser's turn has come: it is not good for long.
+  const pdf = await oneAtATime(() =>
+    printToPdf(
+      browser,
+      passes === undefined ? `${service}/desk/#${place}` : `${service}/api/desk/print/${passes.issue(place)}`,
+    ),
+  );
+  return Buffer.from(pdf);
 }
 
 /** IPv4 addresses come dressed as IPv6, and IPv6 addresses without their brackets. */
@@ -120,7 +116,7 @@ function oneAtATime<T>(run: () => Promise<T>): Promise<T> {
 }
 
 /** Sends piece by piece, no faster than they are taken. */
-async function send(response: Response, pieces: Iterable<string>): Promise<void> {
+async function flow(response: Response, pieces: Iterable<string>): Promise<void> {
   for (const piece of pieces) {
     if (response.destroyed) return;
     if (!response.write(piece)) await Promise.race([once(response, 'drain'), once(response, 'close')]);

@@ -1,7 +1,7 @@
 /** Stacks: made, set up, listed, and files put onto them. */
-import express, { Router } from 'express';
-import { z } from 'zod';
+import { Router } from 'express';
 import { applyDecisions } from '../../../src/desk/index.ts';
+import { ROUTES, type SettingTexts } from '../../../src/desk/wire.ts';
 import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { allRefused, problemsIn, Refused } from '../../../src/refusal/refusal.ts';
@@ -9,72 +9,49 @@ import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/mar
 import { countLatest, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
 import type { Desk } from '../../desk/store.ts';
-import { parseQuery } from '../query.ts';
-import { json, pageSchema, revision, withId } from './answers.ts';
-
-/** The largest script, in bytes. */
-const MOST_BYTES = 8 * 1024 * 1024;
-
-const settingsSchema = z.strictObject({
-  name: z.string().trim().min(1).max(200),
-  /** The name of a profile that is built in, or a teacher's own as JSON text. */
-  profile: z.string().max(100_000).optional(),
-  brief: z.string().max(500_000).optional(),
-  scheme: z.string().max(200_000).optional(),
-  pattern: z.string().max(200).optional(),
-  reference: z.string().max(500_000).optional(),
-});
-const changedSchema = settingsSchema.extend({ revision });
+import { answer, bytes } from './serve.ts';
 
 export function stackRoutes(marking: MarkingDesk): Router {
   const { desk } = marking;
   const router = Router();
 
-  router.get('/stacks', (_request, response) => {
-    response.json({ stacks: desk.stacks().map((stack) => ({ ...briefly(stack), ...desk.count(stack.id) })) });
-  });
+  answer(router, ROUTES.stacks, () => ({
+    stacks: desk.stacks().map((stack) => ({ ...briefly(stack), ...desk.count(stack.id) })),
+  }));
 
-  router.post('/stacks', json, (request, response) => {
-    const settings = rawSettings(parseQuery(settingsSchema, request.body));
-    response.status(201).json({ stack: desk.addStack(readSettings(settings)) });
-  });
+  answer(router, ROUTES.makeStack, ({ body }) => ({ stack: desk.addStack(readSettings(rawSettings(body))) }));
 
-  router.get('/stacks/:id', (request, response) => {
-    const { id } = parseQuery(withId, request.params);
-    const { after, most } = parseQuery(pageSchema, request.query);
+  answer(router, ROUTES.stack, ({ params: { id }, query: { after, most } }) => {
     const stack = desk.stack(id);
     const scripts = desk.entries(id, most, after).map((entry) => judgedEntry(desk, entry));
     const { scripts: total, ...counts } = desk.count(id);
-    response.json({ stack, total, ...counts, next: nextToMark(desk, id), after, scripts });
+    return { stack, total, ...counts, next: nextToMark(desk, id), after, scripts };
   });
 
-  router.get('/stacks/:id/latest', (request, response) => {
-    const { id } = parseQuery(withId, request.params);
-    const { after, most } = parseQuery(pageSchema, request.query);
-    const scripts = latestEntries(desk, desk.stack(id).id, most, after).map(({ id: script }) => script);
-    response.json({ total: countLatest(desk, id), after, scripts });
-  });
+  answer(router, ROUTES.latest, ({ params: { id }, query: { after, most } }) => ({
+    scripts: latestEntries(desk, desk.stack(id).id, most, after).map(({ id: script }) => script),
+    total: countLatest(desk, id),
+    after,
+  }));
 
-  router.put('/stacks/:id', json, async (request, response) => {
-    const { id } = parseQuery(withId, request.params);
-    const { revision: seen, ...body } = parseQuery(changedSchema, request.body);
-    const stack = desk.changeStack(id, seen, readSettings(rawSettings(body), desk.stack(id)));
+  answer(router, ROUTES.changeStack, async ({ params: { id }, body: { revision: seen, ...texts } }) => {
+    const stack = desk.changeStack(id, seen, readSettings(rawSettings(texts), desk.stack(id)));
     await marking.reviewAgain(id);
-    response.json({ stack });
+    return { stack };
   });
 
-  router.post(
-    '/stacks/:id/scripts',
-    express.raw({ type: () => true, limit: MOST_BYTES }),
-    async (request, response) => {
-      const { id } = parseQuery(withId, request.params);
-      const { file } = parseQuery(z.object({ file: z.string().min(1).max(300) }), request.query);
+  answer(
+    router,
+    ROUTES.takeIn,
+    async ({ params: { id }, query: { file }, request, response }) => {
       const body: unknown = request.body;
       // An empty file is a script too: one that can't be read.
       const content = body instanceof Uint8Array ? body : new Uint8Array();
       const taken = await marking.takeIn(desk.stack(id), { file, content });
-      response.status(taken.outcome === 'known' ? 200 : 201).json(taken);
+      if (taken.outcome === 'known') response.status(200);
+      return taken;
     },
+    [bytes],
   );
 
   return router;
@@ -116,7 +93,7 @@ function judgedEntry(desk: Desk, entry: ScriptEntry): JudgedEntry {
   };
 }
 
-function rawSettings(body: z.infer<typeof settingsSchema>): RawSettings {
+function rawSettings(body: SettingTexts): RawSettings {
   const { profile, name, ...texts } = body;
   const given = Object.fromEntries(Object.entries(texts).filter(([, text]) => text !== undefined));
   return {

@@ -1,7 +1,7 @@
 /** What was decided about the draft before: what holds here too, and what the teacher is asked about. */
 import { html, nothing, type TemplateResult } from 'lit';
+import type { Carried, ScriptView } from '../../../src/desk/wire-shapes.ts';
 import type { Actions } from '../actions.ts';
-import type { Carried, ScriptView } from '../answers.ts';
 import { beatInWords, placeIn } from '../places.ts';
 
 export function carriedPart(view: ScriptView, actions: Actions): TemplateResult | typeof nothing {

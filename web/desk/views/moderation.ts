@@ -1,10 +1,9 @@
 /** Scripts side by side in rank order, at one criterion or by total. */
 import { html, nothing, type TemplateResult } from 'lit';
+import type { ModerationView } from '../../../src/desk/wire-shapes.ts';
 import type { Actions } from '../actions.ts';
-import type { ModerationView } from '../answers.ts';
-import { SHOWN_AT_ONCE } from '../loading.ts';
 import { markedScore } from '../marked-score.ts';
-import { type DeskState, hashOf, type Place } from '../state.ts';
+import { type DeskState, hashOf, type Place, SHOWN_AT_ONCE } from '../state.ts';
 import { pageLinks } from './pages.ts';
 
 export function moderationPage(

@@ -1,10 +1,10 @@
 /** The queue: files dropped in, scripts to be marked. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
+import { addressOf, ROUTES } from '../../../src/desk/wire.ts';
+import type { Entry } from '../../../src/desk/wire-shapes.ts';
 import type { Actions } from '../actions.ts';
-import type { Entry } from '../answers.ts';
-import { SHOWN_AT_ONCE } from '../loading.ts';
-import { type DeskState, hashOf, type Place } from '../state.ts';
+import { type DeskState, hashOf, type Place, SHOWN_AT_ONCE } from '../state.ts';
 import { pageLinks } from './pages.ts';
 
 export function queuePage(
@@ -58,8 +58,8 @@ export function queuePage(
           : html`<p>
               ${next === undefined ? 'All done.' : html`<a class="button" href=${hashOf({ view: 'script', script: next })}>Mark the next one</a>`}
               ${done} of ${total} done.
-              <a href=${`/api/desk/stacks/${stack.id}/mark-book.csv`} download>Mark book (CSV)</a>
-              <a href=${`/api/desk/stacks/${stack.id}/everything.json`} download>Everything (JSON)</a>
+              <a href=${addressOf(ROUTES.markBook, { params: { id: stack.id } })} download>Mark book (CSV)</a>
+              <a href=${addressOf(ROUTES.everything, { params: { id: stack.id } })} download>Everything (JSON)</a>
             </p>
             <div class="wide-table"><table class="queue of-scripts">
               <thead>

@@ -1,8 +1,8 @@
 /** The mark scheme beside a script: what the evidence suggests, and the marks that the teacher gives. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { outOf, type Scheme, total } from '../../../src/desk/index.ts';
+import type { ScriptView } from '../../../src/desk/wire-shapes.ts';
 import type { Actions } from '../actions.ts';
-import type { ScriptView } from '../answers.ts';
 
 export function schemePanel(scheme: Scheme, view: ScriptView, actions: Actions): TemplateResult {
   const sum = total(scheme, view.marks);

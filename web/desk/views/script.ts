@@ -2,10 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import { repeat } from 'lit/directives/repeat.js';
+import type { Judged, ScriptView } from '../../../src/desk/wire-shapes.ts';
 import { printVoices } from '../../../src/report/sentences.ts';
 import { crotchets } from '../../../src/score/time.ts';
 import type { Actions } from '../actions.ts';
-import type { Judged, ScriptView } from '../answers.ts';
 import { KEYS, reasonTyped } from '../keys.ts';
 import { letterOf, markedScore } from '../marked-score.ts';
 import { beatInWords, placeIn } from '../places.ts';
@@ -277,7 +277,7 @@ function keysHelp(): TemplateResult {
   return html`<details class="keys">
     <summary>Keys</summary>
     <dl>
-      ${KEYS.map(([key, what]) => html`<div><dt><kbd>${key}</kbd></dt><dd>${what}</dd></div>`)}
+      ${KEYS.map(({ shown, help }) => html`<div><dt><kbd>${shown}</kbd></dt><dd>${help}</dd></div>`)}
     </dl>
   </details>`;
 }

@@ -1,10 +1,10 @@
 /** The feedback sheets, one pupil to a sheet, made to be printed. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { addressOf, ROUTES } from '../../../src/desk/wire.ts';
+import type { SheetView, Stack } from '../../../src/desk/wire-shapes.ts';
 import { printVoices } from '../../../src/report/sentences.ts';
-import type { SheetView, Stack } from '../answers.ts';
-import { SHOWN_AT_ONCE } from '../loading.ts';
 import { letterOf, markedScore } from '../marked-score.ts';
-import type { DeskState, Place } from '../state.ts';
+import { type DeskState, type Place, SHOWN_AT_ONCE } from '../state.ts';
 import { pageLinks } from './pages.ts';
 
 export function sheetsPage(
@@ -19,7 +19,7 @@ export function sheetsPage(
     <header class="bar no-print">
       <h1>Sheets</h1>
       <button type="button" class="main" @click=${() => window.print()}>Print</button>
-      <a href=${`/api/desk/stacks/${stack.id}/sheets.pdf?after=${place.after}`} download>${shown.length < total ? 'These' : 'All'} as PDF</a>
+      <a href=${addressOf(ROUTES.sheetsPdf, { params: { id: stack.id }, query: { after: place.after } })} download>${shown.length < total ? 'These' : 'All'} as PDF</a>
       <label><input type="checkbox" checked @change=${toggleMarks} /> with marks</label>
       ${pageLinks(place, shown.length, total, SHOWN_AT_ONCE.sheets)}
     </header>

@@ -1,7 +1,8 @@
 /** The stacks on the desk, and a form for a new one. */
 import { html, type TemplateResult } from 'lit';
+import type { SettingTexts } from '../../../src/desk/wire.ts';
 import { PROFILES } from '../../../src/profiles/list.ts';
-import type { Actions, NewStack } from '../actions.ts';
+import type { Actions } from '../actions.ts';
 import { type DeskState, hashOf } from '../state.ts';
 
 export function stacksPage({ stacks }: DeskState, actions: Actions): TemplateResult {
@@ -70,5 +71,5 @@ async function submit(event: SubmitEvent, actions: Actions): Promise<void> {
     pattern: text('pattern'),
   };
   const given = Object.fromEntries(Object.entries(settings).filter(([, value]) => value !== ''));
-  await actions.makeStack({ name: settings.name!, ...given } satisfies NewStack);
+  await actions.makeStack({ name: settings.name!, ...given } satisfies SettingTexts);
 }

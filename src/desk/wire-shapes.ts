@@ -1,24 +1,29 @@
-/** What the service answers, checked as it comes in. Scores come from our own readers by way of the service. */
+/** The values that go between the desk's service and its page, as schemas; `wire.ts` says on which route. */
 import { z } from 'zod';
-import { markSchema, schemeSchema, scriptFindingSchema } from '../../src/desk/index.ts';
-import type { Score } from '../../src/score/score.ts';
+import type { Score } from '../score/score.ts';
+import { decisionSchema } from './decisions.ts';
+import { judgedSchema } from './export.ts';
+import { markSchema } from './marks.ts';
+import { schemeSchema } from './scheme.ts';
 
+/** Numbers of stacks and scripts; in an address they are text. */
+export const idSchema = z.coerce.number<number>().int().positive();
 const id = z.number().int();
 
-const errorSchema = z.object({ message: z.string() });
-
-const entrySchema = z.object({
+/** A script without its content and findings. */
+export const entrySchema = z.object({
   id,
   stack: id,
   file: z.string(),
   candidate: z.string().optional(),
   draft: z.number(),
-  error: errorSchema.optional(),
+  error: z.object({ message: z.string() }).optional(),
   done: z.boolean(),
   revision: z.number(),
 });
 
-const judgedEntrySchema = entrySchema.extend({
+/** A script in a list, with its findings counted as the teacher's decisions leave them. */
+export const judgedEntrySchema = entrySchema.extend({
   faults: z.number(),
   queries: z.number(),
   remarks: z.number(),
@@ -28,7 +33,7 @@ const judgedEntrySchema = entrySchema.extend({
 });
 export type Entry = z.infer<typeof judgedEntrySchema>;
 
-const stackSchema = z.object({
+export const stackSchema = z.object({
   id,
   name: z.string(),
   created: z.string(),
@@ -42,14 +47,10 @@ const stackSchema = z.object({
 export type Stack = z.infer<typeof stackSchema>;
 
 const countsShape = { scripts: z.number(), unreadable: z.number(), done: z.number() };
+export const stackLineSchema = z.object({ id, name: z.string(), created: z.string(), ...countsShape });
+export type StackLine = z.infer<typeof stackLineSchema>;
 
-export const stacksAnswer = z.object({
-  stacks: z.array(z.object({ id, name: z.string(), created: z.string(), ...countsShape })),
-});
-export type StackLine = z.infer<typeof stacksAnswer>['stacks'][number];
-
-export const stackAnswer = z.object({
-  stack: stackSchema,
+export const queueSchema = z.object({
   total: z.number(),
   unreadable: z.number(),
   done: z.number(),
@@ -58,20 +59,11 @@ export const stackAnswer = z.object({
   after: z.number(),
   scripts: z.array(judgedEntrySchema),
 });
-export type Queue = Omit<z.infer<typeof stackAnswer>, 'stack'>;
+export type Queue = z.infer<typeof queueSchema>;
 
-export const latestAnswer = z.object({ total: z.number(), after: z.number(), scripts: z.array(id) });
-
-const judgedSchema = scriptFindingSchema.extend({
-  standing: z.enum(['open', 'agreed', 'overruled']),
-  foundAs: z.enum(['fault', 'query', 'remark']),
-  reason: z.string().optional(),
-  forAll: z.literal(true).optional(),
-  decision: z.string().optional(),
-});
 export type Judged = z.infer<typeof judgedSchema>;
 
-const remarkSchema = z.object({
+export const remarkSchema = z.object({
   id: z.string(),
   voice: z.enum(['S', 'A', 'T', 'B']).optional(),
   from: z.number(),
@@ -80,10 +72,12 @@ const remarkSchema = z.object({
 });
 export type Remark = z.infer<typeof remarkSchema>;
 
-const scoreSchema = z.custom<Score>(
+/** Scores come from our own readers by way of the service: looked at, not checked through. */
+export const scoreSchema = z.custom<Score>(
   (value) => typeof value === 'object' && value !== null && 'bars' in value && 'voices' in value,
 );
-const givenSchema = z.object({
+
+export const givenSchema = z.object({
   summary: z.string(),
   general: z.array(z.string()),
   departures: z.array(z.object({ bar: z.string(), message: z.string() })),
@@ -116,9 +110,10 @@ const carriedSchema = z.object({
 });
 export type Carried = z.infer<typeof carriedSchema>;
 
-export const scriptAnswer = z.object({
+/** Everything that is needed to mark one script. */
+export const scriptViewSchema = z.object({
   script: entrySchema.extend({ given: givenSchema.optional() }),
-  /** Where it lies in its stack. */
+  /** Where it lies in its stack, from 1. */
   place: z.object({ at: z.number(), of: z.number(), before: id.optional(), next: id.optional() }),
   stackRevision: z.number(),
   title: z.string().optional(),
@@ -139,19 +134,7 @@ export const scriptAnswer = z.object({
     .optional(),
   carried: z.object({ draft: z.number(), decisions: z.array(carriedSchema) }).optional(),
 });
-export type ScriptView = z.infer<typeof scriptAnswer>;
-
-export const decisionAnswer = z.object({
-  decision: z.object({ id: z.string(), kind: z.string() }),
-  revision: z.number(),
-});
-export const takenAnswer = z.object({
-  outcome: z.enum(['new', 'known', 'unreadable']),
-  message: z.string().optional(),
-});
-export const madeAnswer = z.object({ stack: stackSchema });
-export const remarksAnswer = z.object({ remarks: z.array(z.object({ text: z.string(), uses: z.number() })) });
-export const nothingInParticular = z.unknown();
+export type ScriptView = z.infer<typeof scriptViewSchema>;
 
 const shownBar = z.object({
   firstBar: z.string(),
@@ -159,7 +142,7 @@ const shownBar = z.object({
   text: z.string(),
   message: z.string(),
 });
-export const classAnswer = z.object({
+export const classSchema = z.object({
   scripts: z.number(),
   faultless: z.number(),
   summary: z.string(),
@@ -177,7 +160,7 @@ export const classAnswer = z.object({
   good: z.array(shownBar),
   practise: z.array(z.object({ family: z.string(), rules: z.array(z.string()), sentence: z.string() })),
 });
-export type ClassView = z.infer<typeof classAnswer>;
+export type ClassView = z.infer<typeof classSchema>;
 
 const moderatedSchema = z.object({
   id,
@@ -186,14 +169,14 @@ const moderatedSchema = z.object({
   marks: z.array(markSchema),
 });
 export type Moderated = z.infer<typeof moderatedSchema>;
-export const moderationAnswer = z.object({
+export const moderationSchema = z.object({
   marked: z.number(),
   after: z.number(),
   notMarked: z.number(),
   ranked: z.array(z.object({ rank: z.number(), marks: z.number(), script: moderatedSchema })),
   unmarked: z.array(moderatedSchema),
 });
-export type ModerationView = z.infer<typeof moderationAnswer>;
+export type ModerationView = z.infer<typeof moderationSchema>;
 
 const likeScript = z.object({ script: id, candidate: z.string().optional(), file: z.string() });
 const pairSchema = z.object({
@@ -208,15 +191,15 @@ const pairSchema = z.object({
   rarity: z.object({ sentence: z.string() }),
 });
 export type LikePairView = z.infer<typeof pairSchema>;
-export const likenessAnswer = z.object({
+export const likenessSchema = z.object({
   pairs: z.array(pairSchema),
   compared: z.number(),
   notice: z.string(),
   reference: z.array(pairSchema).optional(),
 });
-export type LikenessView = z.infer<typeof likenessAnswer>;
+export type LikenessView = z.infer<typeof likenessSchema>;
 
-export const sheetAnswer = z.object({
+export const sheetSchema = z.object({
   script: entrySchema,
   title: z.string(),
   key: z.string(),
@@ -245,10 +228,16 @@ export const sheetAnswer = z.object({
   given: givenSchema.optional(),
   score: scoreSchema.optional(),
 });
-export type SheetView = z.infer<typeof sheetAnswer>;
+export type SheetView = z.infer<typeof sheetSchema>;
 
-export const sessionAnswer = z.object({
-  passphraseNeeded: z.boolean(),
-  signedIn: z.boolean(),
-  token: z.string().optional(),
-});
+const [agree, overrule, overruleForAll, severity, remark] = decisionSchema.options;
+const unmade = { id: true, at: true } as const;
+/** A decision about one script; the desk adds id and time, and the address says which script. */
+export const scriptDecisionSchema = z.discriminatedUnion('kind', [
+  agree.omit({ ...unmade, script: true }),
+  overrule.omit({ ...unmade, script: true, carriedFrom: true }),
+  severity.omit({ ...unmade, script: true, carriedFrom: true }),
+  remark.omit({ ...unmade, script: true, carriedFrom: true }),
+]);
+export type ScriptDecision = z.input<typeof scriptDecisionSchema>;
+export const classDecisionSchema = overruleForAll.omit(unmade);
