@@ -1,0 +1,104 @@
+/** Whatever changes in the exercise shown is put away at once, and other tabs are told. */
+import { forgetUnsaved, noteUnsaved } from './journal.ts';
+import type { Keeping, KeptExercise } from './keeping.ts';
+import type { PageState } from './page.ts';
+import { keptOf, keptWord, withFirst, withNext, workOf } from './shelving.ts';
+import type { Store } from './store.ts';
+import type { Work } from './work.ts';
+
+export interface Saving {
+  /** Resolves when everything typed so far is on the disk. */
+  settled(): Promise<void>;
+  /** This music has just come from the keeper: it need not go back to it. */
+  cameFromKeeper(work: Work): void;
+}
+
+const OPEN_IN_THIS_TAB = 'partwise-exercise';
+
+/** `put` is told of each exercise put away. */
+export function createSaving(
+  store: Store<PageState>,
+  keeping: Keeping,
+  put: (exercise: KeptExercise) => Promise<void>,
+): Saving {
+  let putting: Promise<void> | undefined;
+  let unsaved = false;
+  let askedToStay = false;
+  let keptWork: Work | undefined;
+  const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
+
+  const putAll = async (): Promise<void> => {
+    while (unsaved) {
+      unsaved = false;
+      const exercise = keptOf(store.get(), Date.now());
+      try {
+        await keeping.putExercise(exercise);
+        if (!unsaved) forgetUnsaved(exercise.id);
+        tabs?.postMessage({ id: exercise.id });
+        store.update((state) => ({ ...withFirst(state, exercise), kept: keptWord(keeping.lasting) }));
+        await put(exercise);
+      } catch {
+        store.update((state) => ({ ...state, kept: 'not kept' }));
+      }
+    }
+    putting = undefined;
+  };
+
+  const save = (): void => {
+    unsaved = true;
+    // The browser is asked once not to clear what is kept when it needs room.
+    if (!askedToStay) void navigator.storage?.persist?.();
+    askedToStay = true;
+    const { exercise, history } = store.get();
+    noteUnsaved(exercise.id, { text: history.now.text, when: Date.now() });
+    putting ??= putAll();
+  };
+
+  store.subscribe((state, before) => {
+    const opened = state.exercise.id !== before.exercise.id;
+    if (state.settings !== before.settings || opened) {
+      void keeping.putSettings({ ...state.settings, lastExercise: state.exercise.id });
+      rememberInTab(state.exercise.id);
+    }
+    const written = state.history.now !== before.history.now && state.history.now !== keptWork;
+    if (!opened && (written || state.exercise !== before.exercise)) save();
+  });
+
+  const takeFromOtherTab = async (id: string): Promise<void> => {
+    if (id !== store.get().exercise.id || unsaved || putting !== undefined) return;
+    const exercise = await keeping.exercise(id);
+    if (exercise === undefined || exercise.text === store.get().history.now.text) return;
+    keptWork = workOf(exercise);
+    const work = keptWork;
+    store.update((state) => withNext(state, work, Date.now()));
+  };
+  tabs?.addEventListener('message', (event: MessageEvent<{ id: string }>) => {
+    void takeFromOtherTab(event.data.id);
+  });
+
+  return {
+    settled: async () => {
+      await putting;
+    },
+    cameFromKeeper: (work) => {
+      keptWork = work;
+    },
+  };
+}
+
+/** The exercise this tab had open before it was loaded again. */
+export function openInTab(): string | undefined {
+  try {
+    return sessionStorage.getItem(OPEN_IN_THIS_TAB) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function rememberInTab(id: string): void {
+  try {
+    sessionStorage.setItem(OPEN_IN_THIS_TAB, id);
+  } catch {
+    // A tab that may keep nothing opens the exercise worked on last; no harm.
+  }
+}
