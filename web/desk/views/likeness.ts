@@ -1,7 +1,7 @@
 /** Scripts that share more than their tune explains: a question, and the grounds for it. */
 import { html, type TemplateResult } from 'lit';
 import type { LikePairView } from '../../../src/desk/wire-shapes.ts';
-import { list } from '../../../src/english/words.ts';
+import { listed } from '../../../src/english/words.ts';
 import { type DeskState, hashOf } from '../state.ts';
 
 export function likenessPage({ likeness }: DeskState): TemplateResult {
