@@ -1,6 +1,6 @@
 /** Reads the harmony of a texture: phrases, keys, chords, ornaments and cadences. */
 import { noteNameAtFifths } from '../score/pitch.ts';
-import type { Texture } from '../score/texture.ts';
+import { type Texture, withPhraseEnds } from '../score/texture.ts';
 import type { Analysis, Chord, Key, KeyRegion, Phrase } from './analysis.ts';
 import { CHORD_TYPES, membersAt } from './chord-types.ts';
 import { sameKey } from './key.ts';
@@ -20,8 +20,10 @@ import { sixFourKind } from './reading/six-four.ts';
  * @param weights what the reading weighs by; the committed table unless a bench has learnt another
  */
 export function analyse(written: Texture, weights?: Float64Array): Analysis {
-  const { texture, misspelt } = respell(written);
-  const bare = phrasesOf(texture);
+  const { texture: respelt, misspelt } = respell(written);
+  const bare = phrasesOf(respelt);
+  const found = bare.filter((phrase) => phrase.end === 'rhythm').map((phrase) => phrase.until);
+  const texture = withPhraseEnds(respelt, new Set(found));
   const harmonies = readHarmonies(texture, bare, weights);
   const chords = chordsOf(texture, harmonies, bare);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);

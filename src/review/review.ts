@@ -13,7 +13,7 @@ import {
   severityRank,
 } from '../rules/rule.ts';
 import type { Score } from '../score/score.ts';
-import { textureOf } from '../score/texture.ts';
+import { asWritten, textureOf } from '../score/texture.ts';
 
 export interface Finding extends Occurrence {
   /** Stable within one review and, where the music there has not changed, from one review to the next. */
@@ -51,6 +51,7 @@ export function reviewAnalysis(analysis: Analysis, profile: Profile): Review {
     for (const occurrence of occurrencesOf(rule, analysis, profile)) {
       findings.push({
         ...occurrence,
+        tones: occurrence.tones.map(asWritten),
         id: findingId(rule, occurrence),
         rule,
         severity: settledSeverity(rule, occurrence, setting?.severity),

@@ -1,6 +1,7 @@
 import { type Consecutive, consecutivesIn } from '../harmony/questions/consecutives.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -56,7 +57,7 @@ function accented(consecutive: Consecutive): Occurrence[] {
     about([...first, ...second], {
       from: consecutive.from,
       until: consecutive.until,
-      message: `${inVoice(ornament.tone)}, a passing note on the beat, makes parallel ${interval} between ${VOICE_WORDS[first[0].voice]} and ${VOICE_WORDS[first[1].voice]}: ${printPitch(first[1].pitch)}–${printPitch(first[0].pitch)} to ${printPitch(second[1].pitch)}–${printPitch(second[0].pitch)}.`,
+      message: `${inVoice(ornament.tone)}, a passing note on the beat, makes parallel ${interval} between ${VOICE_WORDS[first[0].voice]} and ${VOICE_WORDS[first[1].voice]}: ${printPitch(writtenPitch(first[1]))}–${printPitch(writtenPitch(first[0]))} to ${printPitch(writtenPitch(second[1]))}–${printPitch(writtenPitch(second[0]))}.`,
     }),
   ];
 }

@@ -1,19 +1,29 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
-import { chordAt, keyIndexAt, memberOf, membersOf } from '../harmony/questions/moments.ts';
+import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
+import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
+import {
+  chordAt,
+  endsPhrase,
+  isLeadingNote,
+  keyIndexAt,
+  memberOf,
+  membersOf,
+} from '../harmony/questions/moments.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
-import { type Pitch, printNoteName, printPitch } from '../score/pitch.ts';
-import { barAt } from '../score/place.ts';
+import { fifthsPlace, type Pitch, printNoteName, sameNoteName, samePitch } from '../score/pitch.ts';
+import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { stretchesWithin } from '../score/search.ts';
 import { signatureAlteration } from '../score/signature.ts';
-import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { sliceAt, type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import { barLength, beatLength, type Ticks } from '../score/time.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice } from './wording.ts';
+import { inVoice, inWords } from './wording.ts';
 
 export const accidentalSlip = defineRule({
   id: 'accidental-slip',
@@ -53,18 +63,35 @@ B: G3 F3 E3 D3 | G2*4! |`,
       },
     ],
   },
-  check: (analysis) =>
-    VOICES.flatMap((voice) => analysis.texture.tones[voice].flatMap((tone) => slip(analysis, tone))).sort(
-      (a, b) => a.from - b.from,
-    ),
+  check: (analysis) => {
+    const lowered = dullDominants(analysis).filter(({ key }) => key.mode === 'major');
+    return besides(
+      lowered.map((dominant) => loweredDominant(analysis, dominant)),
+      VOICES.flatMap((voice) => analysis.texture.tones[voice].flatMap((tone) => slip(analysis, tone))),
+    );
+  },
 });
+
+/** The seventh degree of a major key lowered in a chord that stands where its dominant belongs. */
+function loweredDominant(analysis: Analysis, { key, place, chord, goal, tones }: DullDominant): Occurrence {
+  const where = printPlace(placeAt(analysis.texture.score, goal.at));
+  const stands =
+    place === 'full close' ? `in the chord before the close at ${where}` : 'between two tonic chords';
+  return about(tones, {
+    severity: place === 'full close' ? 'fault' : 'query',
+    from: chord.at,
+    until: chord.until,
+    message: `${inWords(tones.map(inVoice))}, ${stands}, where the dominant belongs, ${tones.length === 1 ? 'is' : 'are'} a semitone lower than the seventh degree of ${printKey(key)}.`,
+  });
+}
 
 function slip(analysis: Analysis, tone: Tone): Occurrence[] {
   const { score } = analysis.texture;
   const signature = barAt(score, tone.at).key;
   const expected = signatureAlteration(signature.fifths, tone.pitch.step);
   // Only a plain letter can be an accidental forgotten.
-  if (expected === 0 || tone.pitch.alteration !== 0) return [];
+  if (expected === 0 || tone.pitch.alteration !== 0 || !samePitch(tone.pitch, writtenPitch(tone))) return [];
+  if (isRaisedOnPurpose(analysis, tone) || neapolitanAt(analysis, tone.at) !== undefined) return [];
   const meant: Pitch = { ...tone.pitch, alteration: expected };
   const reason = whySuspect(analysis, tone, meant) ?? lineAgainst(analysis, tone, meant);
   if (reason === undefined) return [];
@@ -72,9 +99,21 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
     about([tone], {
       from: tone.at,
       until: tone.until,
-      message: `${inVoice(tone)} is natural, though the signature has ${printNoteName({ step: meant.step, alteration: expected })}, and ${reason}: was ${printPitch(meant)} meant?`,
+      message: `${inVoice(tone)} is natural, though the signature has ${printNoteName({ step: meant.step, alteration: expected })}, and ${reason}: was its accidental forgotten?`,
     }),
   ];
+}
+
+/** In minor: the leading note of the key's own dominant, or the third of a tierce de Picardie. */
+function isRaisedOnPurpose(analysis: Analysis, tone: Tone): boolean {
+  const chord = chordAt(analysis, tone.at);
+  if (chord === undefined || chord.key.mode !== 'minor') return false;
+  const { tonic } = chord.key;
+  const heard = hearingAt(analysis.texture, tone.at);
+  const members = heard?.members ?? chord.members;
+  if (isLeadingNote(tone.pitch, chord.key)) return memberOf({ members }, tone.pitch) !== undefined;
+  const tierce = sameNoteName(members.root, tonic) && sameNoteName(members.third, tone.pitch);
+  return tierce && fifthsPlace(tone.pitch) === fifthsPlace(tonic) + 4 && endsPhrase(analysis, chord);
 }
 
 /** Why a plain letter looks like a slip; undefined where the music explains it. */
@@ -95,7 +134,9 @@ function whySuspect(analysis: Analysis, tone: Tone, meant: Pitch): string | unde
     );
   if (other !== undefined) return `${inVoice(other)} sounds with it`;
   // In an applied chord the note belongs to the key that the chord points to.
-  const explained = memberOf(chord, tone.pitch) !== undefined && chord.roman.applied !== undefined;
+  const { applied, special } = chord.roman;
+  const explained =
+    memberOf(chord, tone.pitch) !== undefined && (applied !== undefined || special !== undefined);
   return explained ? undefined : `${printKey(key)} does not have it`;
 }
 

@@ -2,6 +2,7 @@ import { intervalQuality } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 
 export const augmentedStep = defineRule({
@@ -51,7 +52,7 @@ B: D3 E3 |`,
         from: from.at,
         until: to.until,
         tones: [from, to],
-        message: `The ${VOICE_WORDS[from.voice]} moves ${interval.steps > 0 ? 'up' : 'down'} an augmented second, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', into the next phrase' : ''}.`,
+        message: `The ${VOICE_WORDS[from.voice]} moves ${interval.steps > 0 ? 'up' : 'down'} an augmented second, ${printPitch(writtenPitch(from))} to ${printPitch(writtenPitch(to))}${acrossFermata ? ', into the next phrase' : ''}.`,
       }))
       .sort((a, b) => a.from - b.from),
 });

@@ -5,7 +5,7 @@ import { ornamentWords } from '../harmony/words/words.ts';
 import { isInnerPair, isOuterPair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, writtenPitch } from '../score/texture.ts';
 import type { Occurrence, Severity } from './rule.ts';
 import { inOrder, sentence, withArticle } from './wording.ts';
 
@@ -26,6 +26,11 @@ export const PARALLEL_PARAMETERS = {
   decorated: {
     value: 'query' as string,
     statement: 'How seriously to take consecutives that ornaments merely postpone.',
+    choices: SEVERITIES,
+  },
+  heldBack: {
+    value: 'remark' as string,
+    statement: 'How seriously to take consecutives that a suspension holds back.',
     choices: SEVERITIES,
   },
   onBeats: {
@@ -56,6 +61,7 @@ export const OCTAVE_PARAMETERS = {
   ...PARALLEL_PARAMETERS,
   withOrnaments: { ...PARALLEL_PARAMETERS.withOrnaments, value: 'fault' as string },
   decorated: { ...PARALLEL_PARAMETERS.decorated, value: 'fault' as string },
+  heldBack: { ...PARALLEL_PARAMETERS.heldBack, value: 'query' as string },
 } as const;
 
 /** The parameters that both rules about contrary motion have. */
@@ -110,6 +116,9 @@ function weigh(consecutive: Consecutive, values: ParallelValues): Severity | 'ig
   // What the outer voices should not do, the inner ones may when other notes lie between.
   if (way === 'decorated')
     return isInnerPair(pair) ? lighter(chosen(values.decorated)) : chosen(values.decorated);
+  // A fifth may be held back; an octave is heard through the suspension.
+  if (way === 'held back')
+    return isInnerPair(pair) ? lighter(chosen(values.heldBack)) : chosen(values.heldBack);
   const light = consecutive.ornaments.some(isLaidOn);
   if (way === 'on beats')
     return isOuterPair(pair) && !light ? chosen(values.onBeats) : lighter(chosen(values.onBeats));
@@ -145,17 +154,18 @@ function whatHappened({ pair, interval, motion, way }: Consecutive): string {
 }
 
 function together(tones: readonly [Tone, Tone]): string {
-  return `${printPitch(tones[0].pitch)}–${printPitch(tones[1].pitch)}`;
+  return `${printPitch(writtenPitch(tones[0]))}–${printPitch(writtenPitch(tones[1]))}`;
 }
 
 function circumstances(consecutive: Consecutive): string {
   if (consecutive.changeOfPosition)
     return ', while the outer voices keep their notes and the chord stays the same';
   if (consecutive.acrossFermata) return ', across the end of a phrase';
+  if (consecutive.way === 'held back') return '; the suspension only holds them back';
   if (consecutive.way === 'decorated') return '; the notes between only decorate them';
   const ornament = consecutive.ornaments.find(isLaidOn);
   if (ornament === undefined) return '';
-  const place = `the ${VOICE_WORDS[ornament.voice]}'s ${printPitch(ornament.tone.pitch)}`;
+  const place = `the ${VOICE_WORDS[ornament.voice]}'s ${printPitch(writtenPitch(ornament.tone))}`;
   return `; ${place} is ${kindInWords(ornamentWords(ornament.kind))}`;
 }
 
@@ -166,5 +176,7 @@ function kindInWords(words: string): string {
 
 const HINTS: Partial<Record<Consecutive['way'], string>> = {
   decorated: 'Take away the notes that only decorate, and look at how the two plain lines move.',
+  'held back':
+    'Put the note of resolution in the place of the suspension, and look at how the two voices move.',
   'on beats': 'Look only at what these two voices sing on the beats: the notes between do not hide it.',
 };

@@ -4,7 +4,7 @@ import { type Interval, intervalBetween, intervalName, intervalQuality } from '.
 import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Texture, Tone } from '../score/texture.ts';
+import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { withArticle } from './wording.ts';
@@ -69,7 +69,7 @@ function resolution(analysis: Analysis, from: Tone, to: Tone, interval: Interval
   const inward = back !== undefined && back !== 0 && back > 0 !== interval.steps > 0;
   if (inward && Math.abs(back) === 1) return [];
   const inside = inward && Math.abs(back) <= Math.abs(interval.steps);
-  const leap = `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)},`;
+  const leap = `The ${VOICE_WORDS[from.voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(writtenPitch(from))} to ${printPitch(writtenPitch(to))},`;
   return [
     {
       // To turn back by leap, to end the phrase or to break up one chord leaves the pull in the air; to go on denies it.
@@ -83,7 +83,7 @@ function resolution(analysis: Analysis, from: Tone, to: Tone, interval: Interval
       message:
         next === undefined
           ? `${leap} and stops there.`
-          : `${leap} and ${inside ? 'turns back by leap' : 'does not step back inside it but moves'} to ${printPitch(next.pitch)}.`,
+          : `${leap} and ${inside ? 'turns back by leap' : 'does not step back inside it but moves'} to ${printPitch(writtenPitch(next))}.`,
     },
   ];
 }

@@ -1,7 +1,13 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
-import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
-import { printNoteName } from '../score/pitch.ts';
+import {
+  diminishedTriadOf,
+  nextChord,
+  previousChord,
+  type Voicing,
+  voicings,
+} from '../harmony/questions/voicing.ts';
+import { printNoteName, stepIndex } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
@@ -51,7 +57,7 @@ B: A2 D3 E3 A2 | D3 E3 A2*2! |`,
 function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord, slices } = voicing;
   const triad = diminishedTriadOf(voicing);
-  if (triad?.bass !== 'root' || !voicing.sure) return [];
+  if (triad?.bass !== 'root' || !voicing.sure || inFallingFifths(analysis, chord.index)) return [];
   const bass = slices[0] && toneIn(slices[0], 'B');
   if (isFleeting(analysis, chord) && (bass === undefined || isPassingBy(analysis.texture, bass))) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
@@ -63,6 +69,17 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
       message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,
     }),
   ];
+}
+
+/** Three roots in the bass, each a fifth below the one before (or a fourth above): a sequence carries the triad along. */
+function inFallingFifths(analysis: Analysis, index: number): boolean {
+  const around = [previousChord(analysis, index), analysis.chords[index], nextChord(analysis, index)];
+  const steps = around.map((chord) =>
+    chord === undefined || chord.roman.inversion > 0 ? undefined : stepIndex(chord.root.step),
+  );
+  const [a, b, c] = steps;
+  if (a === undefined || b === undefined || c === undefined) return false;
+  return (a - b + 7) % 7 === 4 && (b - c + 7) % 7 === 4;
 }
 
 /** In minor the diminished triad on the supertonic is now and then used so, and in passing any may be. */

@@ -62,7 +62,8 @@ function silences(texture: Texture): Occurrence[] {
     const open = found.at(-1);
     if (open?.until === slice.at) open.until = slice.until;
     // After a fermata the choir breathes: some editions write that breath as a rest.
-    else if (!slices[i - 1]?.fermata) found.push({ from: slice.at, until: slice.until, slice });
+    else if (!slices[i - 1]?.fermata && !slices[i - 1]?.rests)
+      found.push({ from: slice.at, until: slice.until, slice });
   }
   return found
     .filter(({ from, until, slice }) => until - from >= beatLength(slice.bar.metre))

@@ -4,7 +4,7 @@ import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { intervalName } from '../score/interval.ts';
 import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
-import { sliceAt } from '../score/texture.ts';
+import { sliceAt, writtenPitch } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';
 import { inOrder, withArticle } from './wording.ts';
 
@@ -30,7 +30,7 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
       from: Math.max(soprano.from.at, bass.from.at),
       until: Math.min(soprano.to.until, bass.to.until),
       tones: inOrder([soprano.from, soprano.to, bass.from, bass.to]),
-      message: `Soprano and bass both move ${soprano.direction} into ${target === 'fifth' ? 'a fifth' : 'an octave'}, and the soprano leaps: ${printPitch(soprano.from.pitch)}–${printPitch(bass.from.pitch)} to ${printPitch(soprano.to.pitch)}–${printPitch(bass.to.pitch)} (soprano ${soprano.direction} ${withArticle(intervalName(soprano.interval))}).`,
+      message: `Soprano and bass both move ${soprano.direction} into ${target === 'fifth' ? 'a fifth' : 'an octave'}, and the soprano leaps: ${printPitch(writtenPitch(soprano.from))}–${printPitch(writtenPitch(bass.from))} to ${printPitch(writtenPitch(soprano.to))}–${printPitch(writtenPitch(bass.to))} (soprano ${soprano.direction} ${withArticle(intervalName(soprano.interval))}).`,
     });
   }
   return occurrences;

@@ -1,9 +1,11 @@
+import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
+import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
-import { type Step, sameNoteName } from '../score/pitch.ts';
+import { fifthsPlace, type Step, sameNoteName } from '../score/pitch.ts';
 import type { Slice, Texture, Tone } from '../score/texture.ts';
-import { beatLength } from '../score/time.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -47,7 +49,8 @@ B: C3 A2 F2 |`,
       },
     ],
   },
-  check: ({ texture }) => {
+  check: (analysis) => {
+    const { texture } = analysis;
     const breaks = phraseBreaks(texture);
     const heard: Heard = new Map();
     return texture.transitions
@@ -61,9 +64,19 @@ B: C3 A2 F2 |`,
           tone.at === to.at ? relationsTo(texture, to, tone, heard) : [],
         );
       })
+      .filter(({ from, tones }) => !leavesNeapolitan(analysis, from, tones))
       .sort((a, b) => a.from - b.from);
   },
 });
+
+/** From the lowered second degree in a Neapolitan to the plain one in the dominant: handbooks allow it. */
+function leavesNeapolitan(analysis: Analysis, from: Ticks, tones: readonly Tone[]): boolean {
+  const key = neapolitanAt(analysis, from);
+  return (
+    key !== undefined &&
+    tones.some(({ at, pitch }) => at <= from && fifthsPlace(pitch) === fifthsPlace(key.tonic) - 5)
+  );
+}
 
 /** In which slice of the phrase each alteration of each letter sounded last. */
 type Heard = Map<Step, Map<number, Slice>>;

@@ -1,7 +1,7 @@
 import { nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, samePitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 
 export const hammeredNote = defineRule({
@@ -74,7 +74,7 @@ B: C3 G3 C3 G3 | C3 G3 C3 F3 |`,
         from: run[0]!.at,
         until: run.at(-1)!.until,
         tones: run,
-        message: `The ${VOICE_WORDS[run[0]!.voice]} strikes ${printPitch(run[0]!.pitch)} ${run.length} times in a row.`,
+        message: `The ${VOICE_WORDS[run[0]!.voice]} strikes ${printPitch(writtenPitch(run[0]!))} ${run.length} times in a row.`,
       }))
       .sort((a, b) => a.from - b.from);
   },

@@ -2,7 +2,7 @@ import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt, type Texture } from '../score/texture.ts';
+import { sliceAt, type Texture, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { defineRule } from './rule.ts';
 import { beats, inOrder, sentence } from './wording.ts';
@@ -76,11 +76,12 @@ B: E3 F3 C3 G3 |`,
 
 /** A long last chord has nowhere to part to. */
 function endsPhrase(texture: Texture, stretch: Stretch): boolean {
-  return sliceAt(texture, stretch.until - 1)?.fermata === true;
+  const last = sliceAt(texture, stretch.until - 1);
+  return last?.fermata === true || last?.rests === true;
 }
 
 function notes({ tones, pair }: Stretch): string {
   return [
-    ...new Set(tones.filter((tone) => tone.voice === pair[0]).map((tone) => printPitch(tone.pitch))),
+    ...new Set(tones.filter((tone) => tone.voice === pair[0]).map((tone) => printPitch(writtenPitch(tone)))),
   ].join('–');
 }

@@ -1,6 +1,6 @@
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
-import { tonesOf, voicings } from '../harmony/questions/voicing.ts';
+import { lacksThird, tonesOf, voicings } from '../harmony/questions/voicing.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords } from './wording.ts';
@@ -53,8 +53,8 @@ function incomplete(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const last = lastChordOf(analysis, phrase);
   const voicing = last && voicings(analysis)[last.index];
   if (last === undefined || voicing === undefined || !voicing.complete) return [];
-  const missing = (['root', 'third', 'fifth'] as const).filter(
-    (member) => tonesOf(voicing, member).length === 0,
+  const missing = (['root', 'third', 'fifth'] as const).filter((member) =>
+    member === 'third' ? lacksThird(voicing) : tonesOf(voicing, member).length === 0,
   );
   if (missing.length === 0) return [];
   const tones = openingTones(voicing);

@@ -4,10 +4,11 @@ import { chordAt, degreeOf, isTonic, memberOf } from '../harmony/questions/momen
 import { isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure } from '../harmony/questions/resolution.ts';
 import { printKey } from '../harmony/words/labels.ts';
+import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
-import { printPitch, semitone } from '../score/pitch.ts';
+import { printPitch, sameNoteName, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, writtenPitch } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -67,6 +68,7 @@ function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   const plain =
     key.mode === 'minor' && chord.roman.applied === undefined && chord.roman.special === undefined;
   if (plain && isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key, true);
+  if (plain && isDegree(tone, key, 7, 1)) return raisedSeventh(analysis, tone, next, key);
   if (plain && isDegree(tone, key, 7, 0)) return plainSeventh(analysis, tone, next, key);
   // The reading may take the raised sixth itself for the sign of another key.
   const near = keysNear(analysis, chord, 1).find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
@@ -87,7 +89,27 @@ function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key, sure:
       severity: sure && isStep(tone, next) && !isQuick(analysis.texture, tone) ? 'query' : 'remark',
       from: tone.at,
       until: next.until,
-      message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(next.pitch)} instead of on to the raised seventh.`,
+      message: `${inVoice(tone)} is the raised sixth degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(writtenPitch(next))} instead of on to the raised seventh.`,
+    }),
+  ];
+}
+
+/**
+ * The raised seventh that sinks by a tone when its chord is over. Down an augmented second it has a rule of its own;
+ * over the dominant still, or held over as a suspension, it is part of a line.
+ */
+function raisedSeventh(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occurrence[] {
+  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+  if (steps !== -1 || semitones !== -2 || isQuick(analysis.texture, tone)) return [];
+  const [chord, goal] = [chordAt(analysis, tone.until - 1), chordAt(analysis, next.at)];
+  if (chord === undefined || goal === undefined || sameNoteName(chord.root, goal.root)) return [];
+  if (memberOf(chord, tone.pitch) === undefined || phraseBreaks(analysis.texture).has(next.at)) return [];
+  return [
+    about([tone, next], {
+      severity: 'query',
+      from: tone.at,
+      until: next.until,
+      message: `${inVoice(tone)} is the raised seventh degree of ${printKey(key)}, but the ${VOICE_WORDS[tone.voice]} sinks to ${printPitch(writtenPitch(next))} instead of rising to the tonic.`,
     }),
   ];
 }

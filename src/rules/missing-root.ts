@@ -1,5 +1,5 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Member, memberOf } from '../harmony/questions/moments.ts';
+import { chordAt, degreeOf, keyAt, type Member, memberOf } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
@@ -53,7 +53,11 @@ B: G3 C3 D3*2 | G2*4! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
-      bareThirds(analysis),
+      // In first inversion a triad may do without its fifth.
+      bareThirds(analysis).filter(({ from }) => {
+        const chord = chordAt(analysis, from);
+        return chord?.roman.inversion !== 1 || isDoubtful(chord);
+      }),
     ),
 });
 
@@ -62,7 +66,7 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   if (!voicing.complete || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
   const has = inWords(tones.map(inVoice));
-  if (isOnly(voicing, ['third', 'fifth']))
+  if (isOnly(voicing, ['third', 'fifth']) && !standsWithoutFifth(analysis, voicing))
     return [
       about(tones, {
         from: chord.at,
@@ -80,6 +84,14 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   ];
 }
 
+/** Two notes a third apart, the lower in the bass, are a triad in root position that only lacks its fifth; III is no such triad. */
+function standsWithoutFifth(analysis: Analysis, { chord, slices }: Voicing): boolean {
+  const bass = slices[0] && toneIn(slices[0], 'B');
+  if (bass === undefined || !sameNoteName(bass.pitch, chord.members.third)) return false;
+  const { degree, alteration } = degreeOf(bass.pitch, keyAt(analysis, chord.at) ?? chord.key);
+  return alteration === 0 && [1, 4, 5, 6].includes(degree);
+}
+
 /** These members of the chord sound, and nothing else, from beginning to end. */
 function isOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean {
   return slices.every((slice) =>
@@ -93,12 +105,12 @@ function isOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean
 
 /**
  * Read as root and third, these chords are hardly what was meant: a diminished triad without its fifth, the
- * mediant without its fifth, a chord whose fifth the key does not have, or an inversion with two notes. More likely
+ * mediant without its fifth, a chord whose fifth the key does not have, or a six-four without its fourth. More likely
  * the root a third below is missing.
  */
 function isDoubtful(chord: Chord): boolean {
   if (chord.members.seventh !== undefined) return false;
-  if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion > 0) return true;
+  if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion === 2) return true;
   return chord.roman.applied === undefined && !belongsToKey(chord.members.fifth, chord.key);
 }
 

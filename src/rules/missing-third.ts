@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { memberOf } from '../harmony/questions/moments.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
-import { lastTone, tonesOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import { lacksThird, lastTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp, isPerfectFifth } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
@@ -60,7 +60,7 @@ B: G3 D3 E3 D3 | G2*4! |`,
 
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
-  if (!voicing.complete || tonesOf(voicing, 'third').length > 0) return [];
+  if (!voicing.complete || !lacksThird(voicing)) return [];
   if (thirdComes(analysis, voicing) || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
   const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);

@@ -2,6 +2,7 @@ import { intervalBetween, intervalName } from '../score/interval.ts';
 import { type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 import { withArticle } from './wording.ts';
 
@@ -63,7 +64,7 @@ B: C3 C3 F2 |`,
             from: first.from.at,
             until: second.to.until,
             tones,
-            message: `The ${VOICE_WORDS[voice]} leaps twice ${a > 0 ? 'up' : 'down'}, ${tones.map((tone) => printPitch(tone.pitch)).join('–')}: ${withArticle(intervalName(total))} in all.`,
+            message: `The ${VOICE_WORDS[voice]} leaps twice ${a > 0 ? 'up' : 'down'}, ${tones.map((tone) => printPitch(writtenPitch(tone))).join('–')}: ${withArticle(intervalName(total))} in all.`,
           },
         ];
       });

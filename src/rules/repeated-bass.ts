@@ -3,7 +3,7 @@ import { chordAt, ornamentOf } from '../harmony/questions/moments.ts';
 import { melodyOf, phraseBreaks } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 
 export const repeatedBass = defineRule({
@@ -60,7 +60,7 @@ B: G3 D3 | G2 G2 |`,
           from: from.at,
           until: to.until,
           tones: [from, to],
-          message: `The bass repeats ${printPitch(to.pitch)} from a weak beat to a strong one${opens ? ', at the beginning of the phrase' : ''}.`,
+          message: `The bass repeats ${printPitch(writtenPitch(to))} from a weak beat to a strong one${opens ? ', at the beginning of the phrase' : ''}.`,
         },
       ];
     });

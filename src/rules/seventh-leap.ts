@@ -2,6 +2,7 @@ import { intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 import { withArticle } from './wording.ts';
 
@@ -77,7 +78,7 @@ B: G3 G2 |`,
             from: from.at,
             until: to.until,
             tones: [from, to],
-            message: `The ${VOICE_WORDS[voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}${acrossFermata ? ', to begin the next phrase' : ''}.`,
+            message: `The ${VOICE_WORDS[voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(writtenPitch(from))} to ${printPitch(writtenPitch(to))}${acrossFermata ? ', to begin the next phrase' : ''}.`,
           },
         ];
       });

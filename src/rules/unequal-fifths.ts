@@ -4,7 +4,7 @@ import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/int
 import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import type { Transition } from '../score/texture.ts';
+import { type Transition, writtenPitch } from '../score/texture.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inOrder, sentence } from './wording.ts';
 
@@ -87,7 +87,7 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
   const light = still || risesInTenths(transition, pair) || passesUpwards(transition, pair);
   const severity = crossesFermata(transition) ? 'remark' : bass ? withBass : light ? 'remark' : 'query';
   const tones = (which: 'from' | 'to') =>
-    `${printPitch(upper[which].pitch)}–${printPitch(lower[which].pitch)}`;
+    `${printPitch(writtenPitch(upper[which]))}–${printPitch(writtenPitch(lower[which]))}`;
   return [
     {
       severity,

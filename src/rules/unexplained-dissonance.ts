@@ -102,6 +102,8 @@ function unexplainedAsHeard(
   const decorates = (other: Tone) =>
     isPassingBy(analysis.texture, other) || ornamentOf(analysis, other, slice.at) !== undefined;
   if (brief && against.every(decorates)) return [];
+  // Over a suspension the bass may leap: it is the suspended note that gives way.
+  if (against.some((other) => ornamentOf(analysis, other, slice.at)?.kind === 'suspension')) return [];
   return [
     about([tone, ...against], {
       severity: 'remark',

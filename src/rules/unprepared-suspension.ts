@@ -11,7 +11,7 @@ import { previousTone } from '../score/motion.ts';
 import { printPitch, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt } from '../score/texture.ts';
+import { sliceAt, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -80,7 +80,7 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
       severity: ornament.until - ornament.at >= beatLength(bar.metre) / 2 ? 'fault' : 'query',
       from: ornament.at,
       until: ornament.resolution.until,
-      message: `${inVoice(ornament.tone)} is dissonant with ${inWords(clashes.map(named))} and falls to ${printPitch(ornament.resolution.pitch)} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(before.pitch)}.`,
+      message: `${inVoice(ornament.tone)} is dissonant with ${inWords(clashes.map(named))} and falls to ${printPitch(writtenPitch(ornament.resolution))} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
     }),
   ];
 }
@@ -101,7 +101,7 @@ function unpreparedAsHeard(dissonance: BareDissonance): Occurrence[] {
       severity: 'remark',
       from: slice.at,
       until: after.until,
-      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))} and falls to ${printPitch(after.pitch)} like a suspension, but the ${VOICE_WORDS[tone.voice]} leaps to it from ${printPitch(before.pitch)}.`,
+      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))} and falls to ${printPitch(writtenPitch(after))} like a suspension, but the ${VOICE_WORDS[tone.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
     }),
   ];
 }

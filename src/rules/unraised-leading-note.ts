@@ -1,13 +1,14 @@
-import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
+import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, lastChordOf } from '../harmony/questions/closes.ts';
+import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { departure } from '../harmony/questions/resolution.ts';
-import { lastTone, previousChord, tonesOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import { lastTone, previousChord, voicings } from '../harmony/questions/voicing.ts';
+import { printKey } from '../harmony/words/labels.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
-import { about, openingTones } from './occurrence.ts';
-import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { about, besides, openingTones } from './occurrence.ts';
+import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice, inWords, sentence } from './wording.ts';
 
 export const unraisedLeadingNote = defineRule({
@@ -48,19 +49,67 @@ B: A2 A2 E3 E3 | A2 E3 A2*2! |`,
       },
     ],
   },
-  check: (analysis) => closedPhrases(analysis).flatMap((phrase) => unraised(analysis, phrase)),
+  check: (analysis) => {
+    const found = dullDominants(analysis)
+      .filter(({ key }) => key.mode === 'minor')
+      .map((dominant) => unraised(analysis, dominant));
+    const lowered = closedPhrases(analysis).flatMap((phrase) => loweredAgain(analysis, phrase));
+    return besides(found, lowered);
+  },
 });
 
-function unraised(analysis: Analysis, phrase: Phrase): Occurrence[] {
+function unraised(analysis: Analysis, dominant: DullDominant): Occurrence {
+  const { key, place, chord, goal, tones } = dominant;
+  const are = tones.length === 1 ? 'is' : 'are';
+  const where = printPlace(placeAt(analysis.texture.score, goal.at));
+  const degree = `the seventh degree of ${printKey(key)}, not raised`;
+  const { message, severity } = (
+    {
+      'full close': {
+        message: `a tone below ${printNoteName(key.tonic)}, where the phrase closes at ${where}: the seventh degree is not raised.`,
+        // Before a major chord it may be an old mode and no minor key at all.
+        severity: goal.quality === 'minor' ? 'fault' : 'query',
+      },
+      'half close': {
+        message: `${degree}, in the chord at ${where} on which the phrase stops: it stands where the dominant belongs.`,
+        severity: 'query',
+      },
+      'between tonics': {
+        message: `${degree}, between two tonic chords, where the dominant belongs.`,
+        severity: 'query',
+      },
+    } as const
+  )[place];
+  const verb = place === 'full close' ? (tones.length === 1 ? 'lies' : 'lie') : are;
+  const close = place === 'full close' ? openingTones(voicings(analysis)[goal.index]!, ['B']) : [];
+  return about([...tones, ...close], {
+    severity,
+    from: chord.at,
+    until: place === 'between tonics' ? chord.until : goal.until,
+    message: sentence(`${inWords(tones.map(inVoice))} ${verb} ${message}`),
+  });
+}
+
+/** Raised at first and lowered again before the dominant is over, without going on down. */
+function loweredAgain(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const goal = lastChordOf(analysis, phrase);
   const approach = goal && previousChord(analysis, goal.index);
   if (goal === undefined || approach === undefined || approach.at < phrase.from) return [];
-  const { tones, severity } = unraisedTones(analysis, approach, goal);
+  if (goal.roman.inversion !== 0 || goal.quality !== 'minor') return [];
+  if (fifthsPlace(approach.root) - fifthsPlace(goal.root) !== 1 || approach.quality === 'minor') return [];
+  const natural = noteNameAtFifths(fifthsPlace(goal.root) - 2);
+  const tones = VOICES.flatMap((voice) => {
+    const tone = lastTone(voicings(analysis)[approach.index]!, voice);
+    if (tone === undefined || !sameNoteName(tone.pitch, natural)) return [];
+    const next = departure(analysis.texture, tone);
+    const falls = next !== undefined && staffPlace(tone.pitch) - staffPlace(next.pitch) === 1;
+    return falls ? [] : [tone];
+  });
   if (tones.length === 0) return [];
   const where = printPlace(placeAt(analysis.texture.score, goal.at));
   return [
     about([...tones, ...openingTones(voicings(analysis)[goal.index]!, ['B'])], {
-      severity,
+      severity: 'query',
       from: approach.at,
       until: goal.until,
       message: sentence(
@@ -68,39 +117,4 @@ function unraised(analysis: Analysis, phrase: Phrase): Occurrence[] {
       ),
     }),
   ];
-}
-
-interface Unraised {
-  readonly tones: readonly Tone[];
-  readonly severity: Severity;
-}
-
-/** The tones of the approach that are the unraised seventh degree of the chord that closes the phrase. */
-function unraisedTones(analysis: Analysis, chord: Chord, goal: Chord): Unraised {
-  const voicing = voicings(analysis)[chord.index]!;
-  const none: Unraised = { tones: [], severity: 'fault' };
-  if (goal.roman.inversion !== 0 || (goal.quality !== 'minor' && goal.quality !== 'major')) return none;
-  const distance = fifthsPlace(chord.root) - fifthsPlace(goal.root);
-  if (distance === 1 && chord.quality === 'minor') {
-    // Before a major chord it may be an old mode and no minor key at all.
-    const severity = goal.quality === 'minor' ? 'fault' : 'query';
-    return { tones: tonesOf(voicing, 'third'), severity };
-  }
-  if (goal.quality !== 'minor') return none;
-  if (distance === -2 && chord.quality === 'major')
-    return { tones: tonesOf(voicing, 'root'), severity: 'query' };
-  // Raised at first and lowered again before the chord is over, without going on down.
-  const tones = distance === 1 ? loweredAgain(analysis, voicing, goal) : [];
-  return { tones, severity: 'query' };
-}
-
-function loweredAgain(analysis: Analysis, voicing: Voicing, goal: Chord): Tone[] {
-  const natural = noteNameAtFifths(fifthsPlace(goal.root) - 2);
-  return VOICES.flatMap((voice) => {
-    const tone = lastTone(voicing, voice);
-    if (tone === undefined || !sameNoteName(tone.pitch, natural)) return [];
-    const next = departure(analysis.texture, tone);
-    const falls = next !== undefined && staffPlace(tone.pitch) - staffPlace(next.pitch) === 1;
-    return falls ? [] : [tone];
-  });
 }

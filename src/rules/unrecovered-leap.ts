@@ -2,6 +2,7 @@ import { intervalName } from '../score/interval.ts';
 import { isInner, type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { defineRule, type Severity } from './rule.ts';
 import { withArticle } from './wording.ts';
 
@@ -74,7 +75,7 @@ B: G3 G3 D3 |`,
             from: from.at,
             until: next.to.until,
             tones: [from, to, next.to],
-            message: `The ${VOICE_WORDS[voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(from.pitch)} to ${printPitch(to.pitch)}, and ${goesOn(leap, next)}.`,
+            message: `The ${VOICE_WORDS[voice]} leaps ${interval.steps > 0 ? 'up' : 'down'} ${withArticle(intervalName(interval))}, ${printPitch(writtenPitch(from))} to ${printPitch(writtenPitch(to))}, and ${goesOn(leap, next)}.`,
           },
         ];
       });
@@ -102,6 +103,6 @@ function weigh(
 
 function goesOn(leap: MelodicMove, next: MelodicMove): string {
   const turns = next.interval.steps > 0 !== leap.interval.steps > 0;
-  const to = printPitch(next.to.pitch);
+  const to = printPitch(writtenPitch(next.to));
   return turns ? `turns back by leap to ${to}` : `goes on in the same direction to ${to}`;
 }

@@ -4,7 +4,7 @@ import { intervalBetween, intervalQuality, simple } from '../score/interval.ts';
 import { PAIRS } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { type Tone, toneIn } from '../score/texture.ts';
+import { type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inWords, named } from './wording.ts';
@@ -92,7 +92,9 @@ function judge(analysis: Analysis, upper: Tone, lower: Tone): Occurrence[] {
     wrong.push({ tone: falling, goesTo: down });
   if (wrong.length === 0) return [];
   const words = inWords(
-    wrong.map(({ tone, goesTo }) => `the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(goesTo.pitch)}`),
+    wrong.map(
+      ({ tone, goesTo }) => `the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(writtenPitch(goesTo))}`,
+    ),
   );
   return [
     about([upper, lower, ...wrong.map(({ goesTo }) => goesTo)], {

@@ -10,7 +10,7 @@ import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, printPitch, sameNoteName } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { sliceAt, type Texture, type Tone, toneIn } from '../score/texture.ts';
+import { sliceAt, type Texture, type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -101,7 +101,7 @@ function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks,
     from,
     until: Math.max(goesTo.until, next),
     tones: [tone, goesTo],
-    message: `${inVoice(tone)} is the leading note, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(goesTo.pitch)} instead of rising to the tonic.`,
+    message: `${inVoice(tone)} is the leading note, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(writtenPitch(goesTo))} instead of rising to the tonic.`,
   };
 }
 

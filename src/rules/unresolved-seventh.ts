@@ -1,14 +1,21 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Hearing, hearingAt, hearings } from '../harmony/by-ear/hearing.ts';
-import { endsPhrase, memberOf, sameHarmony } from '../harmony/questions/moments.ts';
+import { endsPhrase, isDominant, memberOf, sameHarmony } from '../harmony/questions/moments.ts';
 import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure, followsPull, leapsAway, resolutionOf } from '../harmony/questions/resolution.ts';
-import { lastTone, nextChord, sameRoot, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import {
+  lastTone,
+  nextChord,
+  sameRoot,
+  tonesOf,
+  type Voicing,
+  voicings,
+} from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { type Tone, toneIn } from '../score/texture.ts';
+import { type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -63,7 +70,7 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   const seventh = chord.members.seventh;
   const next = nextChord(analysis, chord.index);
-  if (seventh === undefined || next === undefined || !voicing.sure) return [];
+  if (seventh === undefined || next === undefined || !voicing.sure || !soundsAsSeventh(voicing)) return [];
   if (endsPhrase(analysis, chord) || sameHarmony(chord, next)) return [];
   return VOICES.flatMap((voice): Occurrence[] => {
     const tone = lastTone(voicing, voice);
@@ -78,6 +85,14 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
   });
 }
 
+/** The seventh is one for the ear: over its root, or in a dominant, whose third leads, over that. */
+function soundsAsSeventh(voicing: Voicing): boolean {
+  if (tonesOf(voicing, 'root').length > 0) return true;
+  return (
+    isDominant(voicing.chord) && voicing.chord.quality === 'major' && tonesOf(voicing, 'third').length > 0
+  );
+}
+
 function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks, next: Ticks): Occurrence {
   return {
     severity,
@@ -85,7 +100,7 @@ function unresolvedTo(tone: Tone, goesTo: Tone, severity: Severity, from: Ticks,
     from,
     until: Math.max(goesTo.until, next),
     tones: [tone, goesTo],
-    message: `${inVoice(tone)} is the seventh of the chord, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(goesTo.pitch)} instead of falling by step.`,
+    message: `${inVoice(tone)} is the seventh of the chord, but the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(writtenPitch(goesTo))} instead of falling by step.`,
   };
 }
 

@@ -11,7 +11,7 @@ import { chordAt, isLeadingNote } from '../harmony/questions/moments.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt, type Tone } from '../score/texture.ts';
+import { sliceAt, type Tone, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -75,7 +75,7 @@ function rising(analysis: Analysis, ornament: Ornament): Occurrence[] {
       severity: semitones === 1 ? 'remark' : 'query',
       from: ornament.at,
       until: resolution.until,
-      message: `${inVoice(tone)} is held over as a dissonance, and the ${VOICE_WORDS[ornament.voice]} goes up to ${printPitch(resolution.pitch)} instead of falling by step.`,
+      message: `${inVoice(tone)} is held over as a dissonance, and the ${VOICE_WORDS[ornament.voice]} goes up to ${printPitch(writtenPitch(resolution))} instead of falling by step.`,
     }),
   ];
 }
@@ -93,7 +93,7 @@ function risingAsHeard(analysis: Analysis, dissonance: BareDissonance): Occurren
       severity: 'remark',
       from: slice.at,
       until: after.until,
-      message: `${inVoice(tone)} stays as a dissonance, and the ${VOICE_WORDS[tone.voice]} goes up to ${printPitch(after.pitch)} instead of falling by step.`,
+      message: `${inVoice(tone)} stays as a dissonance, and the ${VOICE_WORDS[tone.voice]} goes up to ${printPitch(writtenPitch(after))} instead of falling by step.`,
     }),
   ];
 }

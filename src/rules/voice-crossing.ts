@@ -2,6 +2,7 @@ import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
+import { writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { defineRule } from './rule.ts';
 import { inOrder } from './wording.ts';
@@ -79,6 +80,6 @@ B: C3 G3 |`,
 function pitches({ tones }: Stretch, voice: VoiceName): string {
   return tones
     .filter((tone) => tone.voice === voice)
-    .map((tone) => printPitch(tone.pitch))
+    .map((tone) => printPitch(writtenPitch(tone)))
     .join('–');
 }

@@ -3,7 +3,7 @@ import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { crossesFermata, NEIGHBOURS, type Pair } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import type { Transition } from '../score/texture.ts';
+import { type Transition, writtenPitch } from '../score/texture.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inOrder } from './wording.ts';
 
@@ -89,7 +89,7 @@ function overlap(transition: Transition, pair: Pair, light: boolean, slight: num
       from: Math.max(upper.from.at, lower.from.at),
       until: Math.min(upper.to.until, lower.to.until),
       tones: inOrder([upper.from, upper.to, lower.from, lower.to]),
-      message: `The ${VOICE_WORDS[mover.voice]} moves ${rising ? 'up' : 'down'} to ${printPitch(mover.to.pitch)}, ${rising ? 'above' : 'below'} the ${printPitch(left.from.pitch)} that the ${VOICE_WORDS[left.voice]} has just left.`,
+      message: `The ${VOICE_WORDS[mover.voice]} moves ${rising ? 'up' : 'down'} to ${printPitch(writtenPitch(mover.to))}, ${rising ? 'above' : 'below'} the ${printPitch(writtenPitch(left.from))} that the ${VOICE_WORDS[left.voice]} has just left.`,
     },
   ];
 }

@@ -2,7 +2,7 @@
 import { listed as inWords, mixedNumber } from '../english/words.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import type { Tone } from '../score/texture.ts';
+import { type Tone, writtenPitch } from '../score/texture.ts';
 import { beatLength, gcd, type Metre, type Ticks } from '../score/time.ts';
 
 export { capitalised as sentence, listed as inWords, withArticle } from '../english/words.ts';
@@ -19,12 +19,12 @@ export function voiceList(voices: readonly VoiceName[]): string {
 
 /** `alto F#4`: a tone by its voice and pitch. */
 export function named(tone: Tone): string {
-  return `${VOICE_WORDS[tone.voice]} ${printPitch(tone.pitch)}`;
+  return `${VOICE_WORDS[tone.voice]} ${printPitch(writtenPitch(tone))}`;
 }
 
 /** `F#4 in the alto`. */
 export function inVoice(tone: Tone): string {
-  return `${printPitch(tone.pitch)} in the ${VOICE_WORDS[tone.voice]}`;
+  return `${printPitch(writtenPitch(tone))} in the ${VOICE_WORDS[tone.voice]}`;
 }
 
 /** Tones by voice from the top and then in time, each once: the order an occurrence gives them in. */

@@ -63,12 +63,13 @@ export function perfectInterval(a: Tone, b: Tone): PerfectInterval | undefined {
 }
 
 /**
- * True where a phrase ends between two slices: under a fermata, if the soprano does not sing on through it (a bass that
+ * True where a phrase ends between two slices: where one was found to end without a sign, or under a fermata, if the soprano does not sing on through it (a bass that
  * moves under a held note is still inside the phrase), or from a first ending to a second, which nobody sings in a row.
  */
 export function crossesFermata(transition: Pick<Transition, 'from' | 'to'>): boolean {
   const { from, to } = transition;
   if (from.bar.ending !== undefined && from.bar.ending !== to.bar.ending && from.bar !== to.bar) return true;
+  if (from.rests) return true;
   if (!from.fermata) return false;
   const leaders = from.parts.S.kind === 'tone' ? (['S'] as const) : VOICES;
   return leaders.some((voice) => {

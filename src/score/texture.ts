@@ -26,6 +26,7 @@ export interface Tone {
   readonly voice: VoiceName;
   /** Position in the voice's list of tones. */
   readonly index: number;
+  /** As it is meant: where a note was written with the wrong letter, not what stands on the page (`writtenPitch`). */
   readonly pitch: Pitch;
   readonly at: Ticks;
   readonly until: Ticks;
@@ -53,6 +54,8 @@ export interface Slice {
   readonly parts: ByVoice<Part>;
   /** Some voice has a fermata on an event that sounds here. */
   readonly fermata: boolean;
+  /** A phrase was found to end with this slice, though no fermata says so. */
+  readonly rests?: true;
 }
 
 /** How one voice gets from one slice to the next; absent where either has no tone in that voice. */
@@ -81,8 +84,14 @@ export interface Texture {
   readonly transitions: readonly Transition[];
 }
 
-export function textureOf(score: Score): Texture {
-  const tones = byVoice((voice) => tonesOf(score, voice));
+/** @param respelt the same sounds under other names, by the tones' ids: what was meant where the page has it wrong */
+export function textureOf(score: Score, respelt?: ReadonlyMap<string, Pitch>): Texture {
+  const tones = byVoice((voice) => {
+    const written = tonesOf(score, voice);
+    return respelt === undefined
+      ? written
+      : written.map((tone) => ({ ...tone, pitch: respelt.get(tone.id) ?? tone.pitch }));
+  });
   const slices = slicesOf(score, tones);
   const transitions = slices.slice(1).map((to, i) => transition(slices[i]!, to));
   return { score, tones, slices, transitions };
@@ -174,6 +183,32 @@ function transition(from: Slice, to: Slice): Transition {
     };
   }
   return { from, to, moves };
+}
+
+/** The same texture with phrase ends that nobody marked: what rules ask of a fermata holds of them too. */
+export function withPhraseEnds(texture: Texture, ends: ReadonlySet<Ticks>): Texture {
+  if (ends.size === 0) return texture;
+  const slices = texture.slices.map((slice) =>
+    ends.has(slice.until) ? { ...slice, rests: true as const } : slice,
+  );
+  const transitions = texture.transitions.map((step, i) => ({
+    ...step,
+    from: slices[i]!,
+    to: slices[i + 1]!,
+  }));
+  return { ...texture, slices, transitions };
+}
+
+/** What stands on the page for a tone. */
+export function writtenPitch(tone: Tone): Pitch {
+  return tone.notes[0]?.pitch ?? tone.pitch;
+}
+
+/** A tone as it stands on the page, where it was read under another name. */
+export function asWritten(tone: Tone): Tone {
+  const pitch = writtenPitch(tone);
+  const same = pitch.step === tone.pitch.step && pitch.alteration === tone.pitch.alteration;
+  return same ? tone : { ...tone, pitch };
 }
 
 /** The tone a voice sounds in a slice, or undefined for a rest or a gap. */

@@ -10,7 +10,7 @@ import type { Occurrence, Parameters, ParameterValues, Rule, Severity } from '..
 import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printBeat } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
-import { textureOf } from '../../src/score/texture.ts';
+import { textureOf, writtenPitch } from '../../src/score/texture.ts';
 
 type Values = Readonly<Record<string, number | boolean | string>>;
 
@@ -114,7 +114,7 @@ export function pinned(
   const notes: string[] = [];
   let voice = '';
   for (const tone of occurrence.tones) {
-    const pitch = printPitch(tone.pitch);
+    const pitch = printPitch(writtenPitch(tone));
     notes.push(tone.voice === voice ? pitch : `${tone.voice}:${pitch}`);
     voice = tone.voice;
   }

@@ -56,6 +56,10 @@ export function dominantIn(analysis: Analysis, { at, members, quality }: Hearing
   const { root, seventh } = members;
   if (quality === 'major' && seventh !== undefined && fifthsPlace(seventh) !== fifthsPlace(root) - 2)
     return undefined;
+  // On the second degree of the minor key that reigns a diminished triad leads nowhere but to the dominant.
+  const own = chordAt(analysis, at)?.key;
+  if (quality === 'diminished' && own?.mode === 'minor' && fifthsPlace(root) === fifthsPlace(own.tonic) + 2)
+    return undefined;
   const key = keysNearTo(analysis, at).find((near) => sameNoteName(leadingNoteOf(near), leading));
   return key === undefined ? undefined : { key, leading, tonic: key.tonic };
 }

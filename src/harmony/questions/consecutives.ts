@@ -1,8 +1,9 @@
 /**
  * Consecutive perfect fifths, octaves and unisons between two voices, found once for all the rules that judge them.
  *
- * They are looked for in three ways: as written, from one slice to the next; in the plain lines that are left when
- * passing notes, neighbour notes and anticipations are taken away; and from beat to beat, with chord notes between.
+ * They are looked for in four ways: as written, from one slice to the next; in the plain lines that are left when
+ * passing notes, neighbour notes and anticipations are taken away; in these lines with a suspension taken for its
+ * resolution; and from beat to beat, with chord notes between.
  */
 import {
   crossesFermata,
@@ -22,9 +23,10 @@ import { chordAt, ornamentsByTone, sameHarmony } from './moments.ts';
 /**
  * `direct`: both voices move at once, straight from the one perfect interval to the next.
  * `decorated`: they do so once the ornaments that merely postpone it are taken away.
+ * `held back`: they do so once a suspension is taken for the note it resolves to.
  * `on beats`: on two successive beats, with chord notes between.
  */
-export type ConsecutiveWay = 'direct' | 'decorated' | 'on beats';
+export type ConsecutiveWay = 'direct' | 'decorated' | 'held back' | 'on beats';
 
 export interface Consecutive {
   /** The interval both times; a unison and an octave in turn count as octaves. */
@@ -76,6 +78,9 @@ function findConsecutives(analysis: Analysis): Consecutive[] {
       ornaments,
     ),
   );
+  const resolved = byVoice((voice) =>
+    plain[voice].map((tone, i) => tone && resolvedAt(ornaments, tone, slices[i]!.at)),
+  );
   for (const pair of PAIRS) {
     const reached = new Map<Tone, Tone>();
     const add = (consecutive: Consecutive | undefined) => {
@@ -88,6 +93,10 @@ function findConsecutives(analysis: Analysis): Consecutive[] {
     const meet = { analysis, pair, ornaments };
     for (const step of directSteps(slices, pair)) add(judge(meet, step, 'direct'));
     for (const step of plainSteps(slices, pair, plain)) add(judge(meet, step, 'decorated'));
+    // One voice as if it did not hold its suspensions back; two that do so together move together anyway.
+    for (const voice of pair)
+      for (const step of plainSteps(slices, pair, { ...plain, [voice]: resolved[voice] }))
+        if (isHeldBack(step, voice)) add(judge(meet, step, 'held back'));
     for (const step of beatSteps(slices, pair)) add(judge(meet, step, 'on beats'));
   }
   return list.sort((a, b) => a.arrival - b.arrival);
@@ -220,6 +229,17 @@ function isChangeOfPosition(analysis: Analysis, leave: Slice, arrive: Slice): bo
 
 function sounding(map: Meeting['ornaments'], tone: Tone, at: Ticks): readonly Ornament[] {
   return map.get(tone)?.filter((ornament) => at >= ornament.at && at < ornament.until) ?? [];
+}
+
+/** The tone a suspension resolves to, from where it begins to be one; any other tone as it is. */
+function resolvedAt(ornaments: Meeting['ornaments'], tone: Tone, at: Ticks): Tone {
+  const held = sounding(ornaments, tone, at).find(({ kind }) => kind === 'suspension');
+  return held?.resolution ?? tone;
+}
+
+/** The step in a line of resolved suspensions goes to a tone that is held back: it sounds only later. */
+function isHeldBack({ after, arrive }: PairStep, voice: Tone['voice']): boolean {
+  return after.some((tone) => tone.voice === voice && tone.at > arrive.at);
 }
 
 /** A voice slice by slice without the ornaments laid on it: the note before stands on through them. */

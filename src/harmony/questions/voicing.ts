@@ -1,5 +1,5 @@
 /** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
-import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
+import { fifthsPlace, type NoteName, STEPS, sameNoteName, stepIndex } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
@@ -77,6 +77,15 @@ function voicingOf(chord: Chord, slices: readonly Slice[]): Voicing {
 /** The tones of a voicing that are this member of the chord. */
 export function tonesOf(voicing: Voicing, member: Member): readonly Tone[] {
   return voicing.tones.filter((chordTone) => chordTone.member === member).map((chordTone) => chordTone.tone);
+}
+
+/**
+ * Nobody sings a third above the chord's root, major or minor: what sounds decides, even where the reading expects the
+ * other of the two.
+ */
+export function lacksThird({ chord, slices }: Voicing): boolean {
+  const step = STEPS[(stepIndex(chord.root.step) + 2) % STEPS.length];
+  return slices.every((slice) => VOICES.every((voice) => toneIn(slice, voice)?.pitch.step !== step));
 }
 
 /** What a voice sings last in a chord: the chord tone or foreign tone that sounds when the chord ends. */

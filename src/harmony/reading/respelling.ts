@@ -4,7 +4,7 @@
  */
 import { intervalBetween } from '../../score/interval.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
-import { byVoice, type Note, VOICES } from '../../score/score.ts';
+import { VOICES } from '../../score/score.ts';
 import { type Slice, type Texture, type Tone, textureOf, toneIn } from '../../score/texture.ts';
 import { beatLength, type Ticks } from '../../score/time.ts';
 import type { Misspelling } from '../analysis.ts';
@@ -30,18 +30,9 @@ export function respell(texture: Texture): Respelt {
       if (pitch !== undefined) meant.set(tone, pitch);
     }
   if (meant.size === 0) return { texture, misspelt: [] };
-  const { score } = texture;
-  const notes = new Map<Note, Pitch>();
-  for (const [tone, pitch] of meant) for (const note of tone.notes) notes.set(note, pitch);
-  const voices = byVoice((voice) =>
-    score.voices[voice].map((event) => {
-      const pitch = event.kind === 'note' ? notes.get(event) : undefined;
-      return pitch === undefined ? event : { ...event, pitch };
-    }),
-  );
-  const respelt = textureOf({ ...score, voices });
+  const respelt = textureOf(texture.score, new Map([...meant].map(([tone, pitch]) => [tone.id, pitch])));
   return {
-    texture: { ...respelt, score },
+    texture: respelt,
     misspelt: [...meant.keys()].map((tone) => ({
       tone: respelt.tones[tone.voice][tone.index]!,
       written: tone.pitch,

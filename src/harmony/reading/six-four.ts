@@ -24,14 +24,29 @@ export function sixFourKind(
   )
     return 'cadential';
   if (before !== undefined && after !== undefined) {
-    if (sameNoteName(before.bass, chord.bass) && sameNoteName(after.bass, chord.bass)) return 'pedal';
-    if (stepwise(texture, before, chord, after)) return 'passing';
+    if (overOneBass(texture, before, chord, after)) return 'pedal';
+    // Six-fours in a row pass from nowhere to nowhere.
+    if (!isSixFour(before) && !isSixFour(after) && stepwise(texture, before, chord, after)) return 'passing';
   }
   const same = (other: Chord | undefined) =>
     other !== undefined &&
     fifthsPlace(other.root) === fifthsPlace(chord.root) &&
     other.quality === chord.quality;
   return same(before) || same(after) ? 'arpeggiated' : 'free';
+}
+
+function isSixFour({ roman }: Chord): boolean {
+  return roman.inversion === 2 && roman.seventh === undefined;
+}
+
+/** The bass that sounds, whatever member of its chord it is, is the same before, in and after the chord. */
+function overOneBass(texture: Texture, before: Chord, chord: Chord, after: Chord): boolean {
+  const names = [before.until - 1, chord.at, after.at].map((at) => {
+    const slice = sliceAt(texture, at);
+    return slice && toneIn(slice, 'B')?.pitch;
+  });
+  const [a, b, c] = names;
+  return a !== undefined && b !== undefined && c !== undefined && sameNoteName(a, b) && sameNoteName(b, c);
 }
 
 /** The bass goes through by step in one direction, or steps away and back. */

@@ -1,6 +1,10 @@
 /** The sections of `npm run bench:pupils`, in the order in which they are printed. */
+import { CASES } from './cases.ts';
 import { FERMATAS_REMOVED } from './fermatas-removed.ts';
+import { IMITATORS } from './imitators.ts';
+import { SCRIPTS } from './scripts.ts';
 import type { Section } from './section.ts';
+import { SWEEP } from './sweep.ts';
 import { THINNED } from './thinned.ts';
 
-export const SECTIONS: readonly Section[] = [FERMATAS_REMOVED, THINNED];
+export const SECTIONS: readonly Section[] = [FERMATAS_REMOVED, THINNED, SWEEP, CASES, SCRIPTS, IMITATORS];
