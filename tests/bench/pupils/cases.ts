@@ -1,6 +1,6 @@
 /**
  * Small exercises with what must be found in them and what must not be said, from `../shared/pupils/cases.json`.
- * A rule is given by the beginning of its id, a place by bar and beat, within one beat.
+ * A rule is given by the beginning of its id, a place by bar and beat: inside what is found, or within a beat of it.
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -79,13 +79,11 @@ export function answers(score: Score, finding: Finding, wanted: Wanted): boolean
   if (wanted.bar === undefined) return true;
   const bar = score.bars.find(({ number }) => number === wanted.bar);
   if (bar === undefined) return false;
+  const { from, until } = finding;
+  if (wanted.beat === undefined) return from >= bar.at && from < bar.at + bar.duration;
   const beat = beatLength(bar.metre);
-  const at = bar.at - bar.offset + ((wanted.beat ?? 1) - 1) * beat;
-  const last = Math.max(finding.until - 1, finding.from + beat);
-  return (
-    at >= finding.from - beat &&
-    (wanted.beat === undefined ? finding.from < bar.at + bar.duration : at <= last)
-  );
+  const at = bar.at - bar.offset + (wanted.beat - 1) * beat;
+  return at >= from - beat && at <= Math.max(until - 1, from + beat);
 }
 
 export const CASES: Section = {
