@@ -42,6 +42,9 @@ const store = createStore<PageState>({
   mixer: FIRST_MIXER,
   playing: undefined,
   waysOut: undefined,
+  precedents: undefined,
+  room: undefined,
+  measure: undefined,
   notice: undefined,
   kept: 'keeping',
 });

@@ -6,7 +6,7 @@
 import { type Finding, type Review, reviewScore } from '../review/review.ts';
 import { excerpt } from '../score/excerpt.ts';
 import { barAt } from '../score/place.ts';
-import { type Score, VOICE_WORDS, type VoiceName } from '../score/score.ts';
+import type { Score, VoiceName } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
 import { musicOf } from './music.ts';
 import type { Style } from './profile.ts';
@@ -51,8 +51,8 @@ export function roomWanted(style: Style): readonly RoomKind[] {
 }
 
 /**
- * Places with room for these kinds, by kind and then in time, at most three of a kind in eight bars. Given voices are
- * left alone. Pure, and takes a second or so: it tries some hundred changes.
+ * Places with room for these kinds, in order of time: three in eight bars of four at the most, the kinds in turn.
+ * Given voices are left alone. Pure, and takes a second or so: it tries some hundred changes.
  */
 export function findRoom(
   review: Review,
@@ -60,14 +60,27 @@ export function findRoom(
   locked: readonly VoiceName[] = ['S'],
 ): readonly Room[] {
   const most = Math.max(1, Math.round((MOST_PLACES * musicOf(review.analysis).beats.length) / IN_BEATS));
-  return kinds.flatMap((kind) => {
-    const trials = ROOM_TRIALS[kind](review.analysis).filter(({ voice }) => !locked.includes(voice));
-    return spread(trials, most * 3)
-      .filter((trial) => passes(review, trial))
-      .slice(0, most)
-      .map(({ voice, at, until }) => ({ kind, voice, at, until }))
-      .sort((a, b) => a.at - b.at);
-  });
+  const queues = kinds.map((kind) => ({
+    kind,
+    trials: spread(
+      ROOM_TRIALS[kind](review.analysis).filter(({ voice }) => !locked.includes(voice)),
+      most * 3,
+    ).values(),
+  }));
+  const rooms: Room[] = [];
+  let tried = true;
+  while (tried && rooms.length < most) {
+    tried = false;
+    for (const { kind, trials } of queues) {
+      const { value: trial } = trials.next();
+      if (trial === undefined) continue;
+      tried = true;
+      const { voice, at, until } = trial;
+      const taken = rooms.some((room) => room.voice === voice && room.at < until && at < room.until);
+      if (rooms.length < most && !taken && passes(review, trial)) rooms.push({ kind, voice, at, until });
+    }
+  }
+  return rooms.sort((a, b) => a.at - b.at);
 }
 
 /** Some of many, far apart first, so that the places found do not crowd into the first bars. */
@@ -97,19 +110,4 @@ function hasNew(before: readonly Finding[], after: readonly Finding[]): boolean 
       now.severity !== 'remark' &&
       !before.some((was) => was.rule === now.rule && was.from < now.until && now.from < was.until),
   );
-}
-
-/** `There is room for a passing note in the tenor here.` */
-export function roomInWords({ kind, voice }: Pick<Room, 'kind' | 'voice'>): string {
-  const word = VOICE_WORDS[voice];
-  switch (kind) {
-    case 'passing note':
-      return `There is room for a passing note in the ${word} here.`;
-    case 'suspension':
-      return `A note could be held over as a suspension in the ${word} here.`;
-    case 'move':
-      return `The ${word} repeats its note here; it could move.`;
-    case 'seventh':
-      return `This dominant could take its seventh in the ${word}.`;
-  }
 }

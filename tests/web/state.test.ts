@@ -29,6 +29,9 @@ function open(text: string, locked: PageState['exercise']['locked'] = []) {
     mixer: FIRST_MIXER,
     playing: undefined,
     waysOut: undefined,
+    precedents: undefined,
+    room: undefined,
+    measure: undefined,
     notice: undefined,
     kept: 'kept',
   });

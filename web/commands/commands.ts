@@ -34,6 +34,7 @@ export function createCommands(reached: Reached): Commands {
     playOrStop,
     playVoices,
     findWaysOut: reviewing.findWaysOut,
+    findRoom: reviewing.findRoom,
     connectKeyboard() {
       void connectKeyboards(actions);
     },

@@ -26,6 +26,7 @@ export interface Commands {
   readonly showPlace: (at: number) => void;
   readonly giveVoices: (voices: VoiceAssignment) => void;
   readonly findWaysOut: (finding: string) => void;
+  readonly findRoom: () => void;
   /** Takes up a teacher's own profile from a file. */
   readonly openProfile: (file: File) => void;
   readonly scrollToFinding: (id: string) => void;

@@ -4,8 +4,8 @@ import { cadencesByBar } from '../../src/report/chords.ts';
 import { strengthsOf } from '../../src/report/strengths.ts';
 import { summarise } from '../../src/report/summary.ts';
 import { toWorkOn } from '../../src/report/to-work-on.ts';
-import type { Ticks } from '../../src/score/time.ts';
 import type { Panel } from './context.ts';
+import { goTo } from './go-to.ts';
 
 export function summaryPanel(panel: Panel): TemplateResult {
   const { reviewed } = panel.state;
@@ -46,18 +46,4 @@ export function summaryPanel(panel: Panel): TemplateResult {
     <p>${summarise(review).sentence}</p>
     <p class="aside">The page sees notes, not taste. Your teacher decides what is good.</p>
   `;
-}
-
-function goTo({ actions, commands, state }: Panel, at: Ticks | undefined): TemplateResult | typeof nothing {
-  if (at === undefined) return nothing;
-  return html`<button
-    type="button"
-    class="place-link"
-    @click=${() => {
-      actions.setCaret(state.caret.voice, at);
-      commands.showPlace(at);
-    }}
-  >
-    Show
-  </button>`;
 }

@@ -8,6 +8,7 @@ import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
 import { givenQuestion } from './given.ts';
 import { marksPanel, printedList } from './marks.ts';
+import { stylePanel } from './style.ts';
 import { summaryPanel } from './summary.ts';
 import { textPanel } from './text.ts';
 import { toolsView } from './tools.ts';
@@ -18,6 +19,7 @@ const SIDE_PANELS: Readonly<
   Record<Side, { readonly name: string; readonly view: (panel: Panel) => TemplateResult }>
 > = {
   marks: { name: 'Marks', view: marksPanel },
+  style: { name: 'Style', view: stylePanel },
   text: { name: 'Text', view: textPanel },
   chord: { name: 'Chord', view: chordPanel },
   summary: { name: 'Summary', view: summaryPanel },

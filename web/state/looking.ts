@@ -11,6 +11,18 @@ export function setSide(state: PageState, side: Side): PageState {
   return { ...state, side };
 }
 
+/** Shows the bars that make a measure of style what it is; the same again hides them. */
+export function showMeasure(state: PageState, id: string): PageState {
+  return { ...state, measure: state.measure === id ? undefined : id };
+}
+
+/** Shows another of the places with room: the next, and after the last the first. */
+export function nextRoom(state: PageState): PageState {
+  const { room } = state;
+  if (room === undefined || room.rooms === 'asked' || room.rooms.length === 0) return state;
+  return { ...state, room: { ...room, shown: (room.shown + 1) % room.rooms.length } };
+}
+
 /** Opens a finding, with the caret on its last note; undefined lets the chosen one go. */
 export function choose(state: PageState, id: string | undefined): PageState {
   const finding = state.reviewed?.review.findings.find((each) => each.id === id);

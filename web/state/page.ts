@@ -6,14 +6,15 @@ import type { Review } from '../../src/review/review.ts';
 import type { Family } from '../../src/rules/rule.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
-import type { PlainWaysOut } from '../worker/orders.ts';
+import type { Room } from '../../src/style/room.ts';
+import type { PhrasePrecedents, PlainWaysOut } from '../worker/orders.ts';
 import type { History } from './work.ts';
 
 export const VIEWS = ['write', 'rules', 'check', 'shelf', 'help'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** What stands beside the stave. */
-export const SIDES = ['marks', 'text', 'chord', 'summary'] as const;
+export const SIDES = ['marks', 'style', 'text', 'chord', 'summary'] as const;
 export type Side = (typeof SIDES)[number];
 
 export interface Shown {
@@ -167,6 +168,12 @@ export interface PageState {
   readonly mixer: Mixer;
   readonly playing: Playing | undefined;
   readonly waysOut: AskedWaysOut | undefined;
+  /** How the model closed the exercise's phrases, and for which score that was asked. */
+  readonly precedents: { readonly phrases: readonly PhrasePrecedents[]; readonly of: Score } | undefined;
+  /** Places with room for what the style uses, shown one at a time, once they are asked for. */
+  readonly room: { readonly rooms: readonly Room[] | 'asked'; readonly shown: number } | undefined;
+  /** The measure of style whose bars are shown. */
+  readonly measure: string | undefined;
   readonly notice: Notice | undefined;
   /** Where the keeping of the work stands. */
   readonly kept: 'kept' | 'keeping' | 'not kept';

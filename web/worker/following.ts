@@ -7,6 +7,7 @@ import { createReviewer } from './reviewer.ts';
 
 export interface Reviewing {
   findWaysOut(finding: string): void;
+  findRoom(): void;
 }
 
 export function createReviewing(store: Store<PageState>): Reviewing {
@@ -27,12 +28,24 @@ export function createReviewing(store: Store<PageState>): Reviewing {
           ? { ...state, waysOut: ways && { finding, ways } }
           : state,
       ),
+    onPrecedents: (phrases, score) =>
+      store.update((state) =>
+        state.history.now.score === score ? { ...state, precedents: { phrases, of: score } } : state,
+      ),
+    onRoom: (rooms, score) =>
+      store.update((state) =>
+        state.history.now.score === score && state.room !== undefined
+          ? { ...state, room: { rooms, shown: 0 } }
+          : state,
+      ),
   });
 
   store.subscribe((state, before) => {
     const { score } = state.history.now;
     const otherScore = score !== before.history.now.score;
     const profile = chosenProfile(state.settings);
+    if (state.side === 'style' && (otherScore || before.side !== 'style'))
+      reviewer.precedents(score, profile);
     if (!otherScore && profile === chosenProfile(before.settings)) return;
     ordered = performance.now();
     reviewer.review(score, profile);
@@ -40,6 +53,11 @@ export function createReviewing(store: Store<PageState>): Reviewing {
   });
 
   return {
+    findRoom() {
+      const { history, settings, exercise } = store.get();
+      store.update((state) => ({ ...state, room: { rooms: 'asked', shown: 0 } }));
+      reviewer.room(history.now.score, chosenProfile(settings), exercise.locked);
+    },
     findWaysOut(finding) {
       const { history, settings, exercise } = store.get();
       store.update((state) => ({ ...state, waysOut: { finding, ways: 'asked' } }));
@@ -53,7 +71,7 @@ function lookNear(store: Store<PageState>, before: PageState): void {
   const began = performance.now();
   store.update((state) => {
     const { history, reviewed, settings } = state;
-    const cleared = { ...state, waysOut: undefined };
+    const cleared = { ...state, waysOut: undefined, room: undefined };
     if (reviewed === undefined || state.exercise.id !== before.exercise.id) return cleared;
     const near = reviewNear(history.now.score, chosenProfile(settings), before.caret.at);
     const findings = withNear(reviewed.review.findings, near);

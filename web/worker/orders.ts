@@ -4,6 +4,9 @@ import type { WaysOut } from '../../src/review/ways-out.ts';
 import type { Pitch } from '../../src/score/pitch.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import type { PhraseEnd } from '../../src/style/close.ts';
+import type { Precedents } from '../../src/style/precedents.ts';
+import type { Room } from '../../src/style/room.ts';
 import type { PlainReview } from './plain.ts';
 
 interface Ordered {
@@ -23,7 +26,16 @@ export interface WaysOutOrder extends Ordered {
   readonly locked: readonly VoiceName[];
 }
 
-export type Order = ReviewOrder | WaysOutOrder;
+export interface PrecedentsOrder extends Ordered {
+  readonly kind: 'precedents';
+}
+
+export interface RoomOrder extends Ordered {
+  readonly kind: 'room';
+  readonly locked: readonly VoiceName[];
+}
+
+export type Order = ReviewOrder | WaysOutOrder | PrecedentsOrder | RoomOrder;
 
 export interface ReviewAnswer {
   readonly kind: 'review';
@@ -50,4 +62,22 @@ export interface WaysOutAnswer {
   readonly ways: PlainWaysOut | undefined;
 }
 
-export type Answer = ReviewAnswer | WaysOutAnswer;
+/** How the model closed where this phrase's tune ends alike. */
+export interface PhrasePrecedents extends Pick<PhraseEnd, 'tune' | 'own'> {
+  readonly until: Ticks;
+  readonly found: Precedents;
+}
+
+export interface PrecedentsAnswer {
+  readonly kind: 'precedents';
+  readonly number: number;
+  readonly phrases: readonly PhrasePrecedents[];
+}
+
+export interface RoomAnswer {
+  readonly kind: 'room';
+  readonly number: number;
+  readonly rooms: readonly Room[];
+}
+
+export type Answer = ReviewAnswer | WaysOutAnswer | PrecedentsAnswer | RoomAnswer;

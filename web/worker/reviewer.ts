@@ -1,8 +1,9 @@
-/** Asks the workers for reviews and for ways out, each in a worker of its own so that neither waits for the other. */
+/** Asks the workers: one for reviews, one for what a person asks for, so that neither waits for the other. */
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
-import type { Answer, Order, PlainWaysOut } from './orders.ts';
+import type { Room } from '../../src/style/room.ts';
+import type { Answer, Order, PhrasePrecedents, PlainWaysOut } from './orders.ts';
 import { wholeReview } from './plain.ts';
 
 export interface Reviewer {
@@ -10,19 +11,28 @@ export interface Reviewer {
   review(score: Score, profile: Profile): void;
   /** Orders the ways out of a finding of the score's review; likewise. */
   waysOut(score: Score, profile: Profile, finding: string, locked: readonly VoiceName[]): void;
+  /** Orders what the model did where the tune's phrases end alike; likewise. */
+  precedents(score: Score, profile: Profile): void;
+  /** Orders the places with room for what the style uses; likewise. */
+  room(score: Score, profile: Profile, locked: readonly VoiceName[]): void;
 }
 
 export interface ReviewerEvents {
   readonly onReview: (review: Review, score: Score) => void;
   /** Undefined where the finding was gone. */
   readonly onWaysOut: (finding: string, ways: PlainWaysOut | undefined, score: Score) => void;
+  readonly onPrecedents: (phrases: readonly PhrasePrecedents[], score: Score) => void;
+  readonly onRoom: (rooms: readonly Room[], score: Score) => void;
 }
 
-export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewer {
+export function createReviewer(events: ReviewerEvents): Reviewer {
+  const { onReview, onWaysOut, onPrecedents, onRoom } = events;
   let number = 0;
   let reviewOrder: Order | undefined;
   let waysOrder: (Order & { kind: 'ways out' }) | undefined;
-  let waysWorker: Worker | undefined;
+  let precedentsOrder: Order | undefined;
+  let roomOrder: Order | undefined;
+  let askedWorker: Worker | undefined;
 
   const hear = ({ data }: MessageEvent<Answer>): void => {
     if (data.kind === 'review' && data.number === reviewOrder?.number) {
@@ -34,6 +44,9 @@ export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewe
     }
     if (data.kind === 'ways out' && data.number === waysOrder?.number)
       onWaysOut(waysOrder.finding, data.ways, waysOrder.score);
+    if (data.kind === 'precedents' && data.number === precedentsOrder?.number)
+      onPrecedents(data.phrases, precedentsOrder.score);
+    if (data.kind === 'room' && data.number === roomOrder?.number) onRoom(data.rooms, roomOrder.score);
   };
   const hire = (): Worker => {
     const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' });
@@ -41,6 +54,10 @@ export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewe
     return worker;
   };
   const reviewWorker = hire();
+  const asked = (): Worker => {
+    askedWorker ??= hire();
+    return askedWorker;
+  };
 
   return {
     review(score, profile) {
@@ -51,8 +68,17 @@ export function createReviewer({ onReview, onWaysOut }: ReviewerEvents): Reviewe
     waysOut(score, profile, finding, locked) {
       number++;
       waysOrder = { kind: 'ways out', number, score, profile, finding, locked };
-      waysWorker ??= hire();
-      waysWorker.postMessage(waysOrder);
+      asked().postMessage(waysOrder);
+    },
+    precedents(score, profile) {
+      number++;
+      precedentsOrder = { kind: 'precedents', number, score, profile };
+      asked().postMessage(precedentsOrder);
+    },
+    room(score, profile, locked) {
+      number++;
+      roomOrder = { kind: 'room', number, score, profile, locked };
+      asked().postMessage(roomOrder);
     },
   };
 }
