@@ -13,7 +13,6 @@ import {
 import { openScore } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
-import { strengthsOf } from '../../src/report/strengths.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Score } from '../../src/score/score.ts';
 
@@ -53,8 +52,7 @@ export default function reviewScript(task: ScriptTask): ScriptResult {
   if (!opened.ok) return { ...whose(task, ''), error: refusalOf(opened) };
   const brief = task.brief === undefined ? undefined : readBrief(task.brief).brief;
   const review = reviewScore(opened.score, task.profile);
-  const strengths = strengthsOf(review).map(({ sentence }) => sentence);
-  const facts = factsOf(review, strengths, brief?.score);
+  const facts = factsOf(review, brief?.score);
   return {
     ...whose(task, opened.score.title),
     facts,

@@ -62,4 +62,6 @@ export const MIGRATIONS: readonly string[] = [
   CREATE TABLE settings (name TEXT PRIMARY KEY, value TEXT NOT NULL);
   CREATE TABLE sessions (id TEXT PRIMARY KEY, expires INTEGER NOT NULL, session TEXT NOT NULL);
   `,
+  // Facts of version 2 leave given notes out: all scripts are reviewed again, decisions stay.
+  'UPDATE scripts SET again = 1',
 ];

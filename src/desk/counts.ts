@@ -1,16 +1,23 @@
 /** What a script shows besides its faults, in counts: the ground that a suggested level stands on. */
 import { z } from 'zod';
-import type { Analysis } from '../harmony/analysis.ts';
+import type { Analysis, Chord, Ornament } from '../harmony/analysis.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
 import { barAt } from '../score/place.ts';
-import { type Score, VOICES } from '../score/score.ts';
-import { crotchets } from '../score/time.ts';
+import type { Score } from '../score/score.ts';
+import { crotchets, type Ticks } from '../score/time.ts';
+import type { OwnWork } from './own-work.ts';
 
 /** As in the JSON review: crotchets from the start. */
 const time = z.number().min(0);
 const many = z.number().int().min(0);
+
+const chordBars = {
+  inverted: z.array(z.string()),
+  sevenths: z.array(z.string()),
+  chromatic: z.array(z.string()),
+};
 
 export const countsSchema = z.object({
   phrases: z.array(
@@ -37,24 +44,58 @@ export const countsSchema = z.object({
   }),
   /** Keys visited, each once, in order. */
   keys: z.array(z.string()),
-  /** Share of the beats of all four voices that is still to be written, 0 to 1. */
+  /** Share of what was to be written that is not written yet, 0 to 1. */
   unwritten: z.number().min(0).max(1),
+  /** Printed numbers of the bars in which each thing is, each once, in order. */
+  bars: z.object({ ornaments: z.record(z.string(), z.array(z.string())), ...chordBars }).exactOptional(),
 });
 export type Counts = z.infer<typeof countsSchema>;
 
-export function countsOf(review: Review): Counts {
+/** `review` as `ownWork` leaves it: what is given is nobody's merit. */
+export function countsOf({ review, unwritten }: OwnWork): Counts {
   const { analysis, score } = review;
-  const ornaments: Record<string, number> = {};
-  for (const { kind } of analysis.ornaments)
-    if (kind !== 'unclassified') ornaments[kind] = (ornaments[kind] ?? 0) + 1;
+  const ornaments = sound(review);
+  const kinds = [...new Set(ornaments.map(({ kind }) => kind))];
+  const barsOf = (places: readonly Ticks[]): string[] => [
+    ...new Set(places.map((at) => barAt(score, at).number)),
+  ];
+  const chordBarsOf = (counts: (chord: Chord) => boolean): string[] =>
+    barsOf(analysis.chords.filter(counts).map(({ at }) => at));
+  const of = (kind: string): Ornament[] => ornaments.filter((ornament) => ornament.kind === kind);
   return {
     phrases: phrases(analysis, score),
-    ornaments,
+    ornaments: Object.fromEntries(kinds.map((kind) => [kind, of(kind).length])),
     chords: chords(analysis),
     keys: [...new Set(analysis.keys.map((region) => printKey(region.key)))],
-    unwritten: unwritten(score),
+    unwritten,
+    bars: {
+      ornaments: Object.fromEntries(kinds.map((kind) => [kind, barsOf(of(kind).map(({ at }) => at))])),
+      inverted: chordBarsOf(isInverted),
+      sevenths: chordBarsOf(isSeventh),
+      chromatic: chordBarsOf(isChromatic),
+    },
   };
 }
+
+/** Ornaments that are what they should be: explained, resolved where they have to be, and questioned by no rule. */
+function sound({ analysis, findings }: Review): Ornament[] {
+  const questioned = new Set(
+    findings
+      .filter(({ severity }) => severity !== 'remark')
+      .flatMap(({ tones }) => tones.map(({ voice, at }) => `${voice}${at}`)),
+  );
+  return analysis.ornaments.filter(
+    ({ kind, tone, preparation, resolution }) =>
+      kind !== 'unclassified' &&
+      !questioned.has(`${tone.voice}${tone.at}`) &&
+      ((kind !== 'suspension' && kind !== 'retardation') ||
+        (preparation !== undefined && resolution !== undefined)),
+  );
+}
+
+const isInverted = ({ roman }: Chord): boolean => roman.inversion > 0;
+const isSeventh = ({ roman }: Chord): boolean => roman.seventh !== undefined;
+const isChromatic = ({ roman }: Chord): boolean => roman.applied !== undefined || roman.special !== undefined;
 
 function phrases(analysis: Analysis, score: Score): Counts['phrases'] {
   return analysis.phrases.map((phrase) => {
@@ -72,26 +113,16 @@ function phrases(analysis: Analysis, score: Score): Counts['phrases'] {
 
 function chords(analysis: Analysis): Counts['chords'] {
   const kinds: Record<string, number> = {};
-  let inverted = 0;
-  let sevenths = 0;
-  let chromatic = 0;
   for (const { roman, key } of analysis.chords) {
     const kind = numeral({ ...roman, inversion: 0 }, key);
     kinds[kind] = (kinds[kind] ?? 0) + 1;
-    if (roman.inversion > 0) inverted++;
-    if (roman.seventh !== undefined) sevenths++;
-    if (roman.applied !== undefined || roman.special !== undefined) chromatic++;
   }
-  return { all: analysis.chords.length, kinds, inverted, sevenths, chromatic };
-}
-
-function unwritten(score: Score): number {
-  let gaps = 0;
-  let all = 0;
-  for (const voice of VOICES)
-    for (const { kind, duration } of score.voices[voice]) {
-      all += duration;
-      if (kind === 'gap') gaps += duration;
-    }
-  return all === 0 ? 1 : gaps / all;
+  const count = (counts: (chord: Chord) => boolean): number => analysis.chords.filter(counts).length;
+  return {
+    all: analysis.chords.length,
+    kinds,
+    inverted: count(isInverted),
+    sevenths: count(isSeventh),
+    chromatic: count(isChromatic),
+  };
 }

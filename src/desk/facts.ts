@@ -5,16 +5,18 @@
 import { z } from 'zod';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
+import { strengthsOf } from '../report/strengths.ts';
 import type { Review } from '../review/review.ts';
 import type { Score } from '../score/score.ts';
 import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';
 import { countsOf, countsSchema } from './counts.ts';
 import { scriptFindingSchema, scriptFindings } from './finding.ts';
 import { likenessPrint, likenessPrintSchema } from './fingerprint.ts';
+import { ownWork } from './own-work.ts';
 
 export const factsSchema = z.object({
   /** Raised whenever the shape or its meaning changes: older ones are to be reviewed again. */
-  version: z.literal(1),
+  version: z.literal(2),
   title: z.string(),
   /** `G major`. */
   key: z.string(),
@@ -34,20 +36,22 @@ export type ScriptFacts = z.infer<typeof factsSchema>;
 /**
  * Reduces a review to what the desk keeps.
  *
- * @param given the notes that the brief gives, which are nobody's own work and so no sign of likeness
+ * @param given the notes that the brief gives: neither praised nor blamed, and no sign of likeness
  */
-export function factsOf(review: Review, strengths: readonly string[] = [], given?: Score): ScriptFacts {
+export function factsOf(whole: Review, given?: Score): ScriptFacts {
+  const own = ownWork(whole, given);
+  const { review } = own;
   const findings = scriptFindings(review);
   return {
-    version: 1,
+    version: 2,
     title: review.score.title,
     key: printKey(homeKey(review.analysis)),
     bars: review.score.bars.length,
     findings,
-    counts: countsOf(review),
+    counts: countsOf(own),
     boardBars: boardBars(review, findings),
     goodBars: goodBars(review),
     print: likenessPrint(review.score, given),
-    strengths: [...strengths],
+    strengths: strengthsOf(review).map(({ sentence }) => sentence),
   };
 }

@@ -60,21 +60,35 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
       };
     }
     case 'kinds of cadence': {
-      const kinds = tally(counts.phrases.flatMap(({ cadence }) => cadence ?? []));
-      return kindsOf(kinds, 'kind of cadence', 'kinds of cadence');
+      const closed = counts.phrases.filter(({ cadence }) => cadence !== undefined);
+      const barsOf = grouped(
+        closed,
+        ({ cadence }) => cadence!,
+        ({ lastBar }) => lastBar,
+      );
+      const kinds = tally(closed.map(({ cadence }) => cadence!));
+      return kindsOf(kinds, 'kind of cadence', 'kinds of cadence', barsOf);
     }
     case 'non-harmony notes a phrase': {
       const all = Object.values(counts.ornaments).reduce((sum, n) => sum + n, 0);
       return {
         value: all / phrases,
-        sentence: `${manyAtStart(all, 'non-harmony note')} in ${many(counts.phrases.length, 'phrase')}${listed(counts.ornaments)}: ${rounded(all / phrases)} a phrase.`,
+        sentence: `${manyAtStart(all, 'non-harmony note')} in ${many(counts.phrases.length, 'phrase')}${countedAs(counts.ornaments, counts.bars?.ornaments)}: ${rounded(all / phrases)} a phrase.`,
       };
     }
     case 'kinds of non-harmony note':
-      return kindsOf(counts.ornaments, 'kind of non-harmony note', 'kinds of non-harmony note');
+      return kindsOf(
+        counts.ornaments,
+        'kind of non-harmony note',
+        'kinds of non-harmony note',
+        counts.bars?.ornaments,
+      );
     case 'suspensions': {
       const value = counts.ornaments.suspension ?? 0;
-      return { value, sentence: `${manyAtStart(value, 'suspension')}.` };
+      return {
+        value,
+        sentence: `${manyAtStart(value, 'suspension')}${inBars(counts.bars?.ornaments.suspension)}.`,
+      };
     }
     case 'different chords':
       return kindsOf(asPrinted(counts.chords.kinds), 'different chord', 'different chords');
@@ -82,18 +96,18 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
       const { inverted, all } = counts.chords;
       return {
         value: all === 0 ? 0 : inverted / all,
-        sentence: `${inverted} of ${many(all, 'chord')} inverted.`,
+        sentence: `${inverted} of ${many(all, 'chord')} inverted${inBars(counts.bars?.inverted)}.`,
       };
     }
     case 'seventh chords':
       return {
         value: counts.chords.sevenths,
-        sentence: `${manyAtStart(counts.chords.sevenths, 'seventh chord')}.`,
+        sentence: `${manyAtStart(counts.chords.sevenths, 'seventh chord')}${inBars(counts.bars?.sevenths)}.`,
       };
     case 'chromatic chords':
       return {
         value: counts.chords.chromatic,
-        sentence: `${manyAtStart(counts.chords.chromatic, 'applied or chromatic chord')}.`,
+        sentence: `${manyAtStart(counts.chords.chromatic, 'applied or chromatic chord')}${inBars(counts.bars?.chromatic)}.`,
       };
     case 'keys visited':
       return {
@@ -133,7 +147,12 @@ function aPhrase(
   const where = `in ${many(ground.counts.phrases.length, 'phrase')}`;
   const value = found.length / phrases;
   if (found.length === 0) return { value, sentence: `No ${plural}${about} ${where}.` };
-  const names = listed(tally(found.map(({ name }) => name)));
+  const barsOf = grouped(
+    found,
+    ({ name }) => name,
+    ({ bar }) => bar,
+  );
+  const names = countedAs(tally(found.map(({ name }) => name)), barsOf);
   const byPhrase = each.length > 1 ? ` By phrase: ${each.join(', ')}.` : '';
   return {
     value,
@@ -160,9 +179,39 @@ function bars(first: string, last: string): string {
   return first === last ? `bar ${first}` : `bars ${first}–${last}`;
 }
 
-function kindsOf(kinds: Readonly<Record<string, number>>, one: string, several: string): Measured {
+function kindsOf(
+  kinds: Readonly<Record<string, number>>,
+  one: string,
+  several: string,
+  barsOf?: BarsByKind,
+): Measured {
   const value = Object.keys(kinds).length;
-  return { value, sentence: `${value === 0 ? 'No' : value} ${value === 1 ? one : several}${listed(kinds)}.` };
+  const kindWords = value === 1 ? one : several;
+  return { value, sentence: `${value === 0 ? 'No' : value} ${kindWords}${countedAs(kinds, barsOf)}.` };
+}
+
+type BarsByKind = Readonly<Record<string, readonly string[]>>;
+
+/** The bars of each kind, each bar once. */
+function grouped<T>(items: readonly T[], kind: (item: T) => string, bar: (item: T) => string): BarsByKind {
+  const bars: Record<string, string[]> = {};
+  for (const item of items) {
+    bars[kind(item)] ??= [];
+    const its = bars[kind(item)]!;
+    if (!its.includes(bar(item))) its.push(bar(item));
+  }
+  return bars;
+}
+
+/** The most bars that a sentence lists. */
+const MOST_BARS = 6;
+
+/** ` in bar 3`, ` in bars 1, 4 and 7`, ` in bars 1, 2, 3, 4, 5, 6 and others`; nothing where they are not known. */
+function inBars(numbers: readonly string[] = []): string {
+  if (numbers.length === 0) return '';
+  const shown = numbers.slice(0, MOST_BARS);
+  const all = numbers.length > shown.length ? [...shown, 'others'] : shown;
+  return numbers.length === 1 ? ` in bar ${numbers[0]}` : ` in bars ${inWords(all)}`;
 }
 
 /** Chords by their labels as a reader knows them: `vii°`, where plain text has `viio`. */
@@ -175,10 +224,11 @@ function asPrinted(chords: Readonly<Record<string, number>>): Record<string, num
 /** The most entries that a sentence lists. */
 const MOST_LISTED = 8;
 
-function listed(kinds: Readonly<Record<string, number>>): string {
+/** ` (7 × passing in bars 1 and 3, 1 × suspension in bar 4)`; nothing where there are none. */
+function countedAs(kinds: Readonly<Record<string, number>>, barsOf: BarsByKind = {}): string {
   const entries = Object.entries(kinds).sort((a, b) => b[1] - a[1]);
   if (entries.length === 0) return '';
-  const shown = entries.slice(0, MOST_LISTED).map(([kind, n]) => `${n} × ${kind}`);
+  const shown = entries.slice(0, MOST_LISTED).map(([kind, n]) => `${n} × ${kind}${inBars(barsOf[kind])}`);
   return ` (${shown.join(', ')}${entries.length > MOST_LISTED ? ' …' : ''})`;
 }
 

@@ -119,9 +119,8 @@ describe('a pupil’s sheet', () => {
   test('two strengths, and three things at most, faults first', () => {
     const script = scriptFrom(
       'key: C major\nmetre: 4/4\nS: C5 B4 C5*2 | D5 B4 C5*2! |\nA: G4 G4 A4*2 | A4 G4 E4*2 |\nT: E4 D4 E4*2 | D4 D4 C4*2 |\nB: C3 G3 A3*2 | F3 G3 C3*2! |',
-      ['One.', 'Two.', 'Three.'],
     );
-    const { strengths, toWorkOn } = feedbackFor(script.facts, script.findings);
+    const { strengths, toWorkOn } = feedbackFor({ strengths: ['One.', 'Two.', 'Three.'] }, script.findings);
     expect(strengths).toEqual(['One.', 'Two.']);
     expect(
       toWorkOn

@@ -15,7 +15,8 @@ describe('figures', () => {
   test('each is told so that a teacher can check it', () => {
     expect(measure('faults a phrase', ground(faulty), ['consecutives'])).toEqual({
       value: 2,
-      sentence: '2 faults (consecutives) in 1 phrase, 2 a phrase: 1 × Parallel fifths, 1 × Parallel octaves.',
+      sentence:
+        '2 faults (consecutives) in 1 phrase, 2 a phrase: 1 × Parallel fifths in bar 1, 1 × Parallel octaves in bar 1.',
     });
     expect(measure('phrases closed', ground(clean)).sentence).toBe('2 of 2 phrases end in a cadence.');
     expect(measure('phrases with a fault', ground(faulty), ['consecutives']).sentence).toBe(

@@ -22,10 +22,10 @@ export function scoreFrom(text: string): Score {
   return score;
 }
 
-export function scriptFrom(text: string, strengths: readonly string[] = []): TestScript {
+export function scriptFrom(text: string, given?: Score): TestScript {
   const score = scoreFrom(text);
   const review = reviewScore(score, CHORALE);
-  const facts = factsOf(review, strengths);
+  const facts = factsOf(review, given);
   return { score, review, facts, findings: applyDecisions('x', facts.findings, []).findings };
 }
 
