@@ -8,6 +8,7 @@ import { cadencesOf } from './reading/cadences.ts';
 import { readHarmonies } from './reading/harmonies.ts';
 import type { Harmony } from './reading/harmony.ts';
 import { ornamentsOf } from './reading/ornaments.ts';
+import type { PhraseWeights } from './reading/phrase-search.ts';
 import { phrasesOf } from './reading/phrases.ts';
 import { respell } from './reading/respelling.ts';
 import { romanOf } from './reading/roman.ts';
@@ -18,12 +19,13 @@ import { sixFourKind } from './reading/six-four.ts';
  * sounding) is left without a chord.
  *
  * @param weights what the reading weighs by; the committed table unless a bench has learnt another
+ * @param phraseWeights what phrase ends are weighed by where none is marked; likewise
  */
-export function analyse(written: Texture, weights?: Float64Array): Analysis {
+export function analyse(written: Texture, weights?: Float64Array, phraseWeights?: PhraseWeights): Analysis {
   const { texture: respelt, misspelt } = respell(written);
-  const bare = phrasesOf(respelt);
-  const found = bare.filter((phrase) => phrase.end === 'rhythm').map((phrase) => phrase.until);
-  const texture = withPhraseEnds(respelt, new Set(found));
+  const bare = phrasesOf(respelt, phraseWeights);
+  const unmarked = bare.filter(({ end }) => end === 'inferred' || end === 'set');
+  const texture = withPhraseEnds(respelt, new Set(unmarked.map(({ until }) => until)));
   const harmonies = readHarmonies(texture, bare, weights);
   const chords = chordsOf(texture, harmonies, bare);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);

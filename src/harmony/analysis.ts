@@ -124,8 +124,10 @@ export interface Phrase {
   readonly from: Ticks;
   /** The end of the sound under the fermata (or of the last bar). */
   readonly until: Ticks;
-  /** Why the phrase is taken to end here. */
-  readonly end: 'fermata' | 'final bar' | 'rhythm' | 'unfinished';
+  /** Where the melody's last note begins. */
+  readonly goal: Ticks;
+  /** Why the phrase is taken to end here: `set` by hand, `inferred` from the melody where nothing is marked. */
+  readonly end: 'fermata' | 'set' | 'inferred' | 'final bar' | 'unfinished';
   /** Index into `cadences`, where there is one. */
   readonly cadence?: number;
 }
@@ -137,7 +139,10 @@ export interface Misspelling {
 }
 
 export interface Analysis {
-  /** What sounds. Misspelt notes have the name they should have; the score in it is as written. */
+  /**
+   * What sounds. A phrase that ends unmarked `rests` in its last slice;
+   * misspelt notes have the name they should have. The score in it is as written.
+   */
   readonly texture: Texture;
   readonly misspelt: readonly Misspelling[];
   readonly phrases: readonly Phrase[];

@@ -204,11 +204,14 @@ function printWithOctave(note: Note, state: LineState): string {
   return printNoteName(note.pitch) + octave;
 }
 
+const PHRASE_SIGNS = { ends: "'", 'goes on': '~', unsaid: '' } as const;
+
 /** A tie over the barline is printed as "=" after it, so only ties inside the bar need a mark. */
 function marks(event: VoiceEvent, next: VoiceEvent | undefined): string {
   const tie = event.kind === 'note' && event.tied && next !== undefined ? '_' : '';
   const fermata = event.kind !== 'gap' && event.fermata ? '!' : '';
-  return tie + fermata;
+  const phrase = event.kind === 'note' ? PHRASE_SIGNS[event.phrase ?? 'unsaid'] : '';
+  return tie + fermata + phrase;
 }
 
 function printLength(duration: Ticks, beat: Ticks): string {

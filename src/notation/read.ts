@@ -7,7 +7,7 @@
  * header  = ("title" | "key" | "metre" | "tempo" | "upbeat" | "bar" | "ending") ":" value
  * voice   = ("S" | "A" | "T" | "B") ":" { item | barline }
  * barline = "|" | "||" | "|:" | ":|"
- * item    = sound { length | "!" | "_" }
+ * item    = sound { length | "!" | "_" | "'" | "~" }
  * sound   = pitch | "r" | "?" | "=" | "(" { (pitch | "r" | "?" | "=") { "!" | "_" } } ")"
  * pitch   = letter [ "#" | "##" | "b" | "bb" ] [ octave ]
  * length  = "*" number [ "/" number ] | "/" number
@@ -17,7 +17,8 @@
  *   `*3/2` one and a half. The sounds in a bracket share one beat equally, or as many as its length says: `(C5 D5 E5)*2`.
  * - An octave left out is that of the voice's last written note. Accidentals are always written: `F` is F natural.
  * - `=` holds the sound before it; after a barline it is tied to it. `_` ties a note to the next one.
- * - `r` is a rest, `?` a beat not written yet, `!` a fermata.
+ * - `r` is a rest, `?` a beat not written yet, `!` a fermata. `'` says that a phrase ends with this note of the
+ *   melody, `~` that none does; where neither they nor fermatas say so, the reading finds the ends itself.
  * - Lines of one voice follow on from each other. A new system begins where a letter comes round again; its voices
  *   begin where the voice of its first line stands, and a voice that lags has gaps up to there.
  * - `key` and `metre` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only

@@ -217,18 +217,21 @@ export class VoiceWriter {
     let rest = text;
     let [numerator, denominator] = [1, 1];
     let [length, fermata, tied] = [false, false, false];
+    let phrase: Suffix['phrase'];
     while (rest !== '') {
-      const match = /^(?:\*(\d{1,5})(?:\/(\d{1,5}))?|\/(\d{1,5})|(!)|(_))/.exec(rest);
+      const match = /^(?:\*(\d{1,5})(?:\/(\d{1,5}))?|\/(\d{1,5})|(!)|(_)|(')|(~))/.exec(rest);
       const values = match && [match[1], match[2], match[3]].map((v) => (v === undefined ? 1 : Number(v)));
       if (!match || values!.includes(0)) {
         this.text.problem(
           token.column + offset,
-          `"${excerpt(rest)}" after "${excerpt(token.text.slice(0, offset))}" could not be read; a length (*2, /2, *3/2), "!" for a fermata or "_" for a tie was expected.`,
+          `"${excerpt(rest)}" after "${excerpt(token.text.slice(0, offset))}" could not be read; a length (*2, /2, *3/2), "!" for a fermata, "_" for a tie, "'" for the end of a phrase or "~" where none ends was expected.`,
         );
         break;
       }
       if (match[4]) fermata = true;
       else if (match[5]) tied = true;
+      else if (match[6]) phrase = 'ends';
+      else if (match[7]) phrase = 'goes on';
       else {
         numerator *= values![0]!;
         denominator *= values![1]! * values![2]!;
@@ -237,12 +240,13 @@ export class VoiceWriter {
       offset += match[0].length;
       rest = rest.slice(match[0].length);
     }
-    return { numerator, denominator, length, fermata, tied };
+    return { numerator, denominator, length, fermata, tied, ...(phrase === undefined ? {} : { phrase }) };
   }
 
   private sound(token: Token, duration: Ticks, suffix: Suffix, length: number): void {
     const place = { line: this.text.line, column: token.column, length };
-    const fermata = suffix.fermata;
+    const { fermata } = suffix;
+    const phrase = suffix.phrase === undefined ? {} : { phrase: suffix.phrase };
     switch (token.text) {
       case 'r':
         this.append({ kind: 'rest', duration, fermata, ...place });
@@ -256,7 +260,7 @@ export class VoiceWriter {
     }
     const pitch = this.pitch(token);
     if (pitch === undefined) this.append({ kind: 'gap', duration, ...place });
-    else this.append({ kind: 'note', duration, pitch, fermata, tied: suffix.tied, ...place });
+    else this.append({ kind: 'note', duration, pitch, fermata, tied: suffix.tied, ...phrase, ...place });
   }
 
   private hold(
@@ -279,6 +283,7 @@ export class VoiceWriter {
       bar.ticks += duration;
       if (suffix.fermata) here.fermata = true;
       if (suffix.tied) here.tied = true;
+      if (suffix.phrase !== undefined) here.phrase = suffix.phrase;
     } else {
       if (before.kind === 'note') before.tied = true;
       this.append({
@@ -287,6 +292,7 @@ export class VoiceWriter {
         ...(before.pitch ? { pitch: before.pitch } : {}),
         fermata: suffix.fermata,
         tied: suffix.tied,
+        ...(suffix.phrase === undefined ? {} : { phrase: suffix.phrase }),
         ...place,
       });
     }
@@ -346,6 +352,7 @@ interface Suffix {
   readonly length: boolean;
   readonly fermata: boolean;
   readonly tied: boolean;
+  readonly phrase?: 'ends' | 'goes on';
 }
 
 /** A piece of the text for a complaint, cut where it is long. */

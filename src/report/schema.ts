@@ -108,7 +108,7 @@ export const jsonReviewSchema = z.object({
   chords: z.array(chordSchema),
   keys: z.array(z.object({ from: crotchets, until: crotchets, key: keyName })),
   ornaments: z.array(ornamentSchema),
-  /** Phrases end at fermatas, or where rhythm and bars say so. */
+  /** Phrases end at fermatas (`fermata`), where somebody said so (`set`), or where the melody seems to (`inferred`). */
   phrases: z.array(z.object({ from: crotchets, until: crotchets, end: z.string() })),
   cadences: z.array(cadenceSchema),
   findings: z.array(findingSchema),

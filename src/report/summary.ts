@@ -3,6 +3,7 @@
 import { listed } from '../english/words.ts';
 import type { Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
+import { barAt } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
 import type { JsonReview } from './schema.ts';
@@ -24,7 +25,7 @@ export function summarise(review: Review): JsonReview['summary'] {
     byRule,
     unwritten,
     switchedOff: [...review.switchedOff],
-    sentence: sentence(bySeverity, unwritten),
+    sentence: sentence(bySeverity, unwritten) + inferredEnds(review),
   };
 }
 
@@ -32,6 +33,15 @@ function unwrittenTicks(review: Review): number {
   return VOICES.flatMap((voice) => review.score.voices[voice])
     .filter((event) => event.kind === 'gap')
     .reduce((sum, gap) => sum + gap.duration, 0);
+}
+
+/** Told once, since cadences and much else hang on it. */
+function inferredEnds({ analysis, score }: Review): string {
+  const ends = analysis.phrases.filter(({ end }) => end === 'inferred');
+  if (ends.length === 0) return '';
+  const bars = [...new Set(ends.map(({ goal }) => barAt(score, goal).number))];
+  const where = bars.length === 1 ? `bar ${bars[0]}` : `bars ${listed(bars)}`;
+  return ` Where no pause is marked, phrases were taken to end in ${where}.`;
 }
 
 function sentence(counts: Readonly<Record<Severity, number>>, unwritten: number): string {

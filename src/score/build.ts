@@ -27,6 +27,7 @@ export interface DraftEvent {
   readonly pitch?: Pitch;
   readonly tied?: boolean;
   readonly fermata?: boolean;
+  readonly phrase?: 'ends' | 'goes on';
   readonly lyrics?: readonly string[];
   readonly grace?: readonly Pitch[];
 }
@@ -225,6 +226,7 @@ function settle(event: DraftEvent, at: Ticks): Note | Rest {
     pitch: event.pitch,
     ...(event.tied ? { tied: true as const } : {}),
     ...fermata,
+    ...(event.phrase === undefined ? {} : { phrase: event.phrase }),
     ...(event.lyrics && event.lyrics.length > 0 ? { lyrics: event.lyrics } : {}),
     ...(event.grace && event.grace.length > 0 ? { grace: event.grace } : {}),
   };

@@ -22,6 +22,8 @@ export function byVoice<T>(make: (voice: VoiceName) => T): Record<VoiceName, T> 
 export interface EventMarks {
   /** A fermata stands over this note or rest. */
   readonly fermata?: true;
+  /** Somebody said that a phrase ends with this note, or that none does, whatever fermata or long note there is. */
+  readonly phrase?: 'ends' | 'goes on';
 }
 
 /** A written note; a sound held over a barline is two notes, the first of them `tied`. */

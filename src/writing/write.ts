@@ -222,6 +222,22 @@ export function toggleFermata(score: Score, voices: readonly VoiceName[], at: Ti
   };
 }
 
+/** Says that a phrase ends with the melody's note at a moment, or that none does, whatever is marked there. */
+export function sayPhraseEnd(score: Score, at: Ticks, ends: boolean): Change {
+  const voice = VOICES.find((v) => score.voices[v].some(({ kind }) => kind === 'note')) ?? 'S';
+  const here = eventAt(score, voice, at);
+  if (here?.kind !== 'note') return refused('There is no note of the melody here to end a phrase with.');
+  const changed = mapEvents(score, voice, (other) =>
+    other.at === here.at && other.kind === 'note' ? { ...other, phrase: ends ? 'ends' : 'goes on' } : other,
+  );
+  const place = printPlace(placeAt(score, here.at));
+  return {
+    kind: 'changed',
+    score: changed,
+    said: `${place}: ${ends ? 'a phrase ends' : 'no phrase ends'} here`,
+  };
+}
+
 /** Gives the note or rest at a moment another length; what it no longer fills is left open. */
 export function setLength(score: Score, voice: VoiceName, at: Ticks, length: Ticks): Change {
   const here = eventAt(score, voice, at);

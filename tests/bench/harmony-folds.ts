@@ -1,8 +1,10 @@
 /** The tunes dealt out over folds, and a table for each learnt from the other folds. */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { FEATURES } from '../../src/harmony/reading/model/layout.ts';
+import type { PhraseWeights } from '../../src/harmony/reading/phrase-search.ts';
 import type { Piece } from './harmony-corpus.ts';
 import { learn, TRAINING } from './harmony-learning.ts';
+import { learnPhrases } from './phrase-learning.ts';
 
 export const FOLDS = 5;
 
@@ -25,6 +27,15 @@ export function foldWeights(pieces: readonly Piece[]): Map<string, Float64Array>
     process.stderr.write(`fold ${fold + 1} of ${FOLDS}\n`);
     return table;
   });
+  return new Map(pieces.map(({ name }) => [name, tables[folds.get(name)!]!]));
+}
+
+/** For each piece, by name, what to weigh phrase ends by, learnt from the other folds. */
+export function foldPhraseWeights(pieces: readonly Piece[]): Map<string, PhraseWeights> {
+  const folds = foldOf(pieces);
+  const tables = Array.from({ length: FOLDS }, (_, fold) =>
+    learnPhrases(pieces.filter(({ name }) => folds.get(name) !== fold)),
+  );
   return new Map(pieces.map(({ name }) => [name, tables[folds.get(name)!]!]));
 }
 

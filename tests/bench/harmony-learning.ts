@@ -1,8 +1,8 @@
 /** Structured averaged perceptron over the features of `src/harmony/reading/model`. */
 
-import type { Grid } from '../../src/harmony/reading/model/grid.ts';
+import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
 import { keyFeatures, phraseNotes } from '../../src/harmony/reading/model/keys.ts';
-import { FEATURES } from '../../src/harmony/reading/model/layout.ts';
+import { FEATURES, FEW_MEMBERS } from '../../src/harmony/reading/model/layout.ts';
 import { type Handicap, type Span, search } from '../../src/harmony/reading/model/search.ts';
 import {
   bassFeatures,
@@ -18,8 +18,12 @@ import {
   standingAfter,
   stepFeatures,
 } from '../../src/harmony/reading/model/transition.ts';
+import { phrasesOf } from '../../src/harmony/reading/phrases.ts';
+import type { VoiceName } from '../../src/score/score.ts';
+import { textureOf } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { type HumanLabel, labelInversion, type Piece } from './harmony-corpus.ts';
+import { withoutVoices } from './pupils/thin.ts';
 
 /** The label that holds at each atom's middle; the nearest one before where a chord has no type of ours. */
 export function atomLabels(piece: Piece): HumanLabel[] {
@@ -117,6 +121,10 @@ export const TRAINING: Training = {
 
 /** Learns weights from the pieces. Deterministic: the same pieces give the same weights. */
 export function learn(pieces: readonly Piece[], training: Training): Float64Array {
+  return learnFewVoices(pieces, learnWhole(pieces, training), training);
+}
+
+function learnWhole(pieces: readonly Piece[], training: Training): Float64Array {
   const lessons = pieces.map((piece): Lesson => {
     const features = new Map<number, number>();
     addFeatures(piece.grid, humanPath(piece), 1, features);
@@ -137,9 +145,43 @@ interface Lesson {
   readonly features: ReadonlyMap<number, number>;
 }
 
+/** How the weights for few voices are learnt. */
+const THIN_EPOCHS = 2;
+/** What is taken away in turn. */
+const THINNINGS: readonly (readonly VoiceName[])[] = [['T'], ['A', 'T'], ['A'], ['A', 'T']];
+
+/**
+ * The table with its families for few voices learnt too, from the same pieces with voices taken away. Nothing else in
+ * it changes: what all four voices sing is read as before.
+ */
+export function learnFewVoices(
+  pieces: readonly Piece[],
+  base: Float64Array,
+  training: Training,
+): Float64Array {
+  const lessons = pieces.flatMap((piece) =>
+    THINNINGS.map((voices): Lesson => {
+      const { score } = piece.texture;
+      const texture = textureOf(withoutVoices(score, voices));
+      const thinned = { ...piece, texture, grid: gridOf(texture, phrasesOf(texture)) };
+      const features = new Map<number, number>();
+      addFeatures(thinned.grid, humanPath(thinned), 1, features);
+      return { piece: thinned, atoms: atomLabels(thinned), features };
+    }),
+  );
+  return learnOnce(lessons, { ...training, epochs: THIN_EPOCHS }, 1, { base, from: FEW_MEMBERS });
+}
+
 /** An averaged perceptron whose steps shrink for features that have moved much (AdaGrad). */
-function learnOnce(lessons: readonly Lesson[], training: Training, seed: number): Float64Array {
+function learnOnce(
+  lessons: readonly Lesson[],
+  training: Training,
+  seed: number,
+  start?: { readonly base: Float64Array; readonly from: number },
+): Float64Array {
   const weights = new Float64Array(FEATURES);
+  if (start !== undefined) weights.set(start.base);
+  const first = start?.from ?? 0;
   const sum = new Float64Array(FEATURES);
   const squares = new Float64Array(FEATURES);
   const random = seeded(seed);
@@ -150,11 +192,11 @@ function learnOnce(lessons: readonly Lesson[], training: Training, seed: number)
       const delta = new Map(features);
       addFeatures(piece.grid, path, -1, delta);
       for (const [index, value] of delta) {
-        if (value === 0) continue;
+        if (value === 0 || index < first) continue;
         squares[index]! += value * value;
         weights[index]! += value / Math.sqrt(1 + squares[index]!);
       }
-      for (let i = 0; i < FEATURES; i++) {
+      for (let i = first; i < FEATURES; i++) {
         if (weights[i] === 0) continue;
         weights[i]! *= 1 - training.decay;
         sum[i]! += weights[i]!;
@@ -162,7 +204,9 @@ function learnOnce(lessons: readonly Lesson[], training: Training, seed: number)
       steps++;
     }
   }
-  return sum.map((total) => total / steps);
+  const learnt = sum.map((total) => total / steps);
+  if (start !== undefined) learnt.set(start.base.subarray(0, first));
+  return learnt;
 }
 
 /** Atoms that share one draw of the noise on a key: about a bar. */

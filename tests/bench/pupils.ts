@@ -5,8 +5,9 @@
  * by a word of their titles. Every chorale is read with weights learnt from other tunes only; `--committed` takes the
  * committed table, which has seen them all, and is quicker.
  */
+import type { PhraseWeights } from '../../src/harmony/reading/phrase-search.ts';
 import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
-import { foldWeights } from './harmony-folds.ts';
+import { foldPhraseWeights, foldWeights } from './harmony-folds.ts';
 import { SECTIONS } from './pupils/list.ts';
 import type { Bench } from './pupils/section.ts';
 
@@ -19,12 +20,19 @@ const pieces: Piece[] = corpusPresent() ? readCorpus() : [];
 
 /** The five tables are learnt when the first section asks for one: some minutes. */
 let tables: ReadonlyMap<string, Float64Array> | undefined;
+let phraseTables: ReadonlyMap<string, PhraseWeights> | undefined;
+const committed = process.argv.includes('--committed');
 const bench: Bench = {
   pieces,
   weightsFor: (piece) => {
-    if (process.argv.includes('--committed')) return undefined;
+    if (committed) return undefined;
     tables ??= foldWeights(pieces);
     return tables.get(piece.name);
+  },
+  phraseWeightsFor: (piece) => {
+    if (committed) return undefined;
+    phraseTables ??= foldPhraseWeights(pieces);
+    return phraseTables.get(piece.name);
   },
 };
 

@@ -127,13 +127,13 @@ describe('complaints name the place, what stood there and what was expected', ()
       'S: C4*x',
       1,
       6,
-      '"*x" after "C4" could not be read; a length (*2, /2, *3/2), "!" for a fermata or "_" for a tie was expected.',
+      `"*x" after "C4" could not be read; a length (*2, /2, *3/2), "!" for a fermata, "_" for a tie, "'" for the end of a phrase or "~" where none ends was expected.`,
     ],
     [
       'S: C4/0',
       1,
       6,
-      '"/0" after "C4" could not be read; a length (*2, /2, *3/2), "!" for a fermata or "_" for a tie was expected.',
+      `"/0" after "C4" could not be read; a length (*2, /2, *3/2), "!" for a fermata, "_" for a tie, "'" for the end of a phrase or "~" where none ends was expected.`,
     ],
     [
       'S: C4/11',

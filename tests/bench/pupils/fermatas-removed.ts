@@ -35,7 +35,7 @@ interface Heard {
   agreement: Agreement;
 }
 
-function measure({ pieces, weightsFor }: Bench): Row[] {
+function measure({ pieces, weightsFor, phraseWeightsFor }: Bench): Row[] {
   // A piece without any fermata has nothing to be compared with.
   const marked = pieces.filter(({ texture }) => texture.slices.some(({ fermata }) => fermata));
   const full: Heard = { beats: 0, faults: 0, queries: 0, agreement: NOTHING };
@@ -45,7 +45,11 @@ function measure({ pieces, weightsFor }: Bench): Row[] {
   for (const piece of marked) {
     const weights = weightsFor(piece);
     const withMarks = analyse(piece.texture, weights);
-    const without = analyse(textureOf(withoutFermatas(piece.texture.score)), weights);
+    const without = analyse(
+      textureOf(withoutFermatas(piece.texture.score)),
+      weights,
+      phraseWeightsFor(piece),
+    );
     listen(full, piece, withMarks);
     listen(bare, piece, without);
     places = count(places, placesOf(withMarks), placesOf(without));

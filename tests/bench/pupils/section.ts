@@ -1,4 +1,5 @@
 /** What a part of `npm run bench:pupils` is: rows of figures, each beside what it should reach. */
+import type { PhraseWeights } from '../../../src/harmony/reading/phrase-search.ts';
 import type { Piece } from '../harmony-corpus.ts';
 
 /** What the sections measure on. */
@@ -7,6 +8,8 @@ export interface Bench {
   readonly pieces: readonly Piece[];
   /** The table to read a piece with: learnt from other tunes, or the committed one where that was asked for. */
   readonly weightsFor: (piece: Piece) => Float64Array | undefined;
+  /** What to weigh phrase ends by; likewise. */
+  readonly phraseWeightsFor: (piece: Piece) => PhraseWeights | undefined;
 }
 
 export interface Row {

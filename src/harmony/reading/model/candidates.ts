@@ -6,6 +6,9 @@ import { type ChordScorer, memberAt, type Segment } from './segment.ts';
 /** Chords tried with the weights, and chords kept for the search. */
 const TRIED = 10;
 const KEPT = 5;
+/** The same where voices are silent or still to be written. */
+const FEW_TRIED = 20;
+const FEW_KEPT = 10;
 /** Places on the line of fifths are stored from this one up. */
 const LOWEST = 40;
 const PLACES = 80;
@@ -74,18 +77,19 @@ const OTHER_THIRD = Int8Array.from(CHORD_TYPES, ({ offsets }) =>
 export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Candidates {
   // Imports are read once: loaders that compile modules as they go make every later read a call.
   const member = memberAt;
-  const [below, types, nowhere, room] = [LOWEST, CHORD_TYPES.length, NOWHERE, TRIED];
+  const [below, types, nowhere] = [LOWEST, CHORD_TYPES.length, NOWHERE];
+  let room = TRIED;
   const [offsets, reach, rarity, rootsBelow] = [OFFSETS, REACH, RARITY, ROOT_BELOW];
   const [otherThird, fullBeat] = [OTHER_THIRD, CROTCHET];
   const lengths = new Float64Array(PLACES);
-  const tried = ranked(TRIED);
-  const kept = ranked(KEPT);
+  const tried = ranked(FEW_TRIED);
+  const kept = ranked(FEW_KEPT);
   const found: Candidates = {
     count: 0,
-    root: new Int8Array(KEPT * 2),
-    type: new Int8Array(KEPT * 2),
-    inversion: new Int8Array(KEPT * 2),
-    score: new Float64Array(KEPT * 2),
+    root: new Int8Array(FEW_KEPT * 2),
+    type: new Int8Array(FEW_KEPT * 2),
+    inversion: new Int8Array(FEW_KEPT * 2),
+    score: new Float64Array(FEW_KEPT * 2),
   };
   const rootSeen = new Uint8Array(PLACES);
   return () => {
@@ -93,6 +97,8 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
     tried.count = 0;
     kept.count = 0;
     found.count = 0;
+    const full = segment.grid.few[segment.from]! < 0;
+    room = full ? TRIED : FEW_TRIED;
     let total = 0;
     let places = 0;
     for (let i = 0; i < segment.tones; i++) {
@@ -105,7 +111,13 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
     // A cluster that no chord fits must still be read as something.
     if (tried.count === 0) tryRoots(total, places, true);
     for (let i = 0; i < tried.count; i++)
-      rank(kept, KEPT, tried.root[i]!, tried.type[i]!, scorer.chord(tried.root[i]!, tried.type[i]!));
+      rank(
+        kept,
+        full ? KEPT : FEW_KEPT,
+        tried.root[i]!,
+        tried.type[i]!,
+        scorer.chord(tried.root[i]!, tried.type[i]!),
+      );
     for (let i = 0; i < kept.count; i++) withInversions(kept.root[i]!, kept.type[i]!, kept.score[i]!);
     return found;
   };

@@ -190,5 +190,12 @@ export const PHRASE_BASS = family('last bass of a phrase', MODES, notes);
 export const PHRASE_TOP = family('last melody note of a phrase', MODES, notes);
 export const HOME_BASS = family('last bass of all', MODES, notes);
 
+/** Where fewer than four voices sound: the same facts once more, since a missing voice changes what they are worth. */
+const FEW = ['two', 'three'] as const;
+export const FEW_MEMBERS = family('few voices: members present', FEW, types, masks);
+export const FEW_KIND = family('few voices: tone by kind', FEW, ROLES.slice(0, 5), KINDS, ACCENTS);
+export const FEW_SEGMENT = family('few voices: segment', FEW, SPANS, strengths);
+export const FEW_CHORD = family('few voices: chord in key', FEW, MODES, TURNED);
+
 export const FAMILIES: readonly Family[] = families;
 export const FEATURES = total;

@@ -7,7 +7,7 @@
 import { candidateFinder } from './candidates.ts';
 import type { Grid } from './grid.ts';
 import { type KeyNumber, keyScores } from './keys.ts';
-import { CHORD_IN_KEY, CHORD_PLACE, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
+import { CHORD_IN_KEY, CHORD_PLACE, FEW_CHORD, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
 import type { End, Start } from './path.ts';
 import { chordScorer, LONGEST, loadSegment, newSegment, spanFeatures } from './segment.ts';
 import { stepScorer } from './step-scorer.ts';
@@ -30,6 +30,8 @@ export interface Handicap {
 const KEPT = 8;
 /** Chords that fit a segment so much worse than the best are not tried. */
 const MARGIN = 3;
+/** The same where voices are silent or still to be written: much is left open there. */
+const FEW_MARGIN = 6;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 export const STRANGE_COST = 6;
 
@@ -58,7 +60,7 @@ export function bestReading(
   const ends: End[][] = Array.from({ length: grid.atoms + 1 }, () => []);
   // Imports are read once: loaders that compile modules as they go make every later read a call.
   const [inKey, byPlace, phraseChord] = [CHORD_IN_KEY, CHORD_PLACE, PHRASE_CHORD];
-  const [firstChord, lastChord] = [FIRST_CHORD, LAST_CHORD];
+  const [firstChord, lastChord, fewChord] = [FIRST_CHORD, LAST_CHORD, FEW_CHORD];
   const [width, indexOf] = [VOCABULARY, vocabularyIndex];
 
   /** Lets a chord begin: tries each of its lengths from the best ways into it. */
@@ -95,6 +97,7 @@ export function bestReading(
   for (let at = 0; at < grid.atoms; at++) {
     step.arriveAt(at, ends[at]!);
     const place = placeClass(grid, at);
+    const few = grid.few[at]!;
     for (const trial of trialsAt(at)) {
       const { root, type, inversion } = trial.chord;
       step.tryChord(trial.chord);
@@ -103,6 +106,7 @@ export function bestReading(
         const v = indexOf(mode, root - tonic, type);
         const row = mode * width + v;
         let placed = weights[inKey + row * 4 + inversion]! + weights[byPlace + row * 3 + place]!;
+        if (few >= 0) placed += weights[fewChord + ((few * 2 + mode) * width + v) * 4 + inversion]!;
         if (v === STRANGE) placed -= STRANGE_COST;
         if (at === 0) {
           begin(trial, key, placed + weights[firstChord + row]!, row, at, undefined);
@@ -129,20 +133,21 @@ function trialFinder(
   const segment = newSegment(grid);
   const scorer = chordScorer(segment, weights);
   const find = candidateFinder(segment, scorer);
-  const buffer = new Int32Array(2);
+  const buffer = new Int32Array(4);
   return (at) => {
     const trials = new Map<number, Trial>();
     const limit = longest(grid, at);
     for (let to = at + 1; to <= limit; to++) {
       loadSegment(segment, at, to);
       scorer.prepare();
-      spanFeatures(segment, buffer, 0);
-      const spanScore = weights[buffer[0]!]! + weights[buffer[1]!]!;
+      let spanScore = 0;
+      for (let i = spanFeatures(segment, buffer, 0) - 1; i >= 0; i--) spanScore += weights[buffer[i]!]!;
       const found = find();
       let top = Number.NEGATIVE_INFINITY;
       for (let i = 0; i < found.count; i++) top = Math.max(top, found.score[i]!);
+      const margin = grid.few[at]! < 0 ? MARGIN : FEW_MARGIN;
       for (let i = 0; i < found.count; i++) {
-        if (found.score[i]! < top - MARGIN) continue;
+        if (found.score[i]! < top - margin) continue;
         const root = found.root[i]!;
         const type = found.type[i]!;
         const inversion = found.inversion[i]!;

@@ -11,6 +11,9 @@ import {
   BASS_PLACE,
   BASSES,
   BOUNDARY,
+  FEW_KIND,
+  FEW_MEMBERS,
+  FEW_SEGMENT,
   LATER_BASS,
   LENGTHS,
   MEMBERS_AT_START,
@@ -147,6 +150,7 @@ export function chordFeatures(
   n: number,
 ): number {
   const seventhMatters = CHORD_TYPES[type]!.offsets.length > 3;
+  const few = segment.grid.few[segment.from]!;
   let present = 0;
   let atStart = 0;
   let o = n;
@@ -173,6 +177,7 @@ export function chordFeatures(
     out[o++] = TONE_SHAPE + detailed * SHAPES + shape;
     out[o++] = TONE_PLACE + (detailed * ACCENT_COUNT + accent) * LENGTH_COUNT + length;
     out[o++] = TONE_KIND + (role * KIND_COUNT + kind) * ACCENT_COUNT + accent;
+    if (few >= 0) out[o++] = fewKind(few, role, kind, accent);
     if (i >= segment.bassFrom && i < segment.bassTo)
       out[o++] = BASS_PLACE + (role * ACCENT_COUNT + accent) * LENGTH_COUNT + length;
     if (seventhMatters && member === 3)
@@ -180,7 +185,12 @@ export function chordFeatures(
   }
   out[o++] = MEMBERS_PRESENT + type * 16 + present;
   out[o++] = MEMBERS_AT_START + type * 16 + atStart;
+  if (few >= 0) out[o++] = FEW_MEMBERS + (few * TYPES + type) * 16 + present;
   return o;
+}
+
+function fewKind(few: number, role: number, kind: number, accent: number): number {
+  return FEW_KIND + ((few * 5 + role) * KIND_COUNT + kind) * ACCENT_COUNT + accent;
 }
 
 /** Features of taking `inversion` as the chord's position. */
@@ -249,7 +259,10 @@ export function spanFeatures(segment: Segment, out: Int32Array, n: number): numb
     } else bass = 0;
   }
   out[n + 1] = BOUNDARY + (start * 5 + bass) * 5 + attacks;
-  return n + 2;
+  const few = grid.few[from]!;
+  if (few < 0) return n + 2;
+  out[n + 2] = FEW_SEGMENT + (few * SPANS.length + span) * 5 + start;
+  return n + 3;
 }
 
 const ROLE_COUNT = 8;
@@ -272,10 +285,12 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
   // Imports are read once: loaders that compile modules as they go make every later read a call.
   const [shapeFrom, placeFrom, kindFrom, bassFrom] = [TONE_SHAPE, TONE_PLACE, TONE_KIND, BASS_PLACE];
   const [seventhFrom, presentFrom, startFrom] = [SEVENTH_KIND, MEMBERS_PRESENT, MEMBERS_AT_START];
+  const [fewMembers, kindOfFew] = [FEW_MEMBERS, fewKind];
   const kindOfShape = KIND_OF_SHAPE;
   const worth = new Float64Array(ROOM * ROLE_COUNT);
   const buffer = new Int32Array(4);
   const prepare = () => {
+    const few = segment.grid.few[segment.from]!;
     for (let i = 0; i < segment.tones; i++) {
       const shape = segment.shape[i]!;
       const accent = segment.accent[i]!;
@@ -289,6 +304,7 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
           weights[placeFrom + detailed * ACCENT_COUNT * LENGTH_COUNT + place]! +
           weights[kindFrom + role * KIND_COUNT * ACCENT_COUNT + kind]!;
         if (inBass) score += weights[bassFrom + role * ACCENT_COUNT * LENGTH_COUNT + place]!;
+        if (few >= 0) score += weights[kindOfFew(few, role, kindOfShape[shape]!, accent)]!;
         worth[i * ROLE_COUNT + detailed] = score;
       }
     }
@@ -316,7 +332,11 @@ export function chordScorer(segment: Segment, weights: Float64Array): ChordScore
         score += weights[seventhFrom + (type * KIND_COUNT + kind) * ACCENT_COUNT + segment.accent[i]!]!;
       }
     }
-    if ((present & 1) === 0 && segment.grid.sounding[segment.from]! < 3) score -= ROOTLESS_COST;
+    const few = segment.grid.few[segment.from]!;
+    if (few >= 0) {
+      score += weights[fewMembers + (few * TYPES + type) * 16 + present]!;
+      if ((present & 1) === 0 && few === 0) score -= ROOTLESS_COST;
+    }
     return score + weights[presentFrom + type * 16 + present]! + weights[startFrom + type * 16 + atStart]!;
   };
   const bass = (root: number, type: number, inversion: number): number => {

@@ -9,6 +9,7 @@ import {
   CHORD_IN_KEY,
   CHORD_PLACE,
   CONFIRMED,
+  FEW_CHORD,
   FIRST_CHORD,
   KEY_CHANGE,
   KEY_DISTANCE,
@@ -172,6 +173,8 @@ export function placedFeatures(
   if (from === 0) out[o++] = FIRST_CHORD + row;
   if (to === grid.atoms) out[o++] = LAST_CHORD + row;
   if (grid.phraseEnd[to - 1]) out[o++] = PHRASE_CHORD + row;
+  const few = grid.few[from]!;
+  if (few >= 0) out[o++] = FEW_CHORD + (few * 2 * VOCABULARY + row) * 4 + chord.inversion;
   return o;
 }
 
