@@ -9,7 +9,7 @@
  * least together: 6:00
  * ```
  */
-import { type ExtraHeader, type Problem, printNotation, readNotation } from '../notation/index.ts';
+import { type ExtraHeader, hasHeader, type Problem, printNotation, readNotation } from '../notation/index.ts';
 import {
   type ByVoice,
   byVoice,
@@ -43,7 +43,7 @@ export const BRIEF_HEADERS = ['task', 'profile', 'least length', 'least together
 
 /** True where a text has one of the headers that only a brief has. */
 export function isBrief(text: string): boolean {
-  return new RegExp(`^\\s*(${BRIEF_HEADERS.join('|')})\\s*:`, 'im').test(text);
+  return hasHeader(text, BRIEF_HEADERS);
 }
 
 /** Reads a brief whole; it never throws. */

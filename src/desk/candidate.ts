@@ -99,9 +99,8 @@ function plainly(name: string): Found {
 
 /** A title has numbers of its own (a hymn's, an opus): only what follows the word is taken. */
 function titled(title: string): Found {
-  const after = /\bcandidate\b[^\p{L}\p{N}]{0,6}(?:(?:no|number)\b[^\p{L}\p{N}]{0,4})?(.*)$/iu.exec(
-    title,
-  )?.[1];
+  const word = /\bcandidate\b[^\p{L}\p{N}]{0,6}(?:(?:no|number)\b[^\p{L}\p{N}]{0,4})?/iu.exec(title);
+  const after = word === null ? undefined : title.slice(word.index + word[0].length);
   const candidate =
     after === undefined ? undefined : /^\p{L}{0,2}\d{2,10}\p{L}{0,2}(?![\p{L}\p{N}])/u.exec(after)?.[0];
   return found(candidate, DRAFT.exec(title)?.[1]);

@@ -64,6 +64,14 @@ export function parseBeats(text: string): { numerator: number; denominator: numb
   return numerator > 0 && denominator > 0 ? { numerator, denominator } : undefined;
 }
 
+/** True where a line of the text begins with one of these names (in small letters) and a colon. */
+export function hasHeader(text: string, names: readonly string[]): boolean {
+  return text.split(/[\r\n]/).some((line) => {
+    const colon = line.indexOf(':');
+    return colon >= 0 && names.includes(line.slice(0, colon).trim().toLowerCase());
+  });
+}
+
 /** What each header expects, for complaints: "such as …". */
 export const HEADER_EXPECTS: Readonly<Record<HeaderName, string>> = {
   title: 'a title',

@@ -125,10 +125,10 @@ export class VoiceWriter {
       this.group(token);
       return;
     }
-    const match = /^([^*/!_]+|)(.*)$/.exec(token.text)!;
-    const suffix = this.suffix(match[2]!, token, match[1]!.length);
+    const sound = soundOf(token.text);
+    const suffix = this.suffix(token.text.slice(sound.length), token, sound.length);
     const duration = this.durationOf(suffix, token);
-    this.sound({ text: match[1]!, column: token.column }, duration, suffix, token.text.length);
+    this.sound({ text: sound, column: token.column }, duration, suffix, token.text.length);
   }
 
   /** A length in beats of the bar under way as ticks; a beat, with a complaint, where it cannot be had. */
@@ -201,15 +201,15 @@ export class VoiceWriter {
     }
     for (const part of inner) {
       const column = token.column + part.column - 1;
-      const match = /^([^*/!_]+|)(.*)$/.exec(part.text)!;
-      const marks = this.suffix(match[2]!, { text: part.text, column }, match[1]!.length);
+      const sound = soundOf(part.text);
+      const marks = this.suffix(part.text.slice(sound.length), { text: part.text, column }, sound.length);
       if (marks.length) {
         this.text.problem(
           column,
           `"${excerpt(part.text)}" has a length of its own; in a bracket the notes share the time equally, so none was expected.`,
         );
       }
-      this.sound({ text: match[1]!, column }, share, marks, part.text.length);
+      this.sound({ text: sound, column }, share, marks, part.text.length);
     }
   }
 
@@ -353,6 +353,12 @@ interface Suffix {
   readonly fermata: boolean;
   readonly tied: boolean;
   readonly phrase?: 'ends' | 'goes on';
+}
+
+/** What stands before a length or mark. */
+function soundOf(text: string): string {
+  const end = text.search(/[*/!_]/);
+  return end < 0 ? text : text.slice(0, end);
 }
 
 /** A piece of the text for a complaint, cut where it is long. */

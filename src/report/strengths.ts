@@ -198,7 +198,7 @@ function movement(review: Review): Strength | undefined {
   const voices = new Set(moving.map((o) => o.voice));
   const [first] = moving;
   if (first === undefined || voices.size < 2 || moving.length < 3) return undefined;
-  const kinds = listed([...new Set(moving.map((o) => `${ornamentWords(o.kind).replace(/ \(.*\)/, '')}s`))]);
+  const kinds = listed([...new Set(moving.map((o) => `${ornamentWords(o.kind).split(' (')[0]}s`))]);
   return {
     id: 'movement',
     sentence: `${capitalised(kinds)} keep it moving in ${voices.size} voices (${moving.length} in all; the first in ${places(analysis, [first.at])}).`,

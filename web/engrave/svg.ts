@@ -18,7 +18,7 @@ export function addTo<K extends keyof SVGElementTagNameMap>(
 }
 
 export function addPath(parent: SVGElement, d: string, name: string): SVGPathElement {
-  const rounded = d.replace(/-?\d+\.\d+/g, (number) => String(Math.round(Number(number) * 100) / 100));
+  const rounded = d.replace(/-?\d{1,15}\.\d+/g, (number) => String(Math.round(Number(number) * 100) / 100));
   return addTo(parent, 'path', { d: rounded, class: name });
 }
 

@@ -136,9 +136,10 @@ export function setFigures(figures: readonly string[], measure: Measure): SetLab
 
 /** A note name as printed in words: `B♭`, `F♯`; the signs are the music font's. */
 export function setKeyName(name: string, measure: Measure, size: number): SetLabel {
-  const match = /^([A-G])([#b]*)(.*)$/.exec(name);
+  const match = /^([A-G])([#b]*)/.exec(name);
   if (!match) return { runs: [{ text: name, x: 0, y: 0, size }], width: measure(name, size) };
-  const [, letter = '', signs = '', rest = ''] = match;
+  const [head, letter = '', signs = ''] = match;
+  const rest = name.slice(head.length);
   const runs: Run[] = [{ text: letter, x: 0, y: 0, size }];
   let x = measure(letter, size);
   for (const sign of signs) {

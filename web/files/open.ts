@@ -2,6 +2,7 @@
 
 import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
 import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
+import { hasHeader } from '../../src/notation/index.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
 import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
 import type { VoiceName } from '../../src/score/score.ts';
@@ -85,7 +86,7 @@ export function takeText(text: string): Taken {
 
 /** At least one voice or header line: worth showing with its mistakes, rather than refusing. */
 export function looksLikeNotation(text: string): boolean {
-  return /^\s*(S|A|T|B|title|key|metre)\s*:/im.test(text);
+  return hasHeader(text, ['s', 'a', 't', 'b', 'title', 'key', 'metre']);
 }
 
 /** A score without a title takes the file's name. */
