@@ -2,11 +2,15 @@
 import express, { type Express } from 'express';
 import helmet from 'helmet';
 import type { MarkingDesk } from './desk/marking-desk.ts';
+import { type ReviewPool, reviewPool } from './desk/pool.ts';
+import { PrintPasses } from './desk/print-passes.ts';
 import { notFound, problemHandler } from './problem.ts';
+import { networkGuard } from './routes/desk/guard.ts';
 import { deskRoutes } from './routes/desk/routes.ts';
 import { pageRoutes } from './routes/page.ts';
 import { reviewRoutes } from './routes/reviews.ts';
 import { ruleRoutes } from './routes/rules.ts';
+import { onlyByOwnName, refuseOtherSites } from './routes/sites.ts';
 
 /** What the application is made of; each part has its usual value. */
 export interface Parts {
@@ -18,6 +22,10 @@ export interface Parts {
   readonly desk?: MarkingDesk;
   /** Needed where the desk is open to a network: see `hashPassphrase`. */
   readonly passphraseHash?: string;
+  /** Other machines can reach it, by names that we can't know. */
+  readonly open?: boolean;
+  /** Reviews for whoever asks; where there is a desk, its own. */
+  readonly workers?: () => ReviewPool;
   /** Where errors that nobody foresaw are written down. */
   readonly log?: (error: unknown) => void;
 }
@@ -52,11 +60,31 @@ export function createApp(parts: Parts = {}): Express {
       strictTransportSecurity: false,
     }),
   );
-  app.use('/api', reviewRoutes({ mostBytes: parts.mostBytes ?? MOST_BYTES }), ruleRoutes());
-  if (parts.desk !== undefined) app.use('/api/desk', deskRoutes(parts.desk, parts.passphraseHash));
+  if (!(parts.open ?? parts.passphraseHash !== undefined)) app.use(onlyByOwnName);
+  app.use('/api', refuseOtherSites);
+  const { desk, passphraseHash } = parts;
+  const passes = passphraseHash === undefined ? undefined : new PrintPasses(() => Date.now());
+  const guard =
+    desk === undefined || passphraseHash === undefined || passes === undefined
+      ? undefined
+      : networkGuard(desk.desk, passphraseHash, passes);
+  // Where a desk has a passphrase, all that costs work is behind it.
+  if (guard !== undefined) app.use('/api/reviews', ...guard.gate);
+  app.use('/api', reviewRoutes(workersOf(parts), parts.mostBytes ?? MOST_BYTES), ruleRoutes());
+  if (desk !== undefined) app.use('/api/desk', deskRoutes(desk, guard, passes));
   app.use('/api', notFound);
   app.use(pageRoutes(parts.page));
   app.use(notFound);
   app.use(problemHandler(parts.log ?? console.error));
   return app;
+}
+
+function workersOf({ workers, desk }: Parts): () => ReviewPool {
+  if (workers !== undefined) return workers;
+  if (desk !== undefined) return desk.workers;
+  let own: ReviewPool | undefined;
+  return () => {
+    own ??= reviewPool();
+    return own;
+  };
 }

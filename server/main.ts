@@ -1,11 +1,12 @@
 /** Starts the service. */
 import { once } from 'node:events';
-import { createServer } from 'node:http';
+import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { Refused } from '../src/refusal/refusal.ts';
 import { createApp, type Parts } from './app.ts';
 import type { MarkingDesk } from './desk/marking-desk.ts';
+import { reviewPool } from './desk/pool.ts';
 
 /** The built page, beside this folder. */
 const PAGE = fileURLToPath(new URL('../dist', import.meta.url));
@@ -28,21 +29,45 @@ export interface Service {
 
 /** Listens; rejects with the system's error where it can't. */
 export async function serve({ port, host, desk, passphrase }: ServeAt): Promise<Service> {
-  const server = createServer(createApp({ page: PAGE, ...(await deskParts(host, desk, passphrase)) }));
-  // A client that opens a connection and sends nothing holds it no longer than this.
+  const parts = await deskParts(host, desk, passphrase);
+  const own = desk === undefined ? reviewPool() : undefined;
+  const workers = own === undefined ? {} : { workers: () => own };
+  const open = !LOOPBACK.has(host) || passphrase !== undefined;
+  const server = createServer(createApp({ page: PAGE, open, ...workers, ...parts }));
+  // A client that opens a connection and sends nothing, or takes nothing of its answer, holds it no longer than this.
   server.requestTimeout = 30_000;
+  server.setTimeout(30_000);
   server.listen(port, host);
-  await once(server, 'listening');
+  try {
+    await once(server, 'listening');
+  } catch (error) {
+    await own?.close();
+    throw error;
+  }
   const bound = server.address() as AddressInfo;
   const name = bound.family === 'IPv6' ? `[${bound.address}]` : bound.address;
   return {
     address: `http://${name}:${bound.port}/`,
-    close: () =>
-      new Promise((resolve) => {
-        server.close(() => resolve());
-        server.closeAllConnections();
-      }),
+    close: async () => {
+      await drained(server);
+      await own?.close();
+    },
   };
+}
+
+/** What is under way is answered, as far as that takes no longer than this; then the rest is let go. */
+const DRAIN_MILLISECONDS = 4_000;
+
+function drained(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    const idle = setInterval(() => server.closeIdleConnections(), 50);
+    const late = setTimeout(() => server.closeAllConnections(), DRAIN_MILLISECONDS);
+    server.close(() => {
+      clearInterval(idle);
+      clearTimeout(late);
+      resolve();
+    });
+  });
 }
 
 async function deskParts(

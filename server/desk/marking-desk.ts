@@ -9,7 +9,7 @@ import { allRefused, problemsIn, type Refusal, refusalOf } from '../../src/refus
 import { backUp, backUpDaily } from './backup.ts';
 import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
 import { openForReading, openForWriting } from './open.ts';
-import { type ReviewPool, reviewPool } from './pool.ts';
+import { type PoolOptions, type ReviewPool, reviewPool } from './pool.ts';
 import type { Stack, StackSettings } from './records.ts';
 import { everything, markBook } from './reports.ts';
 import { Desk } from './store.ts';
@@ -30,6 +30,8 @@ export interface MarkingDesk {
   readonly desk: Desk;
   /** For reports: it can't write. */
   readonly reports: Desk;
+  /** They start when they are first asked for. */
+  workers(): ReviewPool;
   takeIn(stack: Stack, incoming: Incoming): Promise<Taken>;
   takeAll(stack: number, incoming: AsyncIterable<Incoming> | Iterable<Incoming>): AsyncGenerator<Taken>;
   /** Reviews again what a change of profile or brief calls for, or what failed through us. Gives how many. */
@@ -43,7 +45,7 @@ export interface MarkingDesk {
 }
 
 /** Opens the desk kept in a file, making it where there is none. @throws {Refused} */
-export async function openMarkingDesk(path: string, threads?: number): Promise<MarkingDesk> {
+export async function openMarkingDesk(path: string, options: PoolOptions = {}): Promise<MarkingDesk> {
   const db = await openForWriting(path);
   let readOnly: Database;
   try {
@@ -57,13 +59,14 @@ export async function openMarkingDesk(path: string, threads?: number): Promise<M
   let pool: ReviewPool | undefined;
   // Workers are started when there is something to review, and not to look at a list.
   const workers = (): ReviewPool => {
-    pool ??= reviewPool(threads);
+    pool ??= reviewPool(options);
     return pool;
   };
   return {
     path,
     desk,
     reports,
+    workers,
     takeIn: (stack, incoming) => takeIn(desk, workers(), stack, incoming),
     takeAll: (stack, incoming) => takeAll(desk, workers(), desk.stack(stack), incoming),
     reviewAgain: async (stack) =>

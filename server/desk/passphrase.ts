@@ -18,10 +18,15 @@ export async function hashPassphrase(passphrase: string): Promise<string> {
   return `${salt.toString('base64')}.${(await derive(passphrase, salt)).toString('base64')}`;
 }
 
+let guessing: Promise<unknown> = Promise.resolve();
+
 export async function passphraseMatches(passphrase: string, hash: string): Promise<boolean> {
   const [salt, key] = hash.split('.').map((part) => Buffer.from(part, 'base64'));
   if (salt === undefined || key?.length !== LENGTH) return false;
-  return timingSafeEqual(await derive(passphrase, salt), key);
+  // One guess at a time, so that many at once take no more memory than one.
+  const mine = guessing.then(() => derive(passphrase, salt));
+  guessing = mine.catch(() => {});
+  return timingSafeEqual(await mine, key);
 }
 
 function derive(passphrase: string, salt: Buffer): Promise<Buffer> {

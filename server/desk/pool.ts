@@ -1,31 +1,61 @@
-/** Reviews in worker threads: several at once, each with a limit of time and memory, so that one bad file harms none. */
+/**
+ * Reviews in worker threads, for the page's service and the desk alike: several at once, each with a limit of time and
+ * memory, so that one bad file harms none. The event loop reads, validates and answers; it never reviews.
+ */
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Piscina } from 'piscina';
 import { factsSchema } from '../../src/desk/index.ts';
-import type { ScriptResult, ScriptTask } from './review-script.ts';
+import { refusalOf } from '../../src/refusal/refusal.ts';
+import type { ExerciseResult, ExerciseTask } from './review-exercise.ts';
+import { type ScriptResult, type ScriptTask, whose } from './review-script.ts';
 
 export interface ReviewPool {
   /** Never rejects: a script that takes too long or too much memory is told like one that can't be read. */
   review(task: ScriptTask): Promise<ScriptResult>;
+  /**
+   * One exercise for whoever asks, as the bytes of its answer. @throws {Busy} where it could not be begun in time
+   * @throws {Overdue} where it took too long or too much memory
+   */
+  exercise(task: ExerciseTask): Promise<ExerciseResult>;
   /** How many are worked on at once; twice as many waiting keep all threads busy. */
   readonly threads: number;
   close(): Promise<void>;
 }
 
-/** A long exercise takes some 20 ms; what takes this long never ends. */
-const MOST_MILLISECONDS = 20_000;
-const MOST_MEGABYTES = 512;
+/** More is asked for than can be begun in time. */
+export class Busy extends Error {}
+/** Begun, and stopped. The message is for the person. */
+export class Overdue extends Error {}
 
-export function reviewPool(
+/** The hardest file within the limits takes two seconds of processor; what takes this long never ends. */
+const MOST_MILLISECONDS = 20_000;
+/** The hardest takes a quarter of this. */
+const MOST_MEGABYTES = 256;
+/** How long a request may wait for its turn, and how many may, for each thread. */
+const MOST_WAITING_MILLISECONDS = 1_500;
+const MOST_WAITING = 32;
+
+const EXERCISE = fileURLToPath(new URL('./review-exercise.ts', import.meta.url));
+const SCRIPT = fileURLToPath(new URL('./review-script.ts', import.meta.url));
+
+export interface PoolOptions {
+  readonly threads?: number;
+  /** From the moment it is begun. */
+  readonly mostMilliseconds?: number;
+  readonly log?: (error: unknown) => void;
+}
+
+export function reviewPool({
   threads = Math.max(1, availableParallelism()),
-  log: (error: unknown) => void = console.error,
-): ReviewPool {
+  mostMilliseconds = MOST_MILLISECONDS,
+  log = console.error,
+}: PoolOptions = {}): ReviewPool {
   // The workers load TypeScript as this process does.
   const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
-  const pool = new Piscina<ScriptTask, ScriptResult>({
-    filename: fileURLToPath(new URL('./review-script.ts', import.meta.url)),
+  const pool = new Piscina({
+    filename: SCRIPT,
     minThreads: threads,
     maxThreads: threads,
     idleTimeout: 10_000,
@@ -34,28 +64,99 @@ export function reviewPool(
   });
   // A task that is ended takes its worker with it; the pool starts another.
   pool.on('error', () => {});
+  const turns = turnstile(threads);
+  /** The deadline counts from here: whoever waited has not used any of it. */
+  const run = async <T>(task: unknown, filename: string): Promise<T> => {
+    try {
+      return await pool.run(task, { filename, signal: AbortSignal.timeout(mostMilliseconds) });
+    } finally {
+      turns.leave();
+    }
+  };
   return {
     threads,
     review: async (task) => {
+      for (let tries = 1; ; tries++) {
+        try {
+          await turns.enter();
+          const result = await run<ScriptResult>(task, SCRIPT);
+          if (result.facts !== undefined) factsSchema.parse(result.facts);
+          return result;
+        } catch (error) {
+          // A machine that was busy with something else may have been the reason: once more, then it is told.
+          if (isTimeout(error) && tries === 1) continue;
+          log(error);
+          const message = `${reason(error, mostMilliseconds)}${tries > 1 ? ' It was tried twice.' : ''}`;
+          return { ...whose(task, ''), error: refusalOf({ message }), again: true };
+        }
+      }
+    },
+    exercise: async (task) => {
+      if (turns.waiting() >= MOST_WAITING * threads) throw new Busy();
+      if (!(await turns.enter(MOST_WAITING_MILLISECONDS))) throw new Busy();
       try {
-        const result = await pool.run(task, { signal: AbortSignal.timeout(MOST_MILLISECONDS) });
-        if (result.facts !== undefined) factsSchema.parse(result.facts);
-        return result;
+        return await run<ExerciseResult>(task, EXERCISE);
       } catch (error) {
-        log(error);
-        return { draft: 1, error: { message: reason(error) }, again: true };
+        if (!isTimeout(error)) log(error);
+        throw new Overdue(reason(error, mostMilliseconds));
       }
     },
     close: () => pool.close({ force: true }),
   };
 }
 
-function reason(error: unknown): string {
-  const { name, code } = error as { name?: string; code?: string };
-  if (name === 'AbortError') {
-    return `Reviewing this file took longer than ${MOST_MILLISECONDS / 1000} seconds and was stopped. Look at it by itself.`;
+interface Turnstile {
+  /** In turn; false where that took longer than so many milliseconds. */
+  enter(atMost?: number): Promise<boolean>;
+  leave(): void;
+  waiting(): number;
+}
+
+/** Lets so many in at once. */
+function turnstile(places: number): Turnstile {
+  let free = places;
+  const queue = new Set<() => void>();
+  return {
+    waiting: () => queue.size,
+    enter: (atMost) => {
+      if (free > 0) {
+        free--;
+        return Promise.resolve(true);
+      }
+      return new Promise((resolve) => {
+        let timer: NodeJS.Timeout | undefined;
+        const admit = (): void => {
+          clearTimeout(timer);
+          resolve(true);
+        };
+        queue.add(admit);
+        if (atMost === undefined) return;
+        timer = setTimeout(() => {
+          queue.delete(admit);
+          resolve(false);
+        }, atMost);
+      });
+    },
+    leave: () => {
+      const [next] = queue;
+      if (next === undefined) free++;
+      else {
+        queue.delete(next);
+        next();
+      }
+    },
+  };
+}
+
+function isTimeout(error: unknown): boolean {
+  return (error as { name?: string }).name === 'AbortError';
+}
+
+function reason(error: unknown, mostMilliseconds: number): string {
+  if (isTimeout(error)) {
+    return `Reviewing this file took longer than ${mostMilliseconds / 1000} seconds and was stopped. Look at it by itself.`;
   }
-  if (code === 'ERR_WORKER_OUT_OF_MEMORY') {
+  if ((error as { code?: string }).code === 'ERR_WORKER_OUT_OF_MEMORY') {
     return `Reviewing this file took more than ${MOST_MEGABYTES} MB of memory and was stopped. Look at it by itself.`;
   }
   return 'Reviewing this file failed through a fault of ours. Look at it by itself, and keep it for whoever mends the program.';

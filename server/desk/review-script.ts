@@ -65,7 +65,8 @@ function checkGiven(asked: Score, score: Score): GivenCheck {
   return { summary, general, departures: departures.map(({ bar, message }) => ({ bar, message })) };
 }
 
-function whose(task: ScriptTask, title: string): Pick<ScriptResult, 'candidate' | 'draft'> {
+/** From the name of the file, then the title in it. */
+export function whose(task: ScriptTask, title: string): Pick<ScriptResult, 'candidate' | 'draft'> {
   const read = candidateOf(task.file, title, task.pattern);
   return read.ok ? { candidate: read.candidate, draft: read.draft ?? 1 } : { draft: 1 };
 }

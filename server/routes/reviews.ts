@@ -1,10 +1,9 @@
 /** `POST /api/reviews`: an exercise in, its review and the score to draw out. */
-import express, { type Request, Router } from 'express';
+import express, { type Request, type RequestHandler, type Response, Router } from 'express';
 import { z } from 'zod';
-import { type FileKind, openScore } from '../../src/open/open.ts';
+import type { FileKind } from '../../src/open/open.ts';
 import { Refused } from '../../src/refusal/refusal.ts';
-import { jsonReview } from '../../src/report/json.ts';
-import { reviewScore } from '../../src/review/review.ts';
+import { Busy, Overdue, type ReviewPool } from '../desk/pool.ts';
 import { parseQuery, profileName } from './query.ts';
 
 /** The media types an exercise may come in, and what our reader makes of each. */
@@ -23,21 +22,74 @@ const querySchema = z.strictObject({
   profile: profileName,
 });
 
-export function reviewRoutes({ mostBytes }: { readonly mostBytes: number }): Router {
+/** Requests being read, waiting or worked on at once. More are told to come again before anything of them is read. */
+const MOST_AT_ONCE = 64;
+/** Bytes of answers that nobody has taken yet, all together. */
+const MOST_UNREAD = 64 * 1024 * 1024;
+
+export function reviewRoutes(workers: () => ReviewPool, mostBytes: number): Router {
   const router = Router();
+  const flow = new Flow();
   router.post(
     '/reviews',
     refuseOtherTypes,
+    flow.admit,
     express.raw({ type: Object.keys(MEDIA_TYPES), limit: mostBytes }),
-    (request, response) => {
+    async (request, response) => {
       const { file, profile } = parseQuery(querySchema, request.query);
-      const opened = openScore(bodyOf(request), mediaKind(request));
-      if (!opened.ok) throw new Refused(opened.message, { ...opened, kind: 'unreadable' });
-      const review = reviewScore(opened.score, profile);
-      response.json({ review: jsonReview(file, review), score: opened.score });
+      const kind = mediaKind(request);
+      const result = await workers()
+        .exercise({
+          file,
+          content: bodyOf(request),
+          profile: profile.name,
+          ...(kind === undefined ? {} : { kind }),
+        })
+        .catch((error: unknown) => {
+          if (error instanceof Busy) throw busy(response);
+          if (error instanceof Overdue) throw new Refused(error.message, { kind: 'unusable' });
+          throw error;
+        });
+      if (!result.ok) throw new Refused(result.refusal.message, { ...result.refusal, kind: 'unreadable' });
+      flow.send(response, result.answer);
     },
   );
   return router;
+}
+
+/** Keeps what is held in memory for all requests together within bounds. */
+class Flow {
+  private atOnce = 0;
+  private unread = 0;
+
+  readonly admit: RequestHandler = (_request, response, next) => {
+    if (this.atOnce >= MOST_AT_ONCE || this.unread > MOST_UNREAD) throw busy(response);
+    this.atOnce++;
+    let held = true;
+    const release = (): void => {
+      if (held) this.atOnce--;
+      held = false;
+    };
+    // Answered, whether the answer has been taken or not; or gone before.
+    response.once('prefinish', release);
+    response.once('close', release);
+    next();
+  };
+
+  send(response: Response, answer: Uint8Array): void {
+    this.unread += answer.length;
+    response.once('close', () => {
+      this.unread -= answer.length;
+    });
+    response.type('application/json').setHeader('Content-Length', answer.length).end(answer);
+  }
+}
+
+function busy(response: Response): Refused {
+  response.setHeader('Retry-After', '2');
+  return new Refused('The service has more to review than it can begin now. Try again in a few seconds.', {
+    kind: 'unready',
+  });
 }
 
 function mediaKind(request: Request): FileKind | undefined {

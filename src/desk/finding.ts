@@ -1,6 +1,6 @@
 /** A finding as the desk keeps it: the public JSON finding, and what kind of place it is at. */
 import { z } from 'zod';
-import { jsonFinding } from '../report/json.ts';
+import { jsonFinding, shownFindings } from '../report/json.ts';
 import { findingSchema } from '../report/schema.ts';
 import type { Review } from '../review/review.ts';
 import { contextOf } from './context.ts';
@@ -12,10 +12,10 @@ export const scriptFindingSchema = findingSchema.extend({
 });
 export type ScriptFinding = z.infer<typeof scriptFindingSchema>;
 
-/** The review's findings in the review's order. Where two have one id, the second gets one of its own. */
+/** The findings that are given one by one, in the review's order. Where two have one id, the second gets one of its own. */
 export function scriptFindings(review: Review): ScriptFinding[] {
   const met = new Map<string, number>();
-  return review.findings.map((finding) => {
+  return shownFindings(review).map((finding) => {
     const nth = (met.get(finding.id) ?? 0) + 1;
     met.set(finding.id, nth);
     return {

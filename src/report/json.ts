@@ -48,7 +48,7 @@ export function jsonReview(file: string, review: Review): JsonReview {
       end,
     })),
     cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
-    findings: review.findings.map((finding) => jsonFinding(review, finding)),
+    findings: shownFindings(review).map((finding) => jsonFinding(review, finding)),
     remarks: score.remarks.map(({ message, bar }) => ({ message, ...(bar === undefined ? {} : { bar }) })),
     ...jsonStyle(review.analysis),
     summary: summarise(review),
@@ -73,6 +73,19 @@ export function jsonStyle(analysis: Analysis): Pick<JsonReview, 'style' | 'style
       outside: outside ?? null,
     })),
   };
+}
+
+/** Findings of one rule that are given one by one; the rest are only counted (`summary.byRule`). */
+export const MOST_OF_A_RULE = 100;
+
+/** The first hundred findings of each rule, in the review's order: enough to mend by, and an answer that is bounded. */
+export function shownFindings({ findings }: Review): Finding[] {
+  const met = new Map<string, number>();
+  return findings.filter(({ rule }) => {
+    const nth = (met.get(rule.id) ?? 0) + 1;
+    met.set(rule.id, nth);
+    return nth <= MOST_OF_A_RULE;
+  });
 }
 
 /** The public form of a file that could not be read. */

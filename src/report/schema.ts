@@ -111,7 +111,9 @@ export const jsonReviewSchema = z.object({
   /** Phrases end at fermatas (`fermata`), where somebody said so (`set`), or where the melody seems to (`inferred`). */
   phrases: z.array(z.object({ from: crotchets, until: crotchets, end: z.string() })),
   cadences: z.array(cadenceSchema),
-  findings: z.array(findingSchema),
+  findings: z
+    .array(findingSchema)
+    .describe('The first hundred of each rule; `summary.byRule` counts them all.'),
   /** What the reader of the file guessed or set aside. */
   remarks: z.array(z.object({ message: z.string(), bar: z.string().optional() })),
   /** How like the model, measure by measure; empty where the piece is too short to tell, and then `styleNote` says so. */

@@ -39,7 +39,7 @@ describe('a pass for the browser that prints', () => {
     try {
       const passes = new PrintPasses();
       const app = express()
-        .use('/api/desk', networkGuard(desk, await hashPassphrase(PASSPHRASE), passes))
+        .use('/api/desk', networkGuard(desk, await hashPassphrase(PASSPHRASE), passes).door)
         .all('/api/desk/stacks', (_request, response) => void response.json({ reached: true }))
         .use(problemHandler(() => {}));
       const agent = request.agent(app);
@@ -65,7 +65,7 @@ describe.skipIf(NO_CHROMIUM)('sheets as PDF', () => {
 
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'partwise-pdf-test-'));
-    marking = await openMarkingDesk(join(folder, 'desk.sqlite'), 1);
+    marking = await openMarkingDesk(join(folder, 'desk.sqlite'), { threads: 1 });
     built = await builtPage();
     const stack = marking.stackFor({ name: 'Class' });
     const content = new TextEncoder().encode(exerciseText('fault-consecutives'));

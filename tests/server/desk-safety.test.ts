@@ -160,7 +160,7 @@ describe('a file that is not well', () => {
 
 describe('a backup', () => {
   it('is made while the desk is in use, and brought back; what stood there is kept', async () => {
-    const marking = await openMarkingDesk(path, 1);
+    const marking = await openMarkingDesk(path, { threads: 1 });
     const stack = marking.stackFor({ name: 'Class' });
     const backup = join(folder, 'copies', 'copy.sqlite');
     await marking.backUp(backup);
@@ -169,13 +169,13 @@ describe('a backup', () => {
     writeFileSync(path, 'gone');
     const { kept } = await restore(path, backup, new Date());
     expect(readFileSync(kept!, 'utf8')).toBe('gone');
-    const again = await openMarkingDesk(path, 1);
+    const again = await openMarkingDesk(path, { threads: 1 });
     expect(again.desk.stacks().map(({ id }) => id)).toEqual([stack]);
     await again.close();
   });
 
   it('is made by itself each day, beside the desk', async () => {
-    const marking = await openMarkingDesk(path, 1);
+    const marking = await openMarkingDesk(path, { threads: 1 });
     marking.stackFor({ name: 'Class' });
     await marking.close();
     const day = new Date().toISOString().slice(0, 10);

@@ -16,7 +16,7 @@ let app: ReturnType<typeof createApp>;
 // One desk for all: its workers take longer to start than any test. Each test has a stack of its own.
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'partwise-desk-'));
-  marking = await openMarkingDesk(join(folder, 'desk.sqlite'), 1);
+  marking = await openMarkingDesk(join(folder, 'desk.sqlite'), { threads: 1 });
   app = createApp({ desk: marking, log: () => {} });
 });
 afterAll(async () => {

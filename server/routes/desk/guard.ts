@@ -29,46 +29,49 @@ declare module 'express-session' {
 const TOKEN_HEADER = 'x-desk-token';
 const SAFE_METHODS: ReadonlySet<string> = new Set(['GET', 'HEAD', 'OPTIONS']);
 
-/** For a desk that only this machine reaches: other sites in the same browser are kept out. */
-export function loopbackGuard(): RequestHandler {
-  return (request, _response, next) => {
-    // A name that some site lets point at this machine is not ours.
-    const host = hostName(request);
-    if (!['127.0.0.1', 'localhost', '[::1]'].includes(host)) {
-      throw forbidden(`The desk answers at 127.0.0.1 only, not at ${host}.`);
-    }
-    refuseOtherSites(request);
-    next();
-  };
-}
-
 /** As long as the printing of sheets may take. */
 const PRINT_MILLISECONDS = 180_000;
 
-/** For a desk that is open to a network. `hash` is the passphrase's, from `hashPassphrase`. */
-export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Router {
+/** What a desk that is open to a network asks of whoever comes near. */
+export interface Guard {
+  /** Before the desk's own routes: signing in and out, then the gate. */
+  readonly door: Router;
+  /** Before whatever else costs work: lets through whoever is signed in. */
+  readonly gate: readonly RequestHandler[];
+}
+
+/** `hash` is the passphrase's, from `hashPassphrase`. */
+export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Guard {
   const router = Router();
-  router.use(
-    session({
-      name: 'desk',
-      secret: secretOf(desk),
-      store: new SessionStore(desk),
-      resave: false,
-      saveUninitialized: false,
-      rolling: true,
-      cookie: {
-        httpOnly: true,
-        sameSite: 'strict',
-        secure: 'auto',
-        maxAge: SESSION_MILLISECONDS,
-        path: '/api/desk',
-      },
-    }),
-  );
-  router.use((request, _response, next) => {
-    refuseOtherSites(request);
-    next();
+  const sessions = session({
+    name: 'desk',
+    secret: secretOf(desk),
+    store: new SessionStore(desk),
+    resave: false,
+    saveUninitialized: false,
+    rolling: true,
+    cookie: {
+      httpOnly: true,
+      sameSite: 'strict',
+      secure: 'auto',
+      maxAge: SESSION_MILLISECONDS,
+      path: '/api',
+    },
   });
+  const signedIn: RequestHandler = (request, _response, next) => {
+    const { token } = request.session;
+    if (SAFE_METHODS.has(request.method) && mayPrint(request)) {
+      next();
+      return;
+    }
+    if (token === undefined) throw signedOut('Sign in to this desk first.');
+    if (!SAFE_METHODS.has(request.method) && !sameToken(token, request.get(TOKEN_HEADER))) {
+      throw forbidden('This did not come from the desk’s own page. Load the page again.');
+    }
+    next();
+  };
+  const most = limit(1_200, 60_000);
+  router.use(sessions);
   answer(router, ROUTES.session, ({ request }) => {
     const { token } = request.session;
     return { passphraseNeeded: true, signedIn: token !== undefined || mayPrint(request), token };
@@ -95,26 +98,14 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Rou
     },
     [limit(10, 15 * 60_000)],
   );
-  router.use(limit(1_200, 60_000));
-  router.use((request, _response, next) => {
-    const { token } = request.session;
-    if (SAFE_METHODS.has(request.method) && mayPrint(request)) {
-      next();
-      return;
-    }
-    if (token === undefined) throw signedOut('Sign in to this desk first.');
-    if (!SAFE_METHODS.has(request.method) && !sameToken(token, request.get(TOKEN_HEADER))) {
-      throw forbidden('This did not come from the desk’s own page. Load the page again.');
-    }
-    next();
-  });
+  router.use(most, signedIn);
   answer(router, ROUTES.signOut, async ({ request }) => {
     await new Promise<void>((done, fail) => {
       request.session.destroy((error: unknown) => (error ? fail(error) : done()));
     });
     return undefined;
   });
-  return router;
+  return { door: router, gate: [sessions, most, signedIn] };
 
   function mayPrint({ session: { printsUntil } }: Request): boolean {
     return printsUntil !== undefined && desk.now().getTime() < printsUntil;
@@ -139,35 +130,12 @@ export function openSession(): Router {
   return router;
 }
 
-/** Browsers say where a request comes from; programs that say nothing have no user to be tricked. */
-function refuseOtherSites(request: Request): void {
-  if (SAFE_METHODS.has(request.method)) return;
-  const site = request.get('sec-fetch-site');
-  const origin = request.get('origin');
-  const foreign =
-    (site !== undefined && site !== 'same-origin' && site !== 'none') ||
-    (origin !== undefined && !sameHost(origin, request.get('host')));
-  if (foreign) throw forbidden('Only the desk’s own page may change it.');
-}
-
 function forbidden(message: string): Refused {
   return new Refused(message, { kind: 'forbidden' });
 }
 
 function signedOut(message: string): Refused {
   return new Refused(message, { kind: 'signed out' });
-}
-
-function sameHost(origin: string, host: string | undefined): boolean {
-  try {
-    return new URL(origin).host === host;
-  } catch {
-    return false;
-  }
-}
-
-function hostName(request: Request): string {
-  return (request.get('host') ?? '').replace(/:\d+$/, '').toLowerCase();
 }
 
 function sameToken(token: string, given: string | undefined): boolean {
