@@ -2,8 +2,8 @@
 import './styles/page.css';
 import './engrave/engrave.css';
 import { render } from 'lit';
+import { copyTo, pasteFrom } from './commands/clipboard.ts';
 import { createCommands } from './commands/commands.ts';
-import { pasted } from './files/pasted.ts';
 import { createAnnouncer } from './panels/announce.ts';
 import { checkView } from './panels/check.ts';
 import type { Panel } from './panels/context.ts';
@@ -26,6 +26,7 @@ const store = createStore<PageState>({
   view: 'write',
   rule: undefined,
   side: 'marks',
+  sheet: false,
   shelf: [],
   versions: [],
   exercise: { id: '', locked: [], notes: {}, brief: '', otherSeconds: 0 },
@@ -38,8 +39,10 @@ const store = createStore<PageState>({
   length: { numerator: 1, denominator: 1 },
   dotted: false,
   stretch: undefined,
+  copied: undefined,
   settings: FIRST_SETTINGS,
   mixer: FIRST_MIXER,
+  taps: [],
   playing: undefined,
   waysOut: undefined,
   precedents: undefined,
@@ -111,12 +114,16 @@ async function start(): Promise<void> {
       if (obeyed) event.preventDefault();
     });
     document.addEventListener('paste', (event) => {
-      if (isWritingText(event.target)) return;
-      if (event.clipboardData === null) return;
-      const { text, files } = pasted(event.clipboardData);
-      if (text !== undefined) commands.takeText(text);
-      else if (files.length > 0) commands.openFiles(files);
+      if (isWritingText(event.target) || event.clipboardData === null) return;
+      event.preventDefault();
+      pasteFrom(event.clipboardData, store, actions, commands);
     });
+    for (const kind of ['copy', 'cut'] as const)
+      document.addEventListener(kind, (event) => {
+        const words = String(document.getSelection() ?? '') !== '';
+        if (words || isWritingText(event.target) || event.clipboardData === null) return;
+        if (copyTo(event.clipboardData, kind === 'cut', store, actions)) event.preventDefault();
+      });
     document.addEventListener('dragover', (event) => {
       if (!event.dataTransfer?.types.includes('Files')) return;
       event.preventDefault();
@@ -140,6 +147,8 @@ async function start(): Promise<void> {
       const menu = document.querySelector<HTMLDetailsElement>('details.menu[open]');
       menu?.removeAttribute('open');
       menu?.querySelector('summary')?.focus();
+      // From the list beside it, and from anywhere else in the view, Escape goes back to the stave.
+      if (menu === null && store.get().view === 'write') commands.focusStave();
     });
   }
 

@@ -65,7 +65,7 @@ export function lastCheck(input: LastCheckInput): CheckItem[] {
     queries(review, input.notes),
     ranges(review),
     ...length(input),
-    together(input),
+    ...together(input),
   ];
 }
 
@@ -107,24 +107,37 @@ function given({ summary, transposition, general, departures }: GivenAnswer): Ch
 }
 
 function phrases({ analysis, score }: Review): CheckItem {
-  const open = analysis.phrases.filter((phrase) => phrase.cadence === undefined);
+  // A phrase still to be written has no cadence to look for; that it isn't written is said above.
+  const written = analysis.phrases.filter((phrase) => isWrittenAt(score, phrase.until));
+  const open = written.filter((phrase) => phrase.cadence === undefined);
   const details = open.map((phrase) => ({
     text: `The phrase that ends in bar ${barAt(score, Math.max(phrase.from, phrase.until - 1)).number} has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,
     at: phrase.from,
   }));
   const total = analysis.phrases.length;
+  const waiting = total - written.length;
   return {
     id: 'phrases',
     title: 'Each phrase closed by a cadence',
-    verdict: total > 0 && open.length === 0 ? 'done' : 'not yet',
+    verdict: total > 0 && open.length + waiting === 0 ? 'done' : 'not yet',
     sentence:
       total === 0
         ? 'No phrase can be told yet.'
-        : open.length === 0
-          ? `${total === 1 ? 'The one phrase closes' : `All ${total} phrases close`} with a cadence.`
-          : `${counted(open.length, 'phrase')} of ${total} ${open.length === 1 ? 'has' : 'have'} no cadence.`,
+        : written.length === 0
+          ? 'The phrase ends are still to be written.'
+          : open.length === 0
+            ? `${waiting > 0 ? `${capitalised(counted(written.length, 'phrase'))} written so far ${written.length === 1 ? 'closes' : 'close'}` : total === 1 ? 'The one phrase closes' : `All ${total} phrases close`} with a cadence${waiting > 0 ? `; ${counted(waiting, 'phrase end')} ${waiting === 1 ? 'is' : 'are'} still to be written` : ''}.`
+            : `${counted(open.length, 'phrase')} of ${total} ${open.length === 1 ? 'has' : 'have'} no cadence.`,
     details,
   };
+}
+
+/** True where all voices have something in the last moment before this one. */
+function isWrittenAt(score: Score, until: Ticks): boolean {
+  return VOICES.every((voice) => {
+    const last = score.voices[voice].find((event) => event.at < until && until <= event.at + event.duration);
+    return last !== undefined && last.kind !== 'gap';
+  });
 }
 
 function faults(review: Review, notes: LastCheckInput['notes']): CheckItem {
@@ -216,18 +229,22 @@ function together({
   usualTempo,
   otherSeconds,
   leastTogetherSeconds,
-}: LastCheckInput): CheckItem {
+}: LastCheckInput): CheckItem[] {
+  // Nobody has asked for it, and nobody has told of another composition: then it only baffles.
+  if (brief?.leastTogetherSeconds === undefined && otherSeconds === 0) return [];
   const least = brief?.leastTogetherSeconds ?? leastTogetherSeconds;
   const total = secondsOf(review.score, usualTempo) + otherSeconds;
   const enough = total >= least;
-  return {
-    id: 'together',
-    title: 'Length with the other composition',
-    verdict: enough ? 'done' : 'not yet',
-    sentence:
-      otherSeconds === 0
-        ? `The length of the other composition is not told yet; both together should last ${printDuration(least)}.`
-        : `Both together last ${printDuration(total)}; ${printDuration(least)} is asked for${enough ? '' : `, ${printDuration(least - total)} more`}.`,
-    details: [],
-  };
+  return [
+    {
+      id: 'together',
+      title: 'Length with the other composition',
+      verdict: enough ? 'done' : 'not yet',
+      sentence:
+        otherSeconds === 0
+          ? `The length of the other composition is not told yet; both together should last ${printDuration(least)}.`
+          : `Both together last ${printDuration(total)}; ${printDuration(least)} is asked for${enough ? '' : `, ${printDuration(least - total)} more`}.`,
+      details: [],
+    },
+  ];
 }

@@ -1,6 +1,6 @@
 /** The compact text notation, both ways. */
 export type { Problem } from '../refusal/refusal.ts';
-export { hasHeader, parseKeySignature, printKeySignature } from './headers.ts';
+export { hasHeader, parseKeySignature, parseMetre, printKeySignature } from './headers.ts';
 export { printNotation } from './print.ts';
 export {
   type ExtraHeader,

@@ -1,7 +1,7 @@
 /** Beginning an exercise, and adding or taking away bars. */
-import { buildScore, type DraftBar } from '../score/build.ts';
-import type { KeySignature, Score } from '../score/score.ts';
-import type { Metre, Ticks } from '../score/time.ts';
+import { buildScore, type DraftBar, type DraftEvent } from '../score/build.ts';
+import { type Bar, byVoice, type KeySignature, type Score, type VoiceName } from '../score/score.ts';
+import { barLength, type Metre, type Ticks } from '../score/time.ts';
 import { draftOf, emptyBar } from './draft.ts';
 
 export interface NewExercise {
@@ -67,26 +67,96 @@ function renumbered(bars: readonly DraftBar[]): DraftBar[] {
   });
 }
 
-/** What stands above the exercise: title, tempo, key signature and metre. */
+/** What stands above the exercise. */
 export interface Heading {
   readonly title: string;
   readonly tempo: number | undefined;
-  readonly key: KeySignature;
 }
 
-/** The score under another heading. The key signature is changed where it was the first bar's; the notes stay. */
+/** The score under another heading. */
 export function withHeading(score: Score, heading: Heading): Score {
-  const first = score.bars[0]?.key;
   const { tempo: _tempo, ...draft } = draftOf(score);
-  const bars = draft.bars.map((bar) =>
-    first !== undefined && bar.key.fifths === first.fifths && bar.key.mode === first.mode
-      ? { ...bar, key: heading.key }
-      : bar,
-  );
   return buildScore({
     ...draft,
     title: heading.title,
     ...(heading.tempo === undefined ? {} : { tempo: heading.tempo }),
-    bars,
   });
+}
+
+/** The score in another key signature from a bar on, as far as the old one held. The notes stay. */
+export function withKey(score: Score, index: number, key: KeySignature): Score {
+  const until = regionEnd(score, index, (a, b) => a.key.fifths === b.key.fifths && a.key.mode === b.key.mode);
+  const draft = draftOf(score);
+  const bars = draft.bars.map((bar, i) => (i >= index && i < until ? { ...bar, key } : bar));
+  return buildScore({ ...draft, bars });
+}
+
+/**
+ * The score in another metre from a bar on, as far as the old one held: the music is barred anew, a note that comes to
+ * lie over a barline is written as two, tied, and the last bar is filled up with what is still to be written. A
+ * sentence where that can't be done: repeats stand in the way.
+ */
+export function withMetre(score: Score, index: number, metre: Metre): Score | string {
+  const until = regionEnd(
+    score,
+    index,
+    (a, b) => a.metre.beats === b.metre.beats && a.metre.unit === b.metre.unit,
+  );
+  const old = score.bars.slice(index, until);
+  const [first] = old;
+  if (first === undefined) return 'There is no bar there.';
+  if (old.some((bar) => bar.repeatStart || bar.repeatEnd || bar.ending !== undefined))
+    return 'The metre can’t be changed over bars that are repeated. Change it in the text.';
+  const draft = draftOf(score);
+  // An upbeat stays one, where it is shorter than the new bar.
+  const upbeat =
+    first.duration < barLength(first.metre) && first.offset > 0 && first.duration < barLength(metre);
+  const kept = upbeat ? [{ ...draft.bars[index]!, metre }] : [];
+  const from = index + kept.length;
+  const lines = byVoice((voice) =>
+    lineOf(draft.bars.slice(from, until), score.bars.slice(from, until), voice),
+  );
+  const length = score.bars.slice(from, until).reduce((sum, bar) => sum + bar.duration, 0);
+  const fresh: DraftBar[] = [];
+  for (let at = 0; at < length; at += barLength(metre)) {
+    const voices = byVoice((voice) => ({
+      events: cut(lines[voice], at, at + barLength(metre)),
+      closed: false,
+    }));
+    fresh.push({ metre, key: first.key, voices });
+  }
+  const bars = [...draft.bars.slice(0, index), ...kept, ...fresh, ...draft.bars.slice(until)];
+  return buildScore({ ...draft, bars: renumbered(bars) });
+}
+
+/** The first bar after `index` that is not like it. */
+function regionEnd(score: Score, index: number, alike: (a: Bar, b: Bar) => boolean): number {
+  const first = score.bars[index];
+  let until = index;
+  while (first !== undefined && score.bars[until] !== undefined && alike(first, score.bars[until]!)) until++;
+  return until;
+}
+
+/** A voice's events of several bars one after another, each bar filled up to its length. */
+function lineOf(drafts: readonly DraftBar[], bars: readonly Bar[], voice: VoiceName): DraftEvent[] {
+  return drafts.flatMap((draft, i) => {
+    const events = draft.voices[voice]?.events ?? [];
+    const missing = bars[i]!.duration - events.reduce((sum, event) => sum + event.duration, 0);
+    return missing > 0 ? [...events, { kind: 'gap' as const, duration: missing }] : [...events];
+  });
+}
+
+/** The part of a line between two moments; a note that goes on after it is tied. */
+function cut(line: readonly DraftEvent[], from: Ticks, until: Ticks): DraftEvent[] {
+  const pieces: DraftEvent[] = [];
+  let at = 0;
+  for (const event of line) {
+    const [start, end] = [Math.max(at, from), Math.min(at + event.duration, until)];
+    if (start < end) {
+      const goesOn = event.kind === 'note' && end < at + event.duration;
+      pieces.push({ ...event, duration: end - start, ...(goesOn ? { tied: true as const } : {}) });
+    }
+    at += event.duration;
+  }
+  return pieces;
 }

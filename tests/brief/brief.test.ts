@@ -134,4 +134,29 @@ describe('the last check', () => {
     });
     expect(check(WHOLE, {}, 352).together!.verdict).toBe('done');
   });
+  it('says nothing of another composition that nobody asked for or told of', () => {
+    const review = reviewScore(readNotation(WHOLE).score, CHORALE);
+    const asked = { review, notes: {}, usualTempo: 72, leastTogetherSeconds: 360 };
+    const ids = (otherSeconds: number) => lastCheck({ ...asked, otherSeconds }).map(({ id }) => id);
+    expect(ids(0)).not.toContain('together');
+    expect(ids(200)).toContain('together');
+  });
+  it('doesn’t blame a phrase still to be written for having no cadence', () => {
+    const half = readNotation(
+      'key: C major\nmetre: 4/4\nS: C5 D5 B4 C5! | E5 F5 D5 E5! |\nA: G4 A4 G4 G4 | ?*4 |\nT: E4 F4 D4 E4 | ?*4 |\nB: C3 F3 G3 C3 | ?*4 |',
+    ).score;
+    const review = reviewScore(half, CHORALE);
+    const item = lastCheck({
+      review,
+      notes: {},
+      usualTempo: 72,
+      otherSeconds: 0,
+      leastTogetherSeconds: 360,
+    }).find(({ id }) => id === 'phrases')!;
+    expect(item).toMatchObject({
+      verdict: 'not yet',
+      sentence: '1 phrase written so far closes with a cadence; 1 phrase end is still to be written.',
+      details: [],
+    });
+  });
 });

@@ -187,11 +187,13 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
         ['.pw-caret', '.pw-ghost', '.pw-cursor', '.pw-stretch'].map(
           (name) => document.querySelectorAll(name).length,
         );
-      engraving.setCaret({ voice: 'T', at: 10080, place: 26 });
+      engraving.setCaret({ voice: 'T', at: 10080 });
+      engraving.setGhost({ voice: 'T', at: 10080, place: 26 });
       engraving.setCursor(5040);
       engraving.setStretch({ from: 0, until: 40320 });
       const shown = count();
       engraving.setCaret(undefined);
+      engraving.setGhost(undefined);
       engraving.setCursor(undefined);
       engraving.setStretch(undefined);
       return { shown, gone: count() };

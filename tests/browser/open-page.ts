@@ -7,6 +7,8 @@ export interface PageOptions {
   readonly colourScheme?: 'light' | 'dark';
   readonly reducedMotion?: boolean;
   readonly touch?: boolean;
+  /** Opens the address and waits for nothing. */
+  readonly bare?: boolean;
   /** Runs in the page before its own scripts. */
   readonly before?: () => void;
 }
@@ -29,7 +31,7 @@ export async function openPage(browser: Browser, address: string, options: PageO
     if (message.type() === 'error') throw new Error(`The page complained: ${message.text()}`);
   });
   await page.goto(address);
-  await ready(page);
+  if (!options.bare) await ready(page);
   return page;
 }
 

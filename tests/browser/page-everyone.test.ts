@@ -48,7 +48,10 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
     {
       name: 'write, marks',
       hash: '#write',
-      prepare: (p) => p.locator('button[data-finding]').first().click(),
+      prepare: async (p) => {
+        await p.locator('#tab-marks').click();
+        await p.locator('button[data-finding]').first().click();
+      },
     },
     { name: 'write, text', hash: '#write', prepare: (p) => p.locator('#tab-text').click() },
     { name: 'write, chord', hash: '#write', prepare: (p) => p.locator('#tab-chord').click() },

@@ -1,11 +1,14 @@
 /** The first ten seconds: what this is, the ways in, and the one question that a file asks. */
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
 import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
 
+const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
 const caret = (page: Page): Promise<string | null> => page.locator('#caret-words').textContent();
 const focused = (page: Page): Promise<string | undefined> => page.evaluate(() => document.activeElement?.id);
 
@@ -100,5 +103,35 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     const xml = readFileSync(new URL('../../fixtures/exercises/lantern.musicxml', import.meta.url), 'utf8');
     await pasteText(page, xml);
     await page.locator('.given-question').waitFor();
+  });
+
+  it('opens all the same where the browser has no room, and says that nothing is kept', async () => {
+    page = await openPage(browser, served.address, {
+      before: () => {
+        // A full disk, as IndexedDB tells of it.
+        IDBObjectStore.prototype.put = () => {
+          throw new DOMException('No room.', 'QuotaExceededError');
+        };
+      },
+    });
+    await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.kept').textContent()).toMatch(/^not kept: .* Save a file\.$/);
+    await page.locator('#stave').focus();
+    for (const key of ['End', 'PageDown', 'd']) await page.keyboard.press(key);
+    await page.locator('#tab-text').click();
+    await expect.poll(() => page.locator('#notation').inputValue()).toMatch(/A: .*D4/);
+    expect(await page.locator('.kept').textContent()).toMatch(/^not kept/);
+  });
+
+  it('makes the picture of this page for the README', async () => {
+    if (process.env.PICTURES !== '1') return;
+    page = await openPage(browser, served.address, { width: 1280, height: 800 });
+    await page.waitForTimeout(300);
+    await page.screenshot({ path: join(PICTURES, 'page-first.png') });
+    await page.locator('button', { hasText: 'Try the demonstration' }).click();
+    await page.locator('.mark-head', { hasText: 'Parallel fifths' }).click();
+    await page.locator('button', { hasText: 'A hint' }).click();
+    await page.waitForTimeout(600);
+    await page.screenshot({ path: join(PICTURES, 'page.png') });
   });
 });

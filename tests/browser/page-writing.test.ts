@@ -186,38 +186,6 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await expect.poll(() => notice.isVisible()).toBe(false);
   });
 
-  it('writes where an open beat is clicked', async () => {
-    page = await openPage(browser, served.address);
-    await pasteText(
-      page,
-      'title: Click\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
-    );
-    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Click');
-    await page.locator('#tab-text').click();
-    await page.locator('.tools button[aria-label="B, bass"]').click();
-    const staff = await page.locator('.stave svg').first().boundingBox();
-    // Low in the bass staff, under the soprano's third note.
-    await page.mouse.click(staff!.x + staff!.width * 0.26, staff!.y + staff!.height * 0.62);
-    await expect.poll(() => text(page)).toMatch(/B: \?(\*2)? ?.*[A-G]/);
-  });
-
-  it('goes where a finger taps, and writes there at the second tap', async () => {
-    page = await openPage(browser, served.address, { width: 390, height: 780, touch: true });
-    await pasteText(
-      page,
-      'title: Tap\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n',
-    );
-    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Tap');
-    await page.locator('.tools button[aria-label="B, bass"]').tap();
-    const staff = await page.locator('.stave svg').first().boundingBox();
-    const at = [staff!.x + staff!.width * 0.5, staff!.y + staff!.height * 0.62] as const;
-    await page.touchscreen.tap(...at);
-    await page.locator('#tab-text').tap();
-    expect(await text(page)).toMatch(/B: \?\*4/);
-    await page.touchscreen.tap(...at);
-    await expect.poll(() => text(page)).toMatch(/B: .*[A-G]/);
-  });
-
   it('writes what is played on a MIDI keyboard', async () => {
     page = await openPage(browser, served.address, {
       before: () => {

@@ -43,6 +43,7 @@ function twoChords(): SystemGeometry {
       { at: CROTCHET, x: 120 },
     ],
     heads,
+    gaps: [],
     solid: heads,
     thin: [],
     highest: -10,

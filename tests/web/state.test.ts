@@ -3,8 +3,10 @@ import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CROTCHET } from '../../src/score/time.ts';
 import { createActions } from '../../web/state/actions.ts';
 import { KEYS, type KeyCommands, obeyKey } from '../../web/state/keys.ts';
+import { tapTempo } from '../../web/state/looking.ts';
 import { FIRST_MIXER, FIRST_SETTINGS, type PageState } from '../../web/state/page.ts';
 import { barPlace, nextPlace, placeBefore } from '../../web/state/places.ts';
+import { stepsToKeep } from '../../web/state/steps.ts';
 import { createStore } from '../../web/state/store.ts';
 import { beginHistory, changed, redone, undone, workFromText } from '../../web/state/work.ts';
 
@@ -13,6 +15,7 @@ function open(text: string, locked: PageState['exercise']['locked'] = []) {
     view: 'write',
     rule: undefined,
     side: 'marks',
+    sheet: false,
     shelf: [],
     versions: [],
     exercise: { id: 'x', locked, notes: {}, brief: '', otherSeconds: 0 },
@@ -25,8 +28,10 @@ function open(text: string, locked: PageState['exercise']['locked'] = []) {
     length: { numerator: 1, denominator: 1 },
     dotted: false,
     stretch: undefined,
+    copied: undefined,
     settings: FIRST_SETTINGS,
     mixer: FIRST_MIXER,
+    taps: [],
     playing: undefined,
     waysOut: undefined,
     precedents: undefined,
@@ -110,9 +115,31 @@ describe('keys on the stave', () => {
   it('choose a stretch', () => {
     const { press, store } = open('S: C5 D5 E5 F5 | G5*4 |');
     press('ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
-    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 3 * CROTCHET });
+    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 3 * CROTCHET, voices: ['S'] });
     press('Shift+ArrowLeft');
-    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 2 * CROTCHET });
+    expect(store.get().stretch).toEqual({ from: CROTCHET, until: 2 * CROTCHET, voices: ['S'] });
+  });
+  it('count note values instead of beats, where that is set', () => {
+    const { press, text, actions } = open('metre: 3/2\nS: ?*3 |');
+    actions.set({ digits: 'values' });
+    press('4', 'c', 'd', '2', 'e', '8', 'f');
+    expect(voiceLine(text(), 'S')).toBe('(C5 D) E F/4 ?*3/4 ||');
+  });
+  it('move, erase, copy and paste all that is chosen', () => {
+    const { press, text, actions, store } = open('S: C5 D5 E5 F5 | ?*4 |\nA: G4 G4 G4 G4 | ?*4 |', ['A']);
+    press('Shift+ArrowRight', 'Shift+ArrowRight', 'Shift+Alt+ArrowDown');
+    expect(store.get().stretch).toEqual({ from: 0, until: 2 * CROTCHET, voices: ['S', 'A'] });
+    actions.copy();
+    press('ArrowUp');
+    // The alto is locked: it is copied, and not moved.
+    expect(voiceLine(text(), 'S')).toBe('D5 E E F | ?*4 ||');
+    expect(voiceLine(text(), 'A')).toBe('G4 G G G |');
+    press('Control+ArrowRight');
+    actions.paste(store.get().copied!);
+    expect(voiceLine(text(), 'S')).toBe('D5 E E F | C D ?*2 ||');
+    expect(voiceLine(text(), 'A')).toBe('G4 G G G |');
+    press('Control+a', 'Delete');
+    expect(store.get().history.now.score.voices.S.every((event) => event.kind === 'gap')).toBe(true);
   });
   it('leave to the browser what is not theirs', () => {
     const { store } = open('S: C5*4 |');
@@ -159,7 +186,10 @@ describe('keys on the stave', () => {
     for (const reach of ['stave', 'page', 'everywhere'] as const) {
       const names = KEYS.flatMap(({ rows }) =>
         rows
-          .filter((row) => (row.reach ?? 'stave') === reach && row.where?.(actions) !== false)
+          .filter(
+            (row) =>
+              (row.reach ?? 'stave') === reach && row.digits !== 'values' && row.where?.(actions) !== false,
+          )
           .flatMap((row) => Object.keys(row.keys)),
       );
       expect(new Set(names).size).toBe(names.length);
@@ -230,6 +260,46 @@ describe('the caret', () => {
     const { actions, store } = open('title: x\nS: C5 D5 E5 F5 |\nA: ? G4 ?*2 |');
     actions.followText(3, 7);
     expect(store.get().caret).toEqual({ voice: 'A', at: CROTCHET });
+  });
+});
+
+describe('the tempo', () => {
+  it('follows the taps of a hand, and forgets them after a pause', () => {
+    const { store } = open('S: C5*4 |');
+    const tap = (when: number) => {
+      store.update((state) => tapTempo(state, when));
+      return store.get().mixer.tempo;
+    };
+    expect([tap(0), tap(500), tap(1010)]).toEqual([undefined, 120, 119]);
+    expect([tap(9000), tap(10_000)]).toEqual([119, 60]);
+  });
+});
+
+describe('the steps kept for undoing', () => {
+  const works = (n: number) => Array.from({ length: n }, (_, i) => workFromText(`S: C${i % 9} |`));
+  it('are written once each, whichever way one goes', () => {
+    const [a, b, c] = works(3);
+    let history = beginHistory(a!);
+    const first = stepsToKeep({ exercise: 'x', base: 0, works: [a!] }, history);
+    expect([first.present, first.fresh.steps.length]).toEqual([0, 0]);
+    history = changed(changed(history, b!, 'stave', 0), c!, 'stave', 0);
+    const second = stepsToKeep(first.kept, history);
+    expect([second.present, second.fresh.from, second.fresh.steps.map((step) => step.number)]).toEqual([2, 1, [1, 2]]);
+    const back = stepsToKeep(second.kept, undone(history));
+    expect([back.present, back.fresh.steps.length]).toEqual([1, 0]);
+    const forked = stepsToKeep(back.kept, changed(undone(history), works(5)[4]!, 'stave', 0));
+    expect([forked.present, forked.fresh.from, forked.fresh.steps.length]).toEqual([2, 2, 1]);
+  });
+  it('drop the oldest, and keep their numbers', () => {
+    let history = beginHistory(workFromText('S: C5 |'));
+    let kept = stepsToKeep({ exercise: 'x', base: 0, works: [] }, history).kept;
+    for (let i = 0; i < 320; i++) {
+      history = changed(history, workFromText(`S: C${i % 9} |`), 'stave', 0);
+      const next = stepsToKeep(kept, history);
+      expect([next.present, next.fresh.steps.length]).toEqual([i + 1, 1]);
+      kept = next.kept;
+    }
+    expect([kept.base, kept.works.length]).toEqual([21, 300]);
   });
 });
 

@@ -3,7 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { readNotation } from '../../src/notation/index.ts';
 import { endOf } from '../../src/score/score.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { countInFor, frequencyOf, loudness, soundingsOf, timelineOf } from '../../web/sound/timeline.ts';
+import {
+  beatsIn,
+  countInFor,
+  frequencyOf,
+  loudness,
+  soundingsOf,
+  startingNotes,
+  timelineOf,
+} from '../../web/sound/timeline.ts';
 
 const score = (text: string) => readNotation(text).score;
 const FERMATA = score('S: C5 D5 E5! F5 | G5*4 |');
@@ -67,5 +75,31 @@ describe('the count-in', () => {
   });
   it('counts minims in 3/2', () => {
     expect(countInFor(score('metre: 3/2\nS: C5*3 |'), 0, 60).seconds).toBe(6);
+  });
+});
+
+describe('playing along', () => {
+  const { score } = readNotation(
+    'metre: 3/4\nupbeat: 1\nS: G4 | A4 B4 C5 | D5*3 |\nB: G3 | F#3 G3 A3 | ?*3 |',
+  );
+  it('clicks on each beat, strong on the first of a bar', () => {
+    const clicks = beatsIn(score, timelineOf(score, 60), 0, endOf(score));
+    expect(clicks.map(({ at }) => at)).toEqual([0, 1, 2, 3, 4, 5, 6]);
+    expect(clicks.map(({ strong }) => strong)).toEqual([false, true, false, false, true, false, false]);
+    expect(beatsIn(score, timelineOf(score, 60), 2 * CROTCHET, 4 * CROTCHET).map(({ at }) => at)).toEqual([
+      0, 1,
+    ]);
+  });
+  it('gives the choir its notes from the bass up, where they begin', () => {
+    const notes = startingNotes(score, CROTCHET);
+    expect(notes.map(({ voice, frequency }) => [voice, Math.round(frequency)])).toEqual([
+      ['B', 185],
+      ['S', 440],
+    ]);
+  });
+  it('silences a voice, unless one is heard alone', () => {
+    const volume = { S: 1, A: 1, T: 1, B: 1 };
+    expect(loudness(volume, [], ['A'])).toEqual({ S: 1, A: 0, T: 1, B: 1 });
+    expect(loudness(volume, ['A'], ['A'])).toEqual({ S: 0, A: 1, T: 0, B: 0 });
   });
 });

@@ -5,9 +5,19 @@ import { buildScore } from '../../src/score/build.ts';
 import { parsePitch, type Step } from '../../src/score/pitch.ts';
 import { endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { signatureAlteration } from '../../src/score/signature.ts';
+import { textureOf } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { addBars, emptyScore, insertBar, removeBar, withHeading } from '../../src/writing/bars.ts';
+import {
+  addBars,
+  emptyScore,
+  insertBar,
+  removeBar,
+  withHeading,
+  withKey,
+  withMetre,
+} from '../../src/writing/bars.ts';
 import { draftOf } from '../../src/writing/draft.ts';
+import { copyPassage, erasePassage, movePassage, pastePassage } from '../../src/writing/passage.ts';
 import { byStep, nearestPitch, pitchAtPlace, spelt } from '../../src/writing/pitches.ts';
 import {
   alter,
@@ -172,11 +182,68 @@ describe('bars', () => {
   });
   it('take another heading without losing a note', () => {
     const music = score('title: Old\nkey: C major\ntempo: 60\nS: C5 D5 E5 F5 |');
-    const after = withHeading(music, { title: 'New', tempo: undefined, key: { fifths: -1, mode: 'major' } });
+    const after = withHeading(music, { title: 'New', tempo: undefined });
     expect(after.title).toBe('New');
     expect(after).not.toHaveProperty('tempo');
-    expect(after.bars[0]!.key.fifths).toBe(-1);
     expect(line(after, 'S')).toBe('C5 D E F ||');
+  });
+  it('take another key from one of them on, as far as the old one held', () => {
+    const music = score('key: C major\nS: C5*4 | D5*4 | E5*4 |\nkey: G major\nS: F#5*4 |');
+    const after = withKey(music, 1, { fifths: -1, mode: 'major' });
+    expect(after.bars.map((bar) => bar.key.fifths)).toEqual([0, -1, -1, 1]);
+    expect(after.voices).toEqual(music.voices);
+  });
+  it('are barred anew by another metre, notes over a barline tied, the rest open', () => {
+    const music = score('upbeat: 1\nS: G4 | C5 D5 E5*2 | F5 G5 A5 B5 |\nB: G3 | C3*4 | ?*4 |');
+    const after = withMetre(music, 0, { beats: 3, unit: 4 });
+    if (typeof after === 'string') throw new Error(after);
+    expect(line(after, 'S')).toBe('G4 | C5 D E | = F G | A B ? ||');
+    expect(line(after, 'B')).toBe('G3 | C*3 | = ?*2 |');
+    const back = withMetre(after, 0, { beats: 4, unit: 4 });
+    expect(typeof back === 'string' ? back : textureOf(back).tones.S.map((tone) => tone.pitch)).toEqual(
+      textureOf(music).tones.S.map((tone) => tone.pitch),
+    );
+  });
+  it('refuse another metre over bars that are repeated', () => {
+    expect(withMetre(score('S: |: C5*4 :| D5*4 |'), 0, { beats: 3, unit: 4 })).toMatch(/repeated/);
+  });
+});
+
+describe('a passage', () => {
+  const voices = (...names: ('S' | 'A' | 'T' | 'B')[]) => names;
+  it('is copied and pasted in another voice, over barlines and with its fermata', () => {
+    const music = score('S: C5 D5 E5 F5! | G5*4 |\nA: ?*4 | ?*4 |');
+    const passage = copyPassage(music, { from: beats(2), until: beats(4), voices: voices('S') });
+    const pasted = pastePassage(music, passage, 'A', beats(3), []);
+    if (pasted.kind === 'refused') throw new Error(pasted.said);
+    expect(line(pasted.score, 'A')).toBe('?*3 E5 | F! ?*3 ||');
+    expect(line(pasted.score, 'S')).toBe(line(music, 'S'));
+  });
+  it('of several voices goes into its own, but into no locked one', () => {
+    const music = score('S: C5*2 D5*2 | ?*4 |\nB: C3 D3 E3 F3 | ?*4 |');
+    const passage = copyPassage(music, { from: 0, until: beats(4), voices: voices('S', 'B') });
+    const pasted = pastePassage(music, passage, 'A', beats(4), ['S']);
+    if (pasted.kind === 'refused') throw new Error(pasted.said);
+    expect(line(pasted.score, 'B')).toBe('C3 D E F | C D E F ||');
+    expect(line(pasted.score, 'S')).toBe(line(music, 'S'));
+    expect(pastePassage(music, passage, 'A', 0, ['S', 'B'])).toMatchObject({ kind: 'refused' });
+  });
+  it('keeps what is tied as one note', () => {
+    const music = score('S: C5*3 D5 | = E5*3 |\nA: ?*4 | ?*4 |');
+    const passage = copyPassage(music, { from: 0, until: beats(8), voices: voices('S') });
+    expect(passage.lines[0]!.pieces.map((piece) => piece.duration)).toEqual([beats(3), beats(2), beats(3)]);
+  });
+  it('is erased, and moved by steps and octaves', () => {
+    const music = score('S: C5 D5 E5 F5 | G5*4 |\nA: E4*4 | E4*4 |');
+    const extent = { from: beats(1), until: beats(3), voices: voices('S', 'A') };
+    const moved = movePassage(music, extent, { octaves: -1 });
+    const stepped = movePassage(music, { ...extent, voices: voices('S') }, { steps: 2 });
+    const erased = erasePassage(music, { ...extent, voices: voices('S') });
+    expect([moved, stepped, erased].map((c) => (c.kind === 'changed' ? line(c.score, 'S') : c.said))).toEqual(
+      ['C5 D4 E F5 | G*4 ||', 'C5 F G F | G*4 ||', 'C5 ?*2 F | G*4 ||'],
+    );
+    // The alto's note begins before the stretch and is left alone.
+    expect(moved.kind === 'changed' && line(moved.score, 'A')).toBe(line(music, 'A'));
   });
 });
 

@@ -1,5 +1,6 @@
 /** Commands that reach beyond the state: files, sound, paper, focus. Made in parts, by what they reach; joined here. */
 
+import { printPassage } from '../files/passage-text.ts';
 import type { Commands } from '../panels/context.ts';
 import type { Stave } from '../panels/stave.ts';
 import { createPlayback } from '../sound/following.ts';
@@ -26,15 +27,22 @@ export interface Reached {
 
 export function createCommands(reached: Reached): Commands {
   const { store, actions, stave, sayAloud, reviewing } = reached;
-  const { playOrStop, playVoices } = createPlayback(store, actions, stave);
+  const { playOrStop, playVoices, giveNotes } = createPlayback(store, actions, stave);
   const sight = createSightCommands(store, actions, stave, sayAloud);
   return {
     ...createFileCommands(reached, sight.focusStave),
     ...sight,
     playOrStop,
     playVoices,
+    giveNotes,
     findWaysOut: reviewing.findWaysOut,
     findRoom: reviewing.findRoom,
+    copyChosen() {
+      actions.copy();
+      const { copied } = store.get();
+      // Without leave to use the clipboard the page still has its own copy.
+      if (copied) void navigator.clipboard?.writeText(printPassage(copied)).catch(() => undefined);
+    },
     connectKeyboard() {
       void connectKeyboards(actions);
     },

@@ -28,7 +28,8 @@ export function createSightCommands(
       afterDrawing(() => stave()?.engraving.scrollTo({ at }, true));
     },
     scrollToFinding(id) {
-      stave()?.engraving.scrollTo({ finding: id }, true);
+      // Once the sheet is open, which takes room from the stave.
+      afterDrawing(() => stave()?.engraving.scrollTo({ finding: id }, true));
     },
     openFindingAtCaret() {
       const { caret, reviewed } = store.get();

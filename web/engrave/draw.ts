@@ -84,6 +84,10 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
     }
   }
   const right = last.getX() + last.getWidth();
+  // Signatures that warn of the next system's: no stroke runs through them.
+  if (tail > 0)
+    for (const staff of ['treble', 'bass'] as const)
+      boxes.solid.push({ x: right - tail, y: top[staff] - 8, width: tail, height: STAFF_HEIGHT + 16 });
   const lines = { left: LEFT_MARGIN, right, top, columns, bars: places };
   drawBySelf(svg, plan, lines, boxes);
   const all: readonly Box[] = [...boxes.solid, ...boxes.thin];
@@ -93,6 +97,7 @@ export function drawSystem(plan: SystemPlan): DrawnSystem {
       width: Math.max(plan.width, right + RIGHT_MARGIN),
       ...lines,
       heads: boxes.heads,
+      gaps: boxes.gaps,
       solid: boxes.solid,
       thin: boxes.thin,
       highest: Math.min(-8, ...all.map((box) => box.y)),
@@ -107,7 +112,7 @@ function tieRoom(bar: PlannedBar): number {
 }
 
 function collect(): Gathered {
-  return { heads: [], solid: [], thin: [] };
+  return { heads: [], gaps: [], solid: [], thin: [] };
 }
 
 function makeStaves(
@@ -135,6 +140,7 @@ function makeStaves(
     if (i === plan.bars.length - 1 && plan.nextKey) {
       stave.setEndKeySignature(signatureName(plan.nextKey.fifths), signatureName(plan.nextKey.before));
     }
+    if (i === plan.bars.length - 1 && plan.nextMetre) stave.addEndTimeSignature(metreText(plan.nextMetre));
     return stave;
   };
   return { treble: make('treble'), bass: make('bass') };
@@ -220,14 +226,15 @@ function drawBar(translated: TranslatedBar, i: number, context: SVGContext, boxe
   for (const beam of beams) boxes.thin.push(...beamBoxes(beam));
 }
 
-/** Brace at the left, barlines through both staves. */
+/** Bracket at the left, barlines through both staves. */
 function connect({ bar, staves }: TranslatedBar, i: number, context: SVGContext): void {
   const draw = (type: StaveConnectorType, shift = 0) => {
     const connector = new StaveConnector(staves.treble, staves.bass).setType(type);
     connector.setXShift(shift).setContext(context).drawWithStyle();
   };
   if (i === 0) {
-    draw('brace');
+    // A bracket: the staves are a choir's. A brace would make them one player's.
+    draw('bracket');
     draw('singleLeft');
   }
   if (bar.repeatStart) draw('boldDoubleLeft', staves.treble.getModifierXShift());

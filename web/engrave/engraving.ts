@@ -3,7 +3,16 @@ import type { Score } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar } from './bars.ts';
 import { loadMusicFont } from './font.ts';
-import type { Caret, ClientBox, Engraving, EngravingEvents, EngravingInput, Hit, Stretch } from './input.ts';
+import type {
+  Caret,
+  ClientBox,
+  Engraving,
+  EngravingEvents,
+  EngravingInput,
+  Ghost,
+  Hit,
+  Stretch,
+} from './input.ts';
 import { labelRooms, plainNumeral } from './lanes.ts';
 import { shownFindings } from './placing.ts';
 import { planBars } from './plan.ts';
@@ -43,6 +52,7 @@ class Sheet implements Engraving {
   private stretch: Stretch | undefined;
   private caret: Caret | undefined;
   private cursor: Ticks | undefined;
+  private ghost: Ghost | undefined;
 
   constructor(
     private readonly container: HTMLElement,
@@ -172,7 +182,7 @@ class Sheet implements Engraving {
     if (!slot.isStale(key)) return;
     slot.draw(this.settings, key, this.scale);
     slot.showChoice(this.chosen, this.tones, this.stretch);
-    slot.showCarets(this.caret, this.cursor);
+    slot.showCarets(this.caret, this.cursor, this.ghost);
   }
 
   /** What a system's marks are made from, as text: equal where nothing would look different. */
@@ -227,13 +237,21 @@ class Sheet implements Engraving {
       (slot) => slot.holds(this.caret?.at ?? -1) || slot.holds(caret?.at ?? -1),
     );
     this.caret = caret;
-    for (const slot of touched) slot.showCarets(this.caret, this.cursor);
+    for (const slot of touched) slot.showCarets(this.caret, this.cursor, this.ghost);
   }
 
   setCursor(at: Ticks | undefined): void {
     const touched = this.slots.filter((slot) => slot.holds(this.cursor ?? -1) || slot.holds(at ?? -1));
     this.cursor = at;
-    for (const slot of touched) slot.showCarets(this.caret, this.cursor);
+    for (const slot of touched) slot.showCarets(this.caret, this.cursor, this.ghost);
+  }
+
+  setGhost(ghost: Ghost | undefined): void {
+    const touched = this.slots.filter(
+      (slot) => slot.holds(this.ghost?.at ?? -1) || slot.holds(ghost?.at ?? -1),
+    );
+    this.ghost = ghost;
+    for (const slot of touched) slot.showCarets(this.caret, this.cursor, this.ghost);
   }
 
   hitTest(clientX: number, clientY: number): Hit | undefined {
@@ -294,6 +312,7 @@ class Sheet implements Engraving {
   }
 
   private readonly onPointerDown = (event: PointerEvent): void => {
+    if (!this.events.onSelectFinding && !this.events.onPoint) return;
     const hit = this.hitTest(event.clientX, event.clientY);
     if (!hit) return;
     if (hit.finding !== undefined) {

@@ -79,6 +79,7 @@ function drawGaps(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gat
         const rect = addTo(svg, 'rect', { ...box, rx: 3, class: 'pw-gap' });
         rect.dataset.voice = voice;
         boxes.solid.push(box);
+        boxes.gaps.push({ ...box, voice, at: sign.at, until });
       }
     }
   }

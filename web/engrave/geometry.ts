@@ -21,6 +21,13 @@ export interface HeadBox extends Box {
   readonly tip: number;
 }
 
+/** A stretch of a voice not written yet, as the box drawn for it. */
+export interface GapBox extends Box {
+  readonly voice: VoiceName;
+  readonly at: Ticks;
+  readonly until: Ticks;
+}
+
 export interface ColumnPlace {
   readonly at: Ticks;
   /** Left edge of a head that stands here unshifted. */
@@ -46,6 +53,7 @@ export interface SystemGeometry {
   readonly bars: readonly BarPlace[];
   readonly columns: readonly ColumnPlace[];
   readonly heads: readonly HeadBox[];
+  readonly gaps: readonly GapBox[];
   /** Everything that no mark may cover, heads included: accidentals, dots, flags, rests, fermatas, clefs, signatures. */
   readonly solid: readonly Box[];
   /** Stems, beams, ties, tuplet brackets: strokes may cross them, words and tags may not. */
@@ -58,6 +66,7 @@ export interface SystemGeometry {
 /** Boxes gathered while drawing. */
 export interface Gathered {
   readonly heads: HeadBox[];
+  readonly gaps: GapBox[];
   readonly solid: Box[];
   readonly thin: Box[];
 }

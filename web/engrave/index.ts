@@ -21,6 +21,7 @@ export type {
   Engraving,
   EngravingEvents,
   EngravingInput,
+  Ghost,
   Hit,
   Layers,
   MarkedFinding,

@@ -105,14 +105,19 @@ export function isShown(
 export interface Caret {
   readonly voice: VoiceName;
   readonly at: Ticks;
-  /** Drawn as a ghost of a note head at this staff place (see `staffPlace`), where given. */
-  readonly place?: number;
+}
+
+/** A note that is not there yet. */
+export interface Ghost extends Caret {
+  readonly place: number;
 }
 
 /** A stretch chosen by the person, to be heard again or worked on. */
 export interface Stretch {
   readonly from: Ticks;
   readonly until: Ticks;
+  /** The voices whose notes are chosen with it, ringed; none where it is only a time. */
+  readonly voices?: readonly VoiceName[];
 }
 
 export interface EngravingInput {
@@ -139,6 +144,8 @@ export interface Hit {
   readonly moment: Ticks;
   /** Staff place under the pointer, as `staffPlace` counts: C4 is 28. */
   readonly place: number;
+  /** The unwritten stretch pointed at: of two in a staff, the one whose box is nearer. */
+  readonly gap?: { readonly voice: VoiceName; readonly at: Ticks; readonly until: Ticks };
   /** The tone whose head is under the pointer (or within a finger's width of it). */
   readonly tone?: string;
   /** The finding whose tag is under the pointer. */
@@ -176,6 +183,8 @@ export interface Engraving {
   /** The place where the next note is written. */
   setCaret(caret: Caret | undefined): void;
   setStretch(stretch: Stretch | undefined): void;
+  /** A pale head where a click would write, or where a dragged note would land; undefined takes it away. */
+  setGhost(ghost: Ghost | undefined): void;
   /** A line that moves with the playback; undefined takes it away. Cheap: call it each frame. */
   setCursor(at: Ticks | undefined): void;
   /** Coordinates as in a pointer event (`clientX`, `clientY`). */

@@ -20,7 +20,7 @@ export interface PlacedWords {
   /** The baseline. */
   readonly y: number;
   readonly label: SetLabel;
-  /** For a key: how far its line goes on, and whether the key goes on beyond this system. */
+  /** For a key, and a chord that lasts over a barline: how far its line goes on, and whether the key goes on beyond this system. */
   readonly line?: { readonly from: number; readonly to: number; readonly goesOn: boolean };
   /** Carried over from the system before. */
   readonly carried?: true;
@@ -153,9 +153,29 @@ function centred(input: LaneInput, kind: LaneName, at: Ticks, label: SetLabel): 
 }
 
 function numeralItems(input: LaneInput): Item[] {
-  return here(input, input.marks.chords).map((chord) =>
-    centred(input, 'numerals', chord.at, setChordLabel(input.label(chord), input.measure)),
-  );
+  const { from, until } = span(input);
+  const chords = input.marks.chords.filter((chord) => chord.at < until && chord.until > from);
+  const items = chords.map((chord) => {
+    const carried = chord.at < from;
+    const label = setChordLabel(input.label(chord), input.measure);
+    const item = centred(input, 'numerals', Math.max(chord.at, from), label);
+    return carried ? { ...item, carried: true as const } : item;
+  });
+  return items.map((item, i) => lasting(input, item, chords[i]!, items[i + 1]));
+}
+
+/** A chord that is held over a barline is not named again: a line after its numeral shows that it lasts. */
+function lasting(input: LaneInput, item: Item, chord: Chord, next: Item | undefined): Item {
+  const { from, until } = span(input);
+  const barlines = input.bars.filter(({ at }) => at > chord.at && at < chord.until);
+  if (barlines.length === 0 && chord.until <= until) return item;
+  if (chord.at < from && chord.until <= (input.bars[0]?.columns[1] ?? until)) return item;
+  const to = Math.min(next ? next.x - 6 : Number.POSITIVE_INFINITY, lineEnd(input, chord.until));
+  return { ...item, line: { to, goesOn: true } };
+}
+
+function lineEnd(input: LaneInput, until: Ticks): number {
+  return until > span(input).until ? input.geometry.right : endX(input, until);
 }
 
 function figureItems(input: LaneInput): Item[] {

@@ -2,7 +2,7 @@
 import type { VoiceName } from '../../src/score/score.ts';
 import { LOWEST_LINE, STAFF_VOICES, type StaffName } from './bars.ts';
 import { STAFF_HEIGHT } from './extents.ts';
-import type { SystemGeometry } from './geometry.ts';
+import type { Box, GapBox, HeadBox, SystemGeometry } from './geometry.ts';
 import type { Hit } from './input.ts';
 import type { PlacedTag } from './tags.ts';
 
@@ -24,15 +24,30 @@ export function hitIn(
   const head = nearest(geometry, x, y);
   const { at, moment } = timeAt(geometry, x);
   const tag = nearestTag(tags, x, y);
+  const gap = head === undefined ? gapAt(geometry, staff, moment, y) : undefined;
   return {
     staff,
-    voice: head?.voice ?? voiceNear(geometry, staff, at, y),
+    voice: head?.voice ?? gap?.voice ?? voiceNear(geometry, staff, at, y),
     at,
     moment,
     place,
+    ...(gap ? { gap: { voice: gap.voice, at: gap.at, until: gap.until } } : {}),
     ...(head?.tone !== undefined ? { tone: head.tone } : {}),
     ...(tag ? { finding: tag.finding } : {}),
   };
+}
+
+/**
+ * What is still to be written in a staff at a moment, of two voices the one whose box is nearer in height; undefined
+ * where a note of the other voice is nearer still, and so is what was pointed at.
+ */
+function gapAt(geometry: SystemGeometry, staff: StaffName, moment: number, y: number): GapBox | undefined {
+  const away = (box: Box) => Math.abs(box.y + box.height / 2 - y);
+  const sounds = (box: GapBox | HeadBox) =>
+    STAFF_VOICES[staff].includes(box.voice) && box.at <= moment && moment < box.until;
+  const [gap] = geometry.gaps.filter(sounds).sort((a, b) => away(a) - away(b));
+  const nearer = geometry.heads.some((head) => gap && sounds(head) && away(head) < away(gap));
+  return nearer ? undefined : gap;
 }
 
 /** The tag under the pointer, or within a finger's breadth of it. */

@@ -1,11 +1,12 @@
 /** One system on the page: its notes, its marks, and what is laid over or behind them. */
 import type { Chord } from '../../src/harmony/analysis.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import { LOWEST_LINE } from './bars.ts';
 import { type DrawnSystem, drawSystem } from './draw.ts';
 import { STAFF_HEIGHT } from './extents.ts';
 import { type HeadBox, type SystemGeometry, xAt } from './geometry.ts';
 import { inkMarks } from './ink.ts';
-import type { Caret, Layers, Marks, Stretch } from './input.ts';
+import type { Caret, Ghost, Layers, Marks, Stretch } from './input.ts';
 import { type PlacedMarks, placeMarks } from './placing.ts';
 import { addTo } from './svg.ts';
 import type { SystemPlan } from './systems.ts';
@@ -103,6 +104,9 @@ export class Slot {
     const chosen = this.tags.filter((tag) => tag.finding === finding);
     for (const tag of chosen) for (const head of tag.heads) this.wash(behind, head, 'pw-wash');
     for (const head of drawn.geometry.heads) {
+      const inside = stretch !== undefined && head.at >= stretch.from && head.at < stretch.until;
+      if (inside && head.tone !== undefined && stretch.voices?.includes(head.voice))
+        this.wash(behind, head, 'pw-ring');
       if (head.tone !== undefined && tones.has(head.tone)) this.wash(behind, head, 'pw-ring');
     }
     const concerned = new Set(chosen.flatMap((tag) => tag.heads.map((head) => head.tone)));
@@ -137,8 +141,8 @@ export class Slot {
     addTo(parent, 'rect', { x, y: -8, width: Math.max(4, end - x), height, rx: 4, class: 'pw-stretch' });
   }
 
-  /** Caret and playing cursor, over everything. */
-  showCarets(caret: Caret | undefined, cursor: Ticks | undefined): void {
+  /** Caret, ghost and playing cursor, over everything. */
+  showCarets(caret: Caret | undefined, cursor: Ticks | undefined, ghost: Ghost | undefined): void {
     const { over, drawn } = this;
     if (!over || !drawn) return;
     over.replaceChildren();
@@ -149,6 +153,7 @@ export class Slot {
       addTo(over, 'rect', { x: x - 1, y: -8, width: 2, height, class: 'pw-cursor' });
     }
     if (caret && this.holds(caret.at)) drawCaret(over, geometry, caret);
+    if (ghost && this.holds(ghost.at)) drawGhost(over, geometry, ghost);
   }
 
   holds(at: Ticks): boolean {
@@ -156,7 +161,7 @@ export class Slot {
   }
 }
 
-/** A bracketed line through the voice's half of its staff, with a ghost head where the next note would stand. */
+/** A bracketed line through the voice's half of its staff. */
 function drawCaret(over: SVGGElement, geometry: SystemGeometry, caret: Caret): void {
   const staff = caret.voice === 'S' || caret.voice === 'A' ? 'treble' : 'bass';
   const upper = caret.voice === 'S' || caret.voice === 'T';
@@ -165,15 +170,19 @@ function drawCaret(over: SVGGElement, geometry: SystemGeometry, caret: Caret): v
   const bottom = geometry.top[staff] + (upper ? 20 : STAFF_HEIGHT + 10);
   const d = `M${x - 3} ${top}h6M${x} ${top}V${bottom}M${x - 3} ${bottom}h6`;
   addTo(over, 'path', { d, class: 'pw-caret' });
-  if (caret.place === undefined) return;
-  const lowest = staff === 'treble' ? 30 : 18;
-  addTo(over, 'ellipse', {
-    cx: x + 10,
-    cy: geometry.top[staff] + STAFF_HEIGHT - (caret.place - lowest) * 5,
-    rx: 6.4,
-    ry: 4.6,
-    class: 'pw-ghost',
-  });
+}
+
+/** A pale head with its ledger lines. */
+function drawGhost(over: SVGGElement, geometry: SystemGeometry, ghost: Ghost): void {
+  const staff = ghost.voice === 'S' || ghost.voice === 'A' ? 'treble' : 'bass';
+  const lowest = LOWEST_LINE[staff];
+  const x = xAt(geometry, ghost.at) + 6;
+  const y = (place: number) => geometry.top[staff] + STAFF_HEIGHT - (place - lowest) * 5;
+  for (let line = lowest - 2; line >= ghost.place; line -= 2)
+    addTo(over, 'path', { d: `M${x - 10} ${y(line)}h20`, class: 'pw-ghost-line' });
+  for (let line = lowest + 10; line <= ghost.place; line += 2)
+    addTo(over, 'path', { d: `M${x - 10} ${y(line)}h20`, class: 'pw-ghost-line' });
+  addTo(over, 'ellipse', { cx: x, cy: y(ghost.place), rx: 6.4, ry: 4.6, class: 'pw-ghost' });
 }
 
 const keys = new WeakMap<SystemPlan, string>();

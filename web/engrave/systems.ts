@@ -1,7 +1,7 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
 import { byVoice, VOICES } from '../../src/score/score.ts';
 import { signatureAlteration } from '../../src/score/signature.ts';
-import type { Ticks } from '../../src/score/time.ts';
+import type { Metre, Ticks } from '../../src/score/time.ts';
 import { signatureSize } from './accidentals.ts';
 import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
@@ -18,13 +18,15 @@ export interface SystemPlan {
   readonly distance: number;
   /** The signature that the next system begins with, where it changes: warned of at this system's end. */
   readonly nextKey?: { readonly fifths: number; readonly before: number };
+  /** The metre that the next system begins with, where it changes. */
+  readonly nextMetre?: Metre;
   /** Lines of syllables between the staves. */
   readonly lyrics?: number;
   /** Room wanted by words at each moment, as [at, rooms]. */
   readonly labels: readonly (readonly [number, readonly LabelRoom[]])[];
 }
 
-/** Room for the brace left of the staves. */
+/** Room for the bracket left of the staves. */
 export const LEFT_MARGIN = 18;
 export const RIGHT_MARGIN = 3;
 /** The widest stretch of a last system, and of a score that is one short system (an example). */
@@ -70,6 +72,7 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
       ...(next?.keyBefore !== undefined
         ? { nextKey: { fifths: next.key.fifths, before: next.keyBefore } }
         : {}),
+      ...(next?.metreChanges ? { nextMetre: next.metre } : {}),
       labels: wanted,
     };
   });

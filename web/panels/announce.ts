@@ -1,8 +1,10 @@
 /** What is said to those who don't see the stave, in one live region; short, and only when something changed. */
 
 import type { Review } from '../../src/review/review.ts';
+import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printBeat } from '../../src/score/place.ts';
 import { endOf, VOICE_WORDS } from '../../src/score/score.ts';
+import { eventAt } from '../../src/writing/write.ts';
 import { describeMoment, marksOf } from '../engrave/index.ts';
 import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
@@ -51,6 +53,13 @@ export function caretWords(state: PageState): string {
   return `Writing the ${voice}${lock}. ${moment}`;
 }
 
+/** How the note at the caret is changed; empty where there is none to change. */
+export function noteWords({ caret, history, exercise }: PageState): string {
+  const here = eventAt(history.now.score, caret.voice, caret.at);
+  if (here?.kind !== 'note' || exercise.locked.includes(caret.voice)) return '';
+  return `Drag ${printPitch(here.pitch)} or press ↑ ↓ to move it; a letter writes over it; Delete erases it.`;
+}
+
 /** Keeps the live region and the line under the stave up with the state. */
 export function createAnnouncer(store: Store<PageState>, region: HTMLElement): { say(text: string): void } {
   let editedAt: Caret | undefined;
@@ -81,6 +90,8 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
     }
     const line = document.querySelector('#caret-words');
     if (line !== null) line.textContent = caretWords(state);
+    const advice = document.querySelector('#note-words');
+    if (advice !== null) advice.textContent = noteWords(state);
   });
   return { say };
 }

@@ -147,7 +147,7 @@ function otherForm({ state, actions }: Panel): TemplateResult {
     actions.setOtherSeconds(Math.max(0, Math.min(7200, minutes! * 60 + seconds!)));
   };
   return html`<fieldset class="duration">
-    <legend>How long is the other composition?</legend>
+    <legend>Is it handed in with another composition? How long does that one last?</legend>
     <label>Minutes <input type="number" min="0" max="60" .value=${String(Math.floor(otherSeconds / 60))} @change=${take} /></label>
     <label>Seconds <input type="number" min="0" max="59" .value=${String(otherSeconds % 60)} @change=${take} /></label>
   </fieldset>`;

@@ -21,6 +21,8 @@ export interface Commands {
   readonly playOrStop: () => void;
   /** Hear only these voices from one moment to another. */
   readonly playVoices: (voices: readonly ('S' | 'A' | 'T' | 'B')[], from: number, until: number) => void;
+  /** Gives the choir its starting notes. */
+  readonly giveNotes: () => void;
   readonly makeBrief: (form: FormData) => void;
   /** Brings a moment of the music into view. */
   readonly showPlace: (at: number) => void;
@@ -33,6 +35,8 @@ export interface Commands {
   readonly openFindingAtCaret: () => void;
   readonly describeCaret: () => void;
   readonly connectKeyboard: () => void;
+  /** Copies what is chosen, for the page and for elsewhere. */
+  readonly copyChosen: () => void;
   readonly focusStave: () => void;
 }
 

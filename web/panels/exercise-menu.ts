@@ -1,9 +1,10 @@
 /** What stands above the music, and its bars. */
-import { html, type TemplateResult } from 'lit';
-import { parseKeySignature, printKeySignature } from '../../src/notation/index.ts';
+import { html, nothing, type TemplateResult } from 'lit';
+import { parseKeySignature, parseMetre, printKeySignature } from '../../src/notation/index.ts';
 import { barAt } from '../../src/score/place.ts';
-import { endOf } from '../../src/score/score.ts';
-import { addBars, insertBar, removeBar, withHeading } from '../../src/writing/bars.ts';
+import { type Bar, endOf, type Score } from '../../src/score/score.ts';
+import { printMetre } from '../../src/score/time.ts';
+import { addBars, insertBar, removeBar, withHeading, withKey, withMetre } from '../../src/writing/bars.ts';
 import type { Panel } from './context.ts';
 
 export function exerciseMenu(panel: Panel): TemplateResult {
@@ -28,10 +29,10 @@ export function exerciseMenu(panel: Panel): TemplateResult {
         }}
       >
         <label>Title <input name="title" maxlength="80" .value=${score.title} /></label>
-        <label>Key, such as G major or F# minor <input name="key" .value=${bar ? printKeySignature(score.bars[0]!.key) : 'C major'} /></label>
         <label>Tempo, crotchets a minute <input name="tempo" type="number" min="10" max="400" .value=${String(score.tempo ?? '')} /></label>
         <button type="submit">Change</button>
       </form>
+      ${bar === undefined ? nothing : fromBarForm(panel, bar)}
       <p class="menu-commands">
         <button type="button" @click=${act(() => actions.rewrite((s) => addBars(s, 1), 'A bar was added at the end.'))}>
           Add a bar at the end
@@ -51,25 +52,55 @@ export function exerciseMenu(panel: Panel): TemplateResult {
           Take bar ${bar?.number ?? ''} away
         </button>
       </p>
-      <p class="aside">The metre is changed in the text.</p>
     </div>
   </details>`;
 }
 
-function changeHeading(form: FormData, { actions }: Panel): void {
+/** Key and metre from the caret's bar on. */
+function fromBarForm(panel: Panel, bar: Bar): TemplateResult {
+  return html`<form
+    class="check-form"
+    @submit=${(event: SubmitEvent) => {
+      event.preventDefault();
+      changeFrom(new FormData(event.target as HTMLFormElement), bar, panel);
+      (event.target as HTMLElement).closest('details')?.removeAttribute('open');
+    }}
+  >
+    <fieldset>
+      <legend>From bar ${bar.number} on</legend>
+      <label>Key, such as G major or F# minor <input name="key" .value=${printKeySignature(bar.key)} /></label>
+      <label>Metre, such as 4/4 <input name="metre" .value=${printMetre(bar.metre)} /></label>
+    </fieldset>
+    <button type="submit">Change from bar ${bar.number} on</button>
+  </form>`;
+}
+
+function changeFrom(form: FormData, bar: Bar, { state, actions }: Panel): void {
+  const made = changedFrom(form, bar, state.history.now.score);
+  if (typeof made === 'string') actions.say(made, 'refused');
+  else actions.rewrite(() => made.score, made.said);
+}
+
+/** The score with the key and metre of the form from the bar on, or a sentence saying what is wrong with the form. */
+function changedFrom(form: FormData, bar: Bar, score: Score): { score: Score; said: string } | string {
   const key = parseKeySignature(String(form.get('key')).trim());
-  if (key === undefined) {
-    actions.say(
-      'The key was not understood; a key such as G major, F# minor or 2 flats was expected.',
-      'refused',
-    );
-    return;
-  }
+  const metre = parseMetre(String(form.get('metre')).trim());
+  if (key === undefined)
+    return 'The key was not understood; a key such as G major, F# minor or 2 flats was expected.';
+  if (metre === undefined)
+    return 'The metre was not understood; two figures such as 4/4, 3/2 or 6/8 were expected.';
+  const sameMetre = metre.beats === bar.metre.beats && metre.unit === bar.metre.unit;
+  const barred = sameMetre ? score : withMetre(score, bar.index, metre);
+  if (typeof barred === 'string') return barred;
+  const said = `From bar ${bar.number} on: ${printKeySignature(key)}, ${printMetre(metre)}.`;
+  return { score: withKey(barred, bar.index, key), said };
+}
+
+function changeHeading(form: FormData, { actions }: Panel): void {
   const tempo = Number(form.get('tempo'));
   const heading = {
     title: String(form.get('title') ?? '').trim(),
     tempo: tempo >= 10 && tempo <= 400 ? tempo : undefined,
-    key,
   };
   actions.rewrite((score) => withHeading(score, heading), 'The heading was changed.');
 }

@@ -1,8 +1,10 @@
 /** How the page is used: keys, the text notation, what is checked and what is not. */
 import { html, type TemplateResult } from 'lit';
 import { KEYS } from '../state/keys.ts';
+import type { Panel } from './context.ts';
 
-export function helpView(): TemplateResult {
+export function helpView({ state, actions }: Panel): TemplateResult {
+  const { digits } = state.settings;
   return html`<div class="view help">
     <h1>Help</h1>
     <p class="statement">
@@ -15,25 +17,36 @@ export function helpView(): TemplateResult {
       Letters name notes and digits count beats, as in the text. They work while the stave has the focus: click on it,
       or press Tab until it has a frame.
     </p>
+    <fieldset class="digits">
+      <legend>Digits</legend>
+      ${(['beats', 'values'] as const).map(
+        (mode) => html`<label class="check"
+          ><input type="radio" name="digits" .checked=${digits === mode} @change=${() => actions.set({ digits: mode })} />
+          <span>${mode === 'beats' ? 'count beats (1 is one beat)' : 'name note values (4 is a crotchet, 8 a quaver)'}</span></label
+        >`,
+      )}
+    </fieldset>
     <div class="key-tables">
       ${KEYS.map(
         ({ title, rows }) => html`<table>
           <caption>${title}</caption>
           <tbody>
-            ${rows.map(
-              (row) => html`<tr>
+            ${rows
+              .filter((row) => row.digits === undefined || row.digits === digits)
+              .map(
+                (row) => html`<tr>
                 <th scope="row">${(row.shown ?? Object.keys(row.keys)).map((key) => html`<kbd>${key}</kbd> `)}</th>
                 <td>${row.does}</td>
               </tr>`,
-            )}
+              )}
           </tbody>
         </table>`,
       )}
     </div>
     <p>
-      A key writes the key signature’s sharp or flat; an accidental earlier in the bar is not carried on. With a mouse,
-      click an open beat to write the note you point at. On a touch screen tap once to go there and again to write.
-      Dashed boxes are beats not written yet.
+      A key writes the key signature’s sharp or flat; an accidental earlier in the bar is not carried on. Dashed boxes
+      are beats not written yet: click or tap in one to write the note you point at. Drag a note up or down to move it
+      (on a touch screen tap it first). Draw over notes to choose them; with a finger, rest a moment, then draw.
     </p>
     <h2>The text</h2>
     <p>One line for each voice, after a few lines that say what the exercise is:</p>

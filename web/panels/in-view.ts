@@ -20,10 +20,15 @@ function afterDrawing(act: () => void): void {
 }
 
 function showOpenMark(): void {
-  // Chosen in the list, it is in view already; chosen on the stave, the list goes to it.
-  if (document.activeElement?.closest('.marks') === null || !isNarrow()) showIn('.mark.open');
+  showIn('.mark.open');
 }
 
+/** Scrolls the panel, and nothing but the panel: the stave stays where it is. */
 function showIn(selector: string): void {
-  document.querySelector(selector)?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+  const shown = document.querySelector(selector);
+  const panel = shown?.closest('.text-editor, .side');
+  if (!shown || !panel) return;
+  const [inner, outer] = [shown.getBoundingClientRect(), panel.getBoundingClientRect()];
+  if (inner.top < outer.top || inner.height > outer.height) panel.scrollTop += inner.top - outer.top;
+  else if (inner.bottom > outer.bottom) panel.scrollTop += inner.bottom - outer.bottom;
 }

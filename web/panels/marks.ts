@@ -7,7 +7,6 @@ import type { Finding } from '../../src/review/review.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import { isShown } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
-import { isNarrow } from './narrow.ts';
 import { voicesForm } from './voices-form.ts';
 import { waysOutView } from './ways-out.ts';
 
@@ -53,9 +52,11 @@ function markView(panel: Panel, finding: Finding, number: number): TemplateResul
       class="mark-head"
       data-finding=${finding.id}
       aria-expanded=${open}
-      @click=${() => {
+      @click=${(event: MouseEvent) => {
         actions.choose(open ? undefined : finding.id);
-        if (!open && !isNarrow()) commands.scrollToFinding(finding.id);
+        if (!open) commands.scrollToFinding(finding.id);
+        // With the mouse the keyboard stays where one writes; a key that opened it reads on here.
+        if (event.detail > 0) commands.focusStave();
       }}
     >
       <span class="tag ${finding.severity}">${number}</span>
@@ -98,11 +99,6 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
           ? html`<button type="button" @click=${() => commands.playVoices(finding.voices, finding.from, finding.until)}>
               ${two ? 'Hear just these two voices' : finding.voices.length === 1 ? 'Hear this voice' : 'Hear this place'}
             </button>`
-          : nothing
-      }
-      ${
-        isNarrow()
-          ? html`<button type="button" @click=${() => commands.scrollToFinding(finding.id)}>Show it on the stave</button>`
           : nothing
       }
       <a class="button" href="#rules/${rule.id}">The rule</a>

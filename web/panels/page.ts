@@ -49,7 +49,7 @@ function keptWords({ state }: Panel): string {
   if (state.kept === 'kept') return 'kept in this browser';
   return state.kept === 'keeping'
     ? 'being kept…'
-    : 'not kept: this browser lets the page store nothing. Save a file.';
+    : 'not kept: this browser has no room for it, or gives no leave. Save a file.';
 }
 
 function noticeView({ state, actions }: Panel): TemplateResult {

@@ -3,11 +3,13 @@ import { chordLabel } from '../../src/harmony/words/labels.ts';
 import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
+import { eventAt } from '../../src/writing/write.ts';
 import { createEngraving, type Engraving, type Hit, marksOf, NO_MARKS } from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
 import { type KeyCommands, obeyKey } from '../state/keys.ts';
-import type { PageState } from '../state/page.ts';
+import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
+import { type GestureEvents, listenToGestures } from './gestures.ts';
 
 export interface Stave {
   readonly engraving: Engraving;
@@ -24,11 +26,8 @@ export function createStave(
   const drawing = document.createElement('div');
   drawing.className = 'drawing';
   element.append(drawing);
-  const engraving = createEngraving(drawing, {
-    onSelectFinding: (id) => actions.choose(id),
-    onPoint: (hit, event) => point(hit, event, store, actions),
-    onDrawn,
-  });
+  const engraving = createEngraving(drawing, { onDrawn });
+  listenToGestures(drawing, gesturesOn(engraving, store, actions));
 
   let width = 0;
   let asked = false;
@@ -88,25 +87,60 @@ export function createStave(
   };
 }
 
-/**
- * A pointer on a note takes the caret there. On an open beat it writes the note of the place it points to: by a
- * touch only on the second tap, since the first may be a finger that wanted to scroll.
- */
-function point(hit: Hit, event: PointerEvent, store: Store<PageState>, actions: Actions): void {
-  const { caret, history, exercise } = store.get();
+/** What a pointer does to the music: chooses marks, writes in open boxes, moves notes, chooses stretches. */
+function gesturesOn(engraving: Engraving, store: Store<PageState>, actions: Actions): GestureEvents {
+  const scoreNow = () => store.get().history.now.score;
+  const caretAt = (hit: Hit): Caret => ({ voice: hit.voice, at: beatAt(scoreNow(), hit.moment) });
+  return {
+    hitAt: (x, y) => engraving.hitTest(x, y),
+    onClick: (hit) => click(hit, store, actions),
+    mayDrag(hit, touch) {
+      const { exercise, caret } = store.get();
+      // A finger that goes over a note may only want to scroll: the note is tapped first.
+      const meant = !touch || (caret.voice === hit.voice && noteStart(scoreNow(), hit) === caret.at);
+      return meant && !exercise.locked.includes(hit.voice);
+    },
+    onDrag(hit, place, done) {
+      const at = noteStart(scoreNow(), hit);
+      engraving.setGhost(done ? undefined : { voice: hit.voice, at, place });
+      if (done && place !== hit.place) actions.dragNote({ voice: hit.voice, at }, place - hit.place);
+    },
+    onSelect: (from, to) => actions.chooseBetween(caretAt(from), caretAt(to)),
+    onHover(hit) {
+      const box = hit && openBox(hit, store.get());
+      engraving.setGhost(box && { ...box, place: hit.place });
+    },
+  };
+}
+
+function click(hit: Hit, store: Store<PageState>, actions: Actions): void {
+  const { chosen, exercise, history } = store.get();
   const { score } = history.now;
-  if (hit.tone !== undefined) {
-    actions.setCaret(hit.voice, hit.at);
+  if (hit.finding !== undefined) {
+    actions.choose(hit.finding === chosen ? undefined : hit.finding);
     return;
   }
-  // The voice chosen stays the one written, where it belongs to the staff that was pointed at.
-  const staffVoices = hit.staff === 'treble' ? (['S', 'A'] as const) : (['T', 'B'] as const);
-  const voice = staffVoices.find((v) => v === caret.voice) ?? hit.voice;
-  const at = beatAt(score, hit.moment);
-  const open = score.voices[voice].some((e) => e.kind === 'gap' && e.at <= at && at < e.at + e.duration);
-  const aimed = event.pointerType === 'mouse' || (caret.voice === voice && caret.at === at);
-  if (open && aimed && !exercise.locked.includes(voice)) actions.writeAtPlace(voice, at, hit.place);
-  else actions.setCaret(voice, at);
+  const box = openBox(hit, store.get());
+  if (box !== undefined) {
+    actions.writeAtPlace(box.voice, box.at, hit.place);
+    return;
+  }
+  const at = hit.tone === undefined ? beatAt(score, hit.moment) : noteStart(score, hit);
+  const voice = hit.gap?.voice ?? hit.voice;
+  actions.setCaret(voice, at);
+  if (exercise.locked.includes(voice)) actions.tellLocked(voice, at);
+}
+
+/** The open beat that a click would write on: in the box pointed at, whatever voice was chosen before. */
+function openBox(hit: Hit, { history, exercise }: PageState): Caret | undefined {
+  if (hit.gap === undefined || hit.finding !== undefined || exercise.locked.includes(hit.gap.voice))
+    return undefined;
+  return { voice: hit.gap.voice, at: Math.max(hit.gap.at, beatAt(history.now.score, hit.moment)) };
+}
+
+/** The beginning of the note that was hit. */
+function noteStart(score: Score, hit: Hit): Ticks {
+  return eventAt(score, hit.voice, hit.at)?.at ?? hit.at;
 }
 
 /** The beat that a moment belongs to. */

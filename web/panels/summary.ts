@@ -4,6 +4,7 @@ import { cadencesByBar } from '../../src/report/chords.ts';
 import { strengthsOf } from '../../src/report/strengths.ts';
 import { summarise } from '../../src/report/summary.ts';
 import { toWorkOn } from '../../src/report/to-work-on.ts';
+import { type Score, VOICES } from '../../src/score/score.ts';
 import type { Panel } from './context.ts';
 import { goTo } from './go-to.ts';
 
@@ -18,7 +19,7 @@ export function summaryPanel(panel: Panel): TemplateResult {
     <h2>What works</h2>
     ${
       strengths.length === 0
-        ? html`<p class="aside">Too little is written yet to say.</p>`
+        ? html`<p class="aside">${isWritten(review.score) ? 'No strong point stands out yet. What to work on next is a good place to begin.' : 'Too little is written yet to say.'}</p>`
         : html`<ul class="points">
             ${strengths.map((strength) => html`<li>${strength.sentence} ${goTo(panel, strength.at)}</li>`)}
           </ul>`
@@ -47,3 +48,12 @@ export function summaryPanel(panel: Panel): TemplateResult {
     <p class="aside">The page sees notes, not taste. Your teacher decides what is good.</p>
   `;
 }
+
+/** Every beat of every voice. */
+function isWritten(score: Score): boolean {
+  return (
+    score.bars.length > 0 &&
+    VOICES.every((voice) => score.voices[voice].every((event) => event.kind !== 'gap'))
+  );
+}
+

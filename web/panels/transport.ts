@@ -2,6 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
+import type { Mixer } from '../state/page.ts';
 import type { Panel } from './context.ts';
 import { PLAY, STOP } from './icons.ts';
 
@@ -9,7 +10,7 @@ export function transportView(panel: Panel): TemplateResult {
   const { state, commands } = panel;
   const { mixer, playing, stretch } = state;
   return html`<section class="transport" aria-label="Hear">
-    <p id="caret-words" class="caret-words"></p>
+    <p class="caret-words"><span id="caret-words"></span> <span id="note-words" class="note-words"></span></p>
     <button
       type="button"
       class="main-action play"
@@ -20,7 +21,7 @@ export function transportView(panel: Panel): TemplateResult {
     </button>
     <div class="pace wide">${paceControls(panel)}</div>
     <details class="menu mixer">
-      <summary class="button">${mixerWords(mixer.alone)}</summary>
+      <summary class="button">${mixerWords(mixer)}</summary>
       <div class="menu-body">
         <div class="pace narrow">${paceControls(panel)}</div>
         ${VOICES.map((voice) => voiceRow(panel, voice))}
@@ -31,7 +32,7 @@ export function transportView(panel: Panel): TemplateResult {
 }
 
 /** Tempo, loop and count-in: beside the button where there is room, in the menu on a phone. */
-function paceControls({ state, actions }: Panel): TemplateResult {
+function paceControls({ state, actions, commands }: Panel): TemplateResult {
   const { mixer } = state;
   const own = state.history.now.score.tempo ?? USUAL_TEMPO;
   const tempo = mixer.tempo ?? own;
@@ -50,6 +51,15 @@ function paceControls({ state, actions }: Panel): TemplateResult {
           if (value >= 30 && value <= 240) actions.setMixer({ tempo: value === own ? undefined : value });
         }}
     /></label>
+    <button type="button" @click=${actions.tapTempo} title="Tap in time: the tempo follows">Tap</button>
+    <label class="check"
+      ><input
+        type="checkbox"
+        .checked=${mixer.metronome}
+        @change=${() => actions.setMixer({ metronome: !mixer.metronome })}
+      />
+      Metronome</label
+    >
     <label class="check"
       ><input type="checkbox" .checked=${mixer.loop} @change=${() => actions.setMixer({ loop: !mixer.loop })} /> Loop</label
     >
@@ -61,12 +71,16 @@ function paceControls({ state, actions }: Panel): TemplateResult {
       />
       Count in</label
     >
+    <button type="button" @click=${commands.giveNotes} title="From the bass up, then together">Give the notes</button>
   `;
 }
 
 function voiceRow({ state, actions }: Panel, voice: VoiceName): TemplateResult {
   const { mixer } = state;
   const alone = mixer.alone.includes(voice);
+  const muted = mixer.muted.includes(voice);
+  const toggled = (voices: readonly VoiceName[]) =>
+    voices.includes(voice) ? voices.filter((v) => v !== voice) : [...voices, voice];
   return html`<div class="voice-row" role="group" aria-label=${VOICE_WORDS[voice]}>
     <span class="voice-word">${VOICE_WORDS[voice]}</span>
     <input
@@ -86,15 +100,25 @@ function voiceRow({ state, actions }: Panel, voice: VoiceName): TemplateResult {
       class="toggle"
       aria-pressed=${alone}
       aria-label="${VOICE_WORDS[voice]} alone"
-      @click=${() =>
-        actions.setMixer({ alone: alone ? mixer.alone.filter((v) => v !== voice) : [...mixer.alone, voice] })}
+      @click=${() => actions.setMixer({ alone: toggled(mixer.alone) })}
     >
       Alone
+    </button>
+    <button
+      type="button"
+      class="toggle"
+      aria-pressed=${muted}
+      aria-label="${VOICE_WORDS[voice]} silent"
+      @click=${() => actions.setMixer({ muted: toggled(mixer.muted) })}
+    >
+      Silent
     </button>
   </div>`;
 }
 
-function mixerWords(alone: readonly VoiceName[]): string {
+function mixerWords({ alone, muted }: Mixer): string {
+  if (alone.length === 0 && muted.length > 0)
+    return `Without ${muted.map((voice) => VOICE_WORDS[voice]).join(', ')}`;
   if (alone.length === 0) return 'All voices';
   return `Only ${alone.map((voice) => VOICE_WORDS[voice]).join(', ')}`;
 }

@@ -28,7 +28,7 @@ const SIDE_PANELS: Readonly<
 export function writeView(panel: Panel): TemplateResult {
   const { state } = panel;
   return html`
-    <section class="write" aria-label="Exercise" ?hidden=${state.view !== 'write'}>
+    <section class="write" aria-label="Exercise" ?hidden=${state.view !== 'write'} ?data-sheet=${state.sheet}>
       ${toolsView(panel)}
       <div class="sheet">
         ${welcomeView(panel)} ${givenQuestion(panel)} ${sheetHead(panel)}
@@ -52,7 +52,7 @@ export function writeView(panel: Panel): TemplateResult {
               aria-controls="side"
               aria-selected=${side === state.side}
               tabindex=${side === state.side ? 0 : -1}
-              @click=${() => panel.actions.setSide(side)}
+              @click=${() => panel.actions.turnTo(side)}
             >
               ${SIDE_PANELS[side].name}${side === 'marks' ? html` <span class="count">${markCount(panel)}</span>` : nothing}
             </button>`,

@@ -7,11 +7,13 @@ import type { Actions } from '../state/actions.ts';
 import type { PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 import { createPlayer } from './player.ts';
-import { USUAL_TEMPO } from './timeline.ts';
+import { startingNotes, USUAL_TEMPO } from './timeline.ts';
 
 export interface Playback {
   playOrStop(): void;
   playVoices(voices: readonly VoiceName[], from: Ticks, until: Ticks): void;
+  /** Gives the choir its notes at the caret, or at the beginning of what is chosen. */
+  giveNotes(): void;
 }
 
 export function createPlayback(
@@ -40,10 +42,11 @@ export function createPlayback(
       actions.say('There is nothing to hear yet.', 'refused');
       return;
     }
-    player.setLoudness(mixer.volume, aloneForNow ?? mixer.alone);
+    player.setLoudness(mixer.volume, aloneForNow ?? mixer.alone, mixer.muted);
     store.update((state) => ({ ...state, playing: { at: from, countingIn: mixer.countIn } }));
     const tempo = mixer.tempo ?? score.tempo ?? USUAL_TEMPO;
-    player.play({ score, from, until, tempo, countIn: mixer.countIn, loop }).then(follow, () => {
+    const { countIn, metronome } = mixer;
+    player.play({ score, from, until, tempo, countIn, metronome, loop }).then(follow, () => {
       stop();
       actions.say('No sound could be made: the browser gives no access to a loudspeaker.', 'failed');
     });
@@ -65,9 +68,10 @@ export function createPlayback(
   };
 
   store.subscribe((state, before) => {
-    if (state.mixer.volume !== before.mixer.volume || state.mixer.alone !== before.mixer.alone) {
+    const [mixer, mixed] = [state.mixer, before.mixer];
+    if (mixer.volume !== mixed.volume || mixer.alone !== mixed.alone || mixer.muted !== mixed.muted) {
       aloneForNow = undefined;
-      player.setLoudness(state.mixer.volume, state.mixer.alone);
+      player.setLoudness(mixer.volume, mixer.alone, mixer.muted);
     }
     if (state.playing === undefined) {
       soundWritten(state, before);
@@ -107,6 +111,23 @@ export function createPlayback(
       const from = stretch?.from ?? (caret.at >= end ? 0 : caret.at);
       until = stretch?.until ?? end;
       start(from, until, loop);
+    },
+    giveNotes() {
+      const { caret, stretch, history, playing, mixer } = store.get();
+      const { score } = history.now;
+      const at = stretch?.from ?? (caret.at >= endOf(score) ? 0 : caret.at);
+      const notes = startingNotes(score, at);
+      if (playing) stop();
+      if (notes.length === 0) {
+        actions.say('There is no note to give yet.', 'refused');
+        return;
+      }
+      player.setLoudness(mixer.volume, [], []);
+      player
+        .giveNotes(notes)
+        .catch(() =>
+          actions.say('No sound could be made: the browser gives no access to a loudspeaker.', 'failed'),
+        );
     },
     playVoices(voices, from, to) {
       player.stop();

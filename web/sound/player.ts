@@ -5,7 +5,15 @@
 import { midiNumber, type Pitch } from '../../src/score/pitch.ts';
 import { type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
-import { countInFor, frequencyOf, loudness, soundingsOf, timelineOf } from './timeline.ts';
+import {
+  beatsIn,
+  countInFor,
+  frequencyOf,
+  loudness,
+  soundingsOf,
+  type startingNotes,
+  timelineOf,
+} from './timeline.ts';
 
 export interface Order {
   readonly score: Score;
@@ -14,6 +22,7 @@ export interface Order {
   /** Crotchets a minute. */
   readonly tempo: number;
   readonly countIn: boolean;
+  readonly metronome: boolean;
   readonly loop: boolean;
 }
 
@@ -21,12 +30,23 @@ export interface Player {
   /** Starts from the beginning of the order; whatever sounded before stops. Resolves when sound has begun. */
   play(order: Order): Promise<void>;
   stop(): void;
-  setLoudness(volume: Readonly<Record<VoiceName, number>>, alone: readonly VoiceName[]): void;
+  setLoudness(
+    volume: Readonly<Record<VoiceName, number>>,
+    alone: readonly VoiceName[],
+    muted: readonly VoiceName[],
+  ): void;
+  /** The notes one after another, from the bass up, then together. */
+  giveNotes(notes: readonly StartingNote[]): Promise<void>;
   /** Where the music is now; undefined while nothing plays. Before the first note it stands at the beginning. */
   position(): { readonly at: Ticks; readonly countingIn: boolean } | undefined;
   /** One short note, as a check on what was just written. */
   sound(voice: VoiceName, pitch: Pitch): Promise<void>;
 }
+
+type StartingNote = ReturnType<typeof startingNotes>[number];
+
+/** From one note given to the choir to the next, in seconds. */
+const GIVEN_APART = 0.7;
 
 type Tone = typeof import('tone');
 
@@ -99,6 +119,12 @@ export function createPlayer(onEnd: () => void): Player {
           lead.seconds + from,
         );
       }
+      if (order.metronome)
+        for (const { at, strong } of beatsIn(order.score, timeline, order.from, order.until))
+          transport.schedule(
+            (time) => click.triggerAttackRelease(strong ? 1568 : 1047, 0.05, time),
+            lead.seconds + at,
+          );
       if (order.loop) {
         transport.loop = true;
         transport.loopStart = lead.seconds;
@@ -121,8 +147,8 @@ export function createPlayer(onEnd: () => void): Player {
       playing = undefined;
       if (organ) silence(organ);
     },
-    setLoudness(volume, alone) {
-      levels = loudness(volume, alone);
+    setLoudness(volume, alone, muted) {
+      levels = loudness(volume, alone, muted);
       if (organ) setLevels(organ);
     },
     position() {
@@ -133,6 +159,16 @@ export function createPlayer(onEnd: () => void): Player {
       if (seconds < 0) return { at: order.from, countingIn: order.countIn };
       const timeline = timelineOf(order.score, order.tempo);
       return { at: timeline.ticksAt(timeline.secondsAt(order.from) + seconds), countingIn: false };
+    },
+    async giveNotes(notes) {
+      if (playing !== undefined) return;
+      const { tone, stops } = await ready();
+      const begin = tone.now() + 0.05;
+      const together = begin + notes.length * GIVEN_APART;
+      for (const [i, { voice, frequency }] of notes.entries()) {
+        stops[voice].triggerAttackRelease(frequency, GIVEN_APART - 0.1, begin + i * GIVEN_APART);
+        stops[voice].triggerAttackRelease(frequency, 1.2, together);
+      }
     },
     async sound(voice, pitch) {
       if (playing !== undefined) return;

@@ -112,6 +112,41 @@ export function countInFor(
 export function loudness(
   volume: ByVoice<number>,
   alone: readonly VoiceName[],
+  muted: readonly VoiceName[] = [],
 ): Readonly<Record<VoiceName, number>> {
-  return byVoice((voice) => (alone.length > 0 && !alone.includes(voice) ? 0 : volume[voice]));
+  const heard = (voice: VoiceName) => (alone.length > 0 ? alone.includes(voice) : !muted.includes(voice));
+  return byVoice((voice) => (heard(voice) ? volume[voice] : 0));
+}
+
+/** A click on each beat from one moment to another: seconds from `from`, the first beat of a bar strong. */
+export function beatsIn(
+  score: Score,
+  timeline: Timeline,
+  from: Ticks,
+  until: Ticks,
+): { readonly at: number; readonly strong: boolean }[] {
+  const start = timeline.secondsAt(from);
+  return score.bars.flatMap((bar) => {
+    const beat = beatLength(bar.metre);
+    const first = Math.ceil(bar.offset / beat);
+    const last = Math.ceil((bar.offset + bar.duration) / beat);
+    return Array.from({ length: last - first }, (_, i) => ({
+      at: bar.at - bar.offset + (first + i) * beat,
+      strong: (first + i) % bar.metre.beats === 0,
+    }))
+      .filter(({ at }) => at >= from && at < until)
+      .map(({ at, strong }) => ({ at: timeline.secondsAt(at) - start, strong }));
+  });
+}
+
+/** The first notes that sound from a moment on, from the bass up: what a choir is given before it sings. */
+export function startingNotes(
+  score: Score,
+  from: Ticks,
+): { readonly voice: VoiceName; readonly frequency: number }[] {
+  const { tones } = textureOf(score);
+  return [...VOICES].reverse().flatMap((voice) => {
+    const first = tones[voice].find((tone) => tone.until > from);
+    return first === undefined ? [] : [{ voice, frequency: frequencyOf(midiNumber(first.pitch)) }];
+  });
 }

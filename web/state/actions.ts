@@ -11,10 +11,11 @@ import type { Store } from './store.ts';
 import * as writing from './writing.ts';
 
 const { canChangeNote, typeText, ...writingChanges } = writing;
+const { tapTempo, ...lookingChanges } = looking;
 const { say, hush } = notice;
 
 /** Every change that a panel or a key may ask for, by name. */
-const CHANGES = { ...writingChanges, ...caret, ...looking, ...exercise, say, hush };
+const CHANGES = { ...writingChanges, ...caret, ...lookingChanges, ...exercise, say, hush };
 
 /** The same functions without their first argument, which the store gives. */
 type Bound<T> = {
@@ -26,6 +27,10 @@ type Bound<T> = {
 export interface Actions extends Bound<typeof CHANGES> {
   /** The text as it was typed just now. */
   readonly typeText: (text: string) => void;
+  /** The tempo tapped just now. */
+  readonly tapTempo: () => void;
+  /** What a digit means on the stave. */
+  readonly digits: () => PageState['settings']['digits'];
   /** True where the caret stands on (or just behind) a note that may be changed. */
   readonly canChangeNote: () => boolean;
 }
@@ -43,6 +48,8 @@ export function createActions(store: Store<PageState>, now: () => number = Date.
   return {
     ...bound,
     typeText: (text) => store.update((state) => typeText(state, text, now())),
+    tapTempo: () => store.update((state) => tapTempo(state, now())),
+    digits: () => store.get().settings.digits,
     canChangeNote: () => canChangeNote(store.get()),
   };
 }

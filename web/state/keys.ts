@@ -17,7 +17,10 @@ export interface KeyCommands {
   readonly describeCaret: () => void;
 }
 
-type Act = (commands: KeyCommands) => void;
+/** The browser makes an event of its own of such a key (copy, paste), which the page hears. */
+const BROWSER = 'browser';
+
+type Act = ((commands: KeyCommands) => void) | typeof BROWSER;
 
 /** Where a key works: on the stave, anywhere but in a field that is typed in, or even there. */
 type Reach = 'stave' | 'page' | 'everywhere';
@@ -30,6 +33,8 @@ export interface KeyRow {
   readonly does: string;
   /** The stave, where left out. */
   readonly reach?: Reach;
+  /** The row holds only where digits mean this. */
+  readonly digits?: 'beats' | 'values';
   /** The row holds only while this is so. */
   readonly where?: (actions: Actions) => boolean;
 }
@@ -43,6 +48,9 @@ const beats = (numerator: number, denominator = 1): Act => {
   const length: BeatLength = { numerator, denominator };
   return on((actions) => actions.setLength(length));
 };
+
+const value = (denominator: number): Act =>
+  on((actions) => actions.setLength({ numerator: 1, denominator, of: 'semibreve' }));
 
 const canChange = (actions: Actions): boolean => actions.canChangeNote();
 
@@ -78,8 +86,20 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
       },
       {
         keys: { 'Shift ←': on((a) => a.stretchBy(-1)), 'Shift →': on((a) => a.stretchBy(1)) },
-        does: 'choose a stretch, to hear it in a loop',
+        does: 'choose a stretch, to hear it in a loop, copy it or change it as a whole',
       },
+      {
+        keys: {
+          'Shift Home': on((a) => a.stretchToEnd('start')),
+          'Shift End': on((a) => a.stretchToEnd('end')),
+        },
+        does: 'choose as far as the beginning or the end',
+      },
+      {
+        keys: { 'Alt Shift ↑': on((a) => a.stretchVoices(-1)), 'Alt Shift ↓': on((a) => a.stretchVoices(1)) },
+        does: 'choose the voice above or below with it',
+      },
+      { keys: { 'Ctrl A': on((a) => a.chooseAll()) }, does: 'choose everything' },
     ],
   },
   {
@@ -91,12 +111,19 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
         does: 'the nearest note of that name, with the key signature’s sharp or flat',
       },
       {
+        digits: 'beats',
         keys: { 1: beats(1), 2: beats(2), 3: beats(3), 4: beats(4) },
         does: 'notes of one, two, three or four beats from here on',
       },
       {
+        digits: 'beats',
         keys: { 5: beats(1, 2), 6: beats(1, 4), 7: beats(1, 3) },
         does: 'notes of half, a quarter or a third of a beat',
+      },
+      {
+        digits: 'values',
+        keys: { 1: value(1), 2: value(2), 4: value(4), 8: value(8), 6: value(16) },
+        does: 'semibreve, minim, crotchet, quaver, semiquaver: the part of a semibreve that it is (6 for 16)',
       },
       { keys: { '.': on((a) => a.toggleDotted()) }, does: 'dotted: half as long again' },
       { keys: { L: on((a) => a.relength()) }, does: 'give the note at the caret the length chosen' },
@@ -106,7 +133,7 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
     ],
   },
   {
-    title: 'Changing the note at the caret (or the one just written)',
+    title: 'Changing the note at the caret (or the one just written), or all that is chosen',
     rows: [
       {
         keys: { '↑': on((a) => a.step(1)), '↓': on((a) => a.step(-1)) },
@@ -141,6 +168,10 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
         keys: { 'Ctrl Shift Z': on((a) => a.redo()), 'Ctrl Y': on((a) => a.redo()) },
         does: 'redo',
         reach: 'page',
+      },
+      {
+        keys: { 'Ctrl C': BROWSER, 'Ctrl X': BROWSER, 'Ctrl V': BROWSER },
+        does: 'copy or cut what is chosen, paste it at the caret',
       },
       { keys: { Space: (c) => c.playOrStop() }, does: 'play from the caret, or stop' },
       {
@@ -194,9 +225,12 @@ export function obeyKey(event: Press, reach: Reach, commands: KeyCommands): bool
   const name = nameOf(event);
   for (const { rows } of KEYS)
     for (const row of rows) {
-      if ((row.reach ?? 'stave') !== reach || row.where?.(commands.actions) === false) continue;
+      if ((row.reach ?? 'stave') !== reach || (row.digits && row.digits !== commands.actions.digits()))
+        continue;
+      if (row.where?.(commands.actions) === false) continue;
       const act = row.keys[name];
       if (act === undefined) continue;
+      if (act === BROWSER) return false;
       act(commands);
       return true;
     }

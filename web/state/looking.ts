@@ -1,4 +1,5 @@
 /** What is looked at, and how: views, panels, the finding chosen, settings. Pure functions from state to state. */
+import { say } from './notice.ts';
 import type { Mixer, PageState, Settings, Shown, Side, View } from './page.ts';
 
 /** Shows a view; `rule` chooses one in the rule browser, an empty one shows them all. */
@@ -8,7 +9,12 @@ export function show(state: PageState, view: View, rule?: string): PageState {
 }
 
 export function setSide(state: PageState, side: Side): PageState {
-  return { ...state, side };
+  return { ...state, side, sheet: true };
+}
+
+/** Opens a panel; the one that is open already is closed again, where it lies over the stave. */
+export function turnTo(state: PageState, side: Side): PageState {
+  return { ...state, side, sheet: !(state.sheet && state.side === side) };
 }
 
 /** Shows the bars that make a measure of style what it is; the same again hides them. */
@@ -31,13 +37,14 @@ export function choose(state: PageState, id: string | undefined): PageState {
     ...state,
     chosen: id,
     side: id === undefined ? state.side : 'marks',
+    sheet: id !== undefined,
     caret: finding ? { voice, at: finding.tones.at(-1)?.at ?? finding.from } : state.caret,
   };
 }
 
-/** The finding and the stretch chosen are let go. */
+/** The finding and the stretch chosen are let go, and the sheet is closed. */
 export function letGo(state: PageState): PageState {
-  return { ...choose(state, undefined), stretch: undefined };
+  return { ...choose(state, undefined), stretch: undefined, sheet: false };
 }
 
 export function openHint(state: PageState, id: string): PageState {
@@ -54,4 +61,17 @@ export function setShown(state: PageState, shown: Partial<Shown>): PageState {
 
 export function setMixer(state: PageState, mixer: Partial<Mixer>): PageState {
   return { ...state, mixer: { ...state.mixer, ...mixer } };
+}
+
+/** A pause longer than this begins a new tapping, in milliseconds: 30 beats a minute is the slowest. */
+const TAP_PAUSE = 2_100;
+
+/** The tempo follows the hand: the mean of the last few taps, from the second one on. */
+export function tapTempo(state: PageState, when: number): PageState {
+  const before = state.taps.at(-1);
+  const goesOn = before !== undefined && when - before < TAP_PAUSE;
+  const taps = goesOn ? [...state.taps.slice(-7), when] : [when];
+  if (taps.length < 2) return say({ ...state, taps }, 'Tap again, in time.');
+  const tempo = Math.round((60_000 * (taps.length - 1)) / (when - taps[0]!));
+  return say(setMixer({ ...state, taps }, { tempo: Math.min(240, Math.max(30, tempo)) }), `Tempo ${tempo}`);
 }

@@ -7,6 +7,7 @@ import type { Family } from '../../src/rules/rule.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { Room } from '../../src/style/room.ts';
+import type { Extent, Passage } from '../../src/writing/passage.ts';
 import type { PhrasePrecedents, PlainWaysOut } from '../worker/orders.ts';
 import type { History } from './work.ts';
 
@@ -42,6 +43,8 @@ export interface Settings {
   readonly teacher: boolean;
   /** Letters pressed on the stave are sounded. */
   readonly soundNotes: boolean;
+  /** What a digit on the stave means: so many beats, or a note value (4 a crotchet, being a quarter of a semibreve). */
+  readonly digits: 'beats' | 'values';
   /** The ways in have been seen and closed. */
   readonly welcomed: boolean;
   /** Width of the music: 1 is usual. */
@@ -95,10 +98,11 @@ export interface Version {
   readonly score: Score;
 }
 
-/** The length of the next note in beats. */
+/** The length of the next note, in beats unless `of` says that it is a part of a semibreve. */
 export interface BeatLength {
   readonly numerator: number;
   readonly denominator: number;
+  readonly of?: 'semibreve';
 }
 
 export interface Playing {
@@ -111,9 +115,13 @@ export interface Mixer {
   readonly volume: Readonly<Record<VoiceName, number>>;
   /** Voices heard alone; empty for all. */
   readonly alone: readonly VoiceName[];
+  /** Voices not heard. */
+  readonly muted: readonly VoiceName[];
   /** Crotchets a minute; undefined for the exercise's own. */
   readonly tempo: number | undefined;
   readonly countIn: boolean;
+  /** A click on each beat. */
+  readonly metronome: boolean;
   readonly loop: boolean;
 }
 
@@ -148,6 +156,8 @@ export interface PageState {
   /** Rule shown in the browser. */
   readonly rule: string | undefined;
   readonly side: Side;
+  /** Where there is no room beside the stave: the sheet with the panels is open over its lower half. */
+  readonly sheet: boolean;
   readonly shelf: readonly ShelfEntry[];
   /** Earlier versions of the exercise shown, newest first. */
   readonly versions: readonly Version[];
@@ -163,9 +173,13 @@ export interface PageState {
   readonly caret: Caret;
   readonly length: BeatLength;
   readonly dotted: boolean;
-  readonly stretch: { readonly from: Ticks; readonly until: Ticks } | undefined;
+  /** What is chosen on the stave, to be heard, copied or changed as a whole. */
+  readonly stretch: Extent | undefined;
+  readonly copied: Passage | undefined;
   readonly settings: Settings;
   readonly mixer: Mixer;
+  /** When the tempo was tapped lately, in milliseconds. */
+  readonly taps: readonly number[];
   readonly playing: Playing | undefined;
   readonly waysOut: AskedWaysOut | undefined;
   /** How the model closed the exercise's phrases, and for which score that was asked. */
@@ -196,6 +210,7 @@ export const FIRST_SETTINGS: Settings = {
   ownProfiles: [],
   teacher: false,
   soundNotes: true,
+  digits: 'beats',
   welcomed: false,
   scale: 1,
 };
@@ -203,7 +218,9 @@ export const FIRST_SETTINGS: Settings = {
 export const FIRST_MIXER: Mixer = {
   volume: { S: 0.8, A: 0.8, T: 0.8, B: 0.8 },
   alone: [],
+  muted: [],
   tempo: undefined,
   countIn: false,
+  metronome: false,
   loop: false,
 };

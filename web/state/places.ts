@@ -1,14 +1,14 @@
 /** The places a caret stops at: beats and the starts of notes, never off the paper. Pure questions of the score. */
 import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
-import { beatLength, scaleTicks, type Ticks } from '../../src/score/time.ts';
+import { beatLength, CROTCHET, scaleTicks, type Ticks } from '../../src/score/time.ts';
 import { eventAt } from '../../src/writing/write.ts';
 import type { BeatLength, Caret } from './page.ts';
 
-/** The length chosen for the next note, in ticks, by the beat of the bar at `at`. */
+/** The length chosen for the next note, in ticks, by the beat of the bar at `at` where it counts beats. */
 export function chosenLength(score: Score, at: Ticks, length: BeatLength, dotted: boolean): Ticks {
   if (score.bars.length === 0) return 0;
-  const beat = beatLength(barAt(score, at).metre);
+  const beat = length.of === 'semibreve' ? 4 * CROTCHET : beatLength(barAt(score, at).metre);
   const plain = scaleTicks(beat, length.numerator, length.denominator) ?? beat;
   return dotted ? (scaleTicks(plain, 3, 2) ?? plain) : plain;
 }

@@ -3,6 +3,7 @@ import { forgetUnsaved, noteUnsaved } from './journal.ts';
 import type { Keeping, KeptExercise } from './keeping.ts';
 import type { PageState } from './page.ts';
 import { keptOf, keptWord, withFirst, withNext, workOf } from './shelving.ts';
+import { NO_STEPS, type StepsKept, stepsToKeep } from './steps.ts';
 import type { Store } from './store.ts';
 import type { Work } from './work.ts';
 
@@ -10,7 +11,7 @@ export interface Saving {
   /** Resolves when everything typed so far is on the disk. */
   settled(): Promise<void>;
   /** This music has just come from the keeper: it need not go back to it. */
-  cameFromKeeper(work: Work): void;
+  cameFromKeeper(work: Work, steps: StepsKept): void;
 }
 
 const OPEN_IN_THIS_TAB = 'partwise-exercise';
@@ -25,14 +26,17 @@ export function createSaving(
   let unsaved = false;
   let askedToStay = false;
   let keptWork: Work | undefined;
+  let steps: StepsKept = NO_STEPS;
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
 
   const putAll = async (): Promise<void> => {
     while (unsaved) {
       unsaved = false;
-      const exercise = keptOf(store.get(), Date.now());
+      const { kept, present, fresh } = stepsToKeep(steps, store.get().history);
+      const exercise = keptOf(store.get(), Date.now(), present);
       try {
-        await keeping.putExercise(exercise);
+        await keeping.putExercise(exercise, fresh);
+        steps = kept;
         if (!unsaved) forgetUnsaved(exercise.id);
         tabs?.postMessage({ id: exercise.id });
         store.update((state) => ({ ...withFirst(state, exercise), kept: keptWord(keeping.lasting) }));
@@ -57,7 +61,7 @@ export function createSaving(
   store.subscribe((state, before) => {
     const opened = state.exercise.id !== before.exercise.id;
     if (state.settings !== before.settings || opened) {
-      void keeping.putSettings({ ...state.settings, lastExercise: state.exercise.id });
+      keeping.putSettings({ ...state.settings, lastExercise: state.exercise.id }).catch(() => undefined);
       rememberInTab(state.exercise.id);
     }
     const written = state.history.now !== before.history.now && state.history.now !== keptWork;
@@ -80,8 +84,9 @@ export function createSaving(
     settled: async () => {
       await putting;
     },
-    cameFromKeeper: (work) => {
+    cameFromKeeper: (work, kept) => {
       keptWork = work;
+      steps = kept;
     },
   };
 }

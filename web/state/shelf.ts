@@ -9,6 +9,7 @@ import type { Keeping, KeptExercise } from './keeping.ts';
 import type { PageState, Particulars, Version } from './page.ts';
 import { createSaving, openInTab } from './saving.ts';
 import { newExercise, rescued, withFirst, withNext, withOpened, withSettings, workOf } from './shelving.ts';
+import { historyOf } from './steps.ts';
 import type { Store } from './store.ts';
 import { type Work, workFromText } from './work.ts';
 
@@ -38,18 +39,20 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
   const versions = createVersions(store, keeping);
   const { settled, cameFromKeeper } = createSaving(store, keeping, versions.afterPutting);
 
-  const show = (exercise: KeptExercise): void => {
+  const show = async (exercise: KeptExercise, lasts = keeping.lasting): Promise<void> => {
     const work = workOf(exercise);
-    cameFromKeeper(work);
-    store.update((state) => withOpened(state, exercise, work, keeping.lasting));
+    const { history, steps } = await historyOf(keeping, exercise, work);
+    cameFromKeeper(work, steps);
+    store.update((state) => withOpened(state, exercise, history, lasts));
     versions.begin(exercise);
   };
 
   const add = async (work: Work, particulars: Partial<Particulars> = {}): Promise<void> => {
     const exercise = newExercise(freshId(), work, particulars, Date.now());
     await settled();
-    await keeping.putExercise(exercise);
-    show(exercise);
+    // Where the browser has no room, the exercise opens all the same, and the page says that it is not kept.
+    const room = await hasRoom(keeping.putExercise(exercise));
+    await show(exercise, keeping.lasting && room);
     store.update((state) => withFirst(state, exercise));
   };
 
@@ -58,11 +61,8 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     const exercise = await keeping.exercise(id);
     if (exercise === undefined) return;
     const saved = rescued(exercise, unsavedOf(id));
-    if (saved !== undefined) {
-      await keeping.putExercise(saved);
-      forgetUnsaved(id);
-    }
-    show(saved ?? exercise);
+    if (saved !== undefined && (await hasRoom(keeping.putExercise(saved)))) forgetUnsaved(id);
+    await show(saved ?? exercise);
   };
 
   const openOrDemo = async (id: string | undefined): Promise<void> => {
@@ -72,7 +72,8 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
 
   return {
     async begin() {
-      const [shelf, { lastExercise, ...settings }] = await Promise.all([keeping.shelf(), keeping.settings()]);
+      const kept: ReturnType<Keeping['settings']> = keeping.settings().catch(() => ({}));
+      const [shelf, { lastExercise, ...settings }] = await Promise.all([keeping.shelf().catch(() => []), kept]);
       store.update((state) => withSettings(state, shelf, settings));
       await openOrDemo(
         [openInTab(), lastExercise, shelf[0]?.id].find((id) => shelf.some((entry) => entry.id === id)),
@@ -130,12 +131,20 @@ function createVersions(store: Store<PageState>, keeping: Keeping) {
     keep,
     begin(exercise: KeptExercise): void {
       last = { when: Date.now(), text: exercise.text };
-      void show();
+      void show().catch(() => undefined);
     },
     async afterPutting({ changed: when }: KeptExercise): Promise<void> {
       if (when - last.when > VERSION_EVERY) await keep('while working');
     },
   };
+}
+
+/** False where the browser refused to keep something, for want of room or of leave. */
+function hasRoom(putting: Promise<void>): Promise<boolean> {
+  return putting.then(
+    () => true,
+    () => false,
+  );
 }
 
 /** `crypto.randomUUID` is missing where the page comes over plain HTTP from another machine. */

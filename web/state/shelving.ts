@@ -2,12 +2,12 @@
 import type { Score } from '../../src/score/score.ts';
 import type { KeptExercise } from './keeping.ts';
 import { FIRST_SETTINGS, type PageState, type Particulars } from './page.ts';
-import { beginHistory, changed, titleOf, type Work, workFromText } from './work.ts';
+import { changed, titleOf, type Work, workFromText } from './work.ts';
 
 /** The exercise open now, as it is kept. */
-export function keptOf({ exercise, history }: PageState, now: number): KeptExercise {
+export function keptOf({ exercise, history }: PageState, now: number, step: number): KeptExercise {
   const { score, text } = history.now;
-  return { ...exercise, title: titleOf(score), changed: now, text, score };
+  return { ...exercise, step, title: titleOf(score), changed: now, text, score };
 }
 
 export function newExercise(
@@ -40,11 +40,11 @@ export function rescued(
   return { ...exercise, text: last.text, score, title: titleOf(score), changed: last.when };
 }
 
-/** An exercise opened: its work begins a history, and nothing of the one before is left. */
+/** An exercise opened with its history; nothing of the one before is left. */
 export function withOpened(
   state: PageState,
   exercise: KeptExercise,
-  work: Work,
+  history: PageState['history'],
   lasting: boolean,
 ): PageState {
   const { id, locked, notes, brief, otherSeconds, source, demonstration } = exercise;
@@ -60,7 +60,7 @@ export function withOpened(
       ...(demonstration && { demonstration }),
     },
     asking: false,
-    history: beginHistory(work),
+    history,
     reviewed: undefined,
     chosen: undefined,
     hints: {},

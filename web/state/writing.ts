@@ -10,10 +10,18 @@ import {
   type VoiceName,
 } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import {
+  copyPassage,
+  type Extent,
+  erasePassage,
+  movePassage,
+  type Passage,
+  pastePassage,
+} from '../../src/writing/passage.ts';
 import { nearestPitch, pitchAtPlace, spelt } from '../../src/writing/pitches.ts';
 import * as stave from '../../src/writing/write.ts';
 import { refuse, say } from './notice.ts';
-import type { BeatLength, PageState } from './page.ts';
+import type { BeatLength, Caret, PageState } from './page.ts';
 import { chosenLength, withinScore } from './places.ts';
 import { changed, type Hand, redone, undone, type Work, workFromScore, workFromText } from './work.ts';
 
@@ -56,6 +64,17 @@ function change(
   return taken(state, make(state.history.now.score, state.caret.voice), moveCaret);
 }
 
+/** Changes all that is chosen, voices that are shut left alone. */
+function changeStretch(
+  state: PageState,
+  stretch: Extent,
+  make: (score: Score, extent: Extent) => stave.Change,
+): PageState {
+  const open = stretch.voices.filter((voice) => whyVoiceIsShut(state, voice) === undefined);
+  if (open.length === 0) return refuse(state, whyVoiceIsShut(state, stretch.voices[0]!)!);
+  return taken(state, make(state.history.now.score, { ...stretch, voices: open }));
+}
+
 function taken(state: PageState, made: stave.Change, moveCaret = false): PageState {
   if (made.kind === 'refused') return refuse(state, made.said);
   const next = say(adopt(state, workFromScore(made.score), 'stave'), made.said);
@@ -82,9 +101,10 @@ function target({ history, caret }: PageState): Ticks {
   return before?.kind === 'note' ? before.at : caret.at;
 }
 
-/** True where the caret stands on (or just behind) a note that may be changed. */
+/** True where something is chosen, or the caret stands on (or just behind) a note that may be changed. */
 export function canChangeNote(state: PageState): boolean {
   const { caret, exercise, history } = state;
+  if (state.stretch) return true;
   const there = stave.eventAt(history.now.score, caret.voice, target(state));
   return !exercise.locked.includes(caret.voice) && there?.kind === 'note';
 }
@@ -118,17 +138,42 @@ export function writeAtPlace(state: PageState, voice: VoiceName, at: Ticks, plac
   return writeHere(there, { kind: 'note', pitch: pitchAtPlace(place, keyHere(there)) });
 }
 
+/** Takes the note at a place up or down to another place of the staff, spelt as the key signature says. */
+export function dragNote(state: PageState, caret: Caret, steps: number): PageState {
+  return step({ ...state, caret, stretch: undefined }, steps);
+}
+
+/** Keeps what is chosen, to be pasted elsewhere. */
+export function copy(state: PageState): PageState {
+  const { stretch, history } = state;
+  if (stretch === undefined)
+    return refuse(state, 'Choose what to copy first: Shift with ← or →, or draw over it.');
+  return say({ ...state, copied: copyPassage(history.now.score, stretch) }, 'Copied');
+}
+
+/** Writes a passage at the caret, or at the beginning of what is chosen. */
+export function paste(state: PageState, passage: Passage): PageState {
+  const { history, caret, stretch, exercise } = state;
+  const shut = whyStaveIsShut(state);
+  if (shut !== undefined) return refuse(state, shut);
+  const at = stretch?.from ?? caret.at;
+  const made = pastePassage(history.now.score, passage, caret.voice, at, exercise.locked);
+  return taken({ ...state, stretch: undefined }, made, true);
+}
+
 export function writeRest(state: PageState): PageState {
   return writeHere(state, { kind: 'rest' });
 }
 
 export function erase(state: PageState): PageState {
+  if (state.stretch) return changeStretch(state, state.stretch, erasePassage);
   const here = stave.eventAt(state.history.now.score, state.caret.voice, state.caret.at);
   if (here === undefined) return state;
   return change(state, (score, voice) => stave.write(score, voice, here.at, here.duration, { kind: 'gap' }));
 }
 
 export function eraseBefore(state: PageState): PageState {
+  if (state.stretch) return changeStretch(state, state.stretch, erasePassage);
   const { caret, history } = state;
   const before = caret.at > 0 ? stave.eventAt(history.now.score, caret.voice, caret.at - 1) : undefined;
   if (before === undefined) return state;
@@ -141,10 +186,14 @@ export function eraseBefore(state: PageState): PageState {
 }
 
 export function step(state: PageState, steps: number): PageState {
+  if (state.stretch)
+    return changeStretch(state, state.stretch, (score, extent) => movePassage(score, extent, { steps }));
   return change(state, (score, voice) => stave.moveBySteps(score, voice, target(state), steps));
 }
 
 export function octave(state: PageState, octaves: number): PageState {
+  if (state.stretch)
+    return changeStretch(state, state.stretch, (score, extent) => movePassage(score, extent, { octaves }));
   return change(state, (score, voice) => stave.moveByOctaves(score, voice, target(state), octaves));
 }
 
@@ -210,8 +259,17 @@ export function dropUnread(state: PageState): PageState {
   );
 }
 
-/** `one beat`, `two beats`, `half a beat`. */
-function lengthWords({ numerator, denominator }: BeatLength): string {
+const VALUE_WORDS: Readonly<Record<number, string>> = {
+  1: 'semibreve',
+  2: 'minim',
+  4: 'crotchet',
+  8: 'quaver',
+  16: 'semiquaver',
+};
+
+/** `one beat`, `two beats`, `half a beat`; `quaver`. */
+function lengthWords({ numerator, denominator, of }: BeatLength): string {
+  if (of === 'semibreve') return VALUE_WORDS[denominator] ?? '';
   if (denominator === 1)
     return numerator === 1 ? 'one beat' : `${['', '', 'two', 'three', 'four'][numerator]} beats`;
   return denominator === 2 ? 'half a beat' : denominator === 3 ? 'a third of a beat' : 'a quarter of a beat';

@@ -18,7 +18,7 @@ export function createReviewing(store: Store<PageState>): Reviewing {
       performance.measure('partwise-whole', { start: ordered, end: performance.now() });
       store.update((state) =>
         state.history.now.score === score
-          ? { ...state, reviewed: { review, of: state.history.now, whole: true } }
+          ? withoutCured({ ...state, reviewed: { review, of: state.history.now, whole: true } })
           : state,
       );
     },
@@ -66,6 +66,12 @@ export function createReviewing(store: Store<PageState>): Reviewing {
   };
 }
 
+/** A chosen finding that is no longer there is let go: nothing stays dimmed for its sake. */
+function withoutCured(state: PageState): PageState {
+  const there = state.reviewed?.review.findings.some(({ id }) => id === state.chosen);
+  return there ? state : { ...state, chosen: undefined };
+}
+
 /** The findings around the place just written, at once; the rest stays as it was until the worker answers. */
 function lookNear(store: Store<PageState>, before: PageState): void {
   const began = performance.now();
@@ -76,7 +82,7 @@ function lookNear(store: Store<PageState>, before: PageState): void {
     const near = reviewNear(history.now.score, chosenProfile(settings), before.caret.at);
     const findings = withNear(reviewed.review.findings, near);
     const review = { ...reviewed.review, score: history.now.score, findings };
-    return { ...cleared, reviewed: { review, of: history.now, whole: false } };
+    return withoutCured({ ...cleared, reviewed: { review, of: history.now, whole: false } });
   });
   performance.measure('partwise-near', { start: began, end: performance.now() });
 }

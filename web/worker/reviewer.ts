@@ -3,6 +3,7 @@ import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Room } from '../../src/style/room.ts';
+import { hireReviewWorker } from './hire.ts';
 import type { Answer, Order, PhrasePrecedents, PlainWaysOut } from './orders.ts';
 import { wholeReview } from './plain.ts';
 
@@ -49,7 +50,7 @@ export function createReviewer(events: ReviewerEvents): Reviewer {
     if (data.kind === 'room' && data.number === roomOrder?.number) onRoom(data.rooms, roomOrder.score);
   };
   const hire = (): Worker => {
-    const worker = new Worker(new URL('./review.worker.ts', import.meta.url), { type: 'module' });
+    const worker = hireReviewWorker();
     worker.addEventListener('message', hear);
     return worker;
   };

@@ -1,0 +1,99 @@
+/** On a phone: findings in a sheet beside the music, and the tools that writing needs under the thumbs. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
+import { openPage } from './open-page.ts';
+
+const HEIGHT = 780;
+
+describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
+  let browser: Browser;
+  let served: ServedPage;
+  let page: Page;
+
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(() => page?.context().close());
+
+  async function open(): Promise<void> {
+    page = await openPage(browser, served.address, { width: 360, height: HEIGHT, touch: true });
+    await page.locator('button', { hasText: 'Try the demonstration' }).tap();
+    await page.locator('.welcome').waitFor({ state: 'detached' });
+  }
+
+  it('has the tools that writing needs at its lower edge: sixteen, in two rows, 44 px high', async () => {
+    await open();
+    const tools = page.locator('.strip [data-thumb]');
+    const boxes = await tools.evaluateAll((all) =>
+      all.map((one) => {
+        const { left, right, top, bottom, height } = one.getBoundingClientRect();
+        return { left, right, top: Math.round(top), bottom, height };
+      }),
+    );
+    expect(boxes.length).toBe(16);
+    for (const { left, right, bottom, height } of boxes) {
+      expect(height).toBeGreaterThanOrEqual(44);
+      expect(left).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(360);
+      expect(bottom).toBeLessThanOrEqual(HEIGHT);
+    }
+    expect(new Set(boxes.map(({ top }) => top)).size).toBe(2);
+  });
+
+  it('opens the findings over the lower half, on the finding’s bar, with its notes in view above', async () => {
+    await open();
+    await page.locator('#tab-marks').tap();
+    await page.locator('.mark-head', { hasText: 'Parallel fifths' }).tap();
+    await expect.poll(() => page.locator('.pw-wash').count()).toBeGreaterThanOrEqual(4);
+    await page.waitForTimeout(800);
+    const { sheet, notes, scroll, message } = await page.evaluate(() => ({
+      sheet: document.querySelector('.margin')!.getBoundingClientRect().top,
+      notes: [...document.querySelectorAll('.pw-wash')]
+        .map((wash) => wash.getBoundingClientRect())
+        .map(({ top, bottom }) => [top, bottom]),
+      scroll: scrollY,
+      message: document.querySelector('.mark.open .message')!.getBoundingClientRect().top,
+    }));
+    expect(sheet).toBeGreaterThan(HEIGHT * 0.35);
+    for (const [top, bottom] of notes) {
+      expect(top).toBeGreaterThanOrEqual(0);
+      expect(bottom).toBeLessThanOrEqual(sheet);
+    }
+    expect(message).toBeGreaterThan(sheet);
+    // Another mark of the same system leaves the stave where it is.
+    await page.locator('.mark-head').nth(2).tap();
+    await page.waitForTimeout(600);
+    expect(Math.abs((await page.evaluate(() => scrollY)) - scroll)).toBeLessThan(2);
+    await page.locator('#tab-marks').tap();
+    await expect.poll(() => page.locator('.side').isVisible()).toBe(false);
+  });
+
+  it('shows at least two bars in a system', async () => {
+    await open();
+    const numbers = await page.locator('.pw-system').nth(1).locator('.vf-stave').count();
+    expect(numbers).toBeGreaterThanOrEqual(4); // Two staves a bar.
+  });
+
+  it('writes, alters, moves and takes back under the thumbs alone', async () => {
+    await open();
+    await page.evaluate(() => scrollTo({ top: 700 }));
+    await page.locator('.pw-system').nth(2).locator('svg').waitFor();
+    const gap = (await page.locator('.pw-gap[data-voice="T"]').first().boundingBox())!;
+    await page.touchscreen.tap(gap.x + 6, gap.y + gap.height / 2);
+    const words = () => page.locator('body > [role="status"]').textContent();
+    await expect.poll(words).toMatch(/tenor/);
+    const before = await page.locator('button[aria-label="Undo"]').isDisabled();
+    expect(before).toBe(false);
+    for (const name of ['A step up', 'Sharp', 'An octave down', 'Undo', 'Undo', 'Undo'])
+      await page.locator(`.strip button[aria-label="${name}"]`).tap();
+    await page.locator('.strip select').selectOption({ label: '2' });
+    await expect.poll(words).toMatch(/two beats/);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('stave');
+  });
+});
