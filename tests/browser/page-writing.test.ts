@@ -96,7 +96,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await other.locator('#tab-text').click();
     await page.locator('#stave').focus();
     for (const key of ['End', 'PageDown', 'd', 'e']) await page.keyboard.press(key);
-    await expect.poll(() => other.locator('#notation').inputValue()).toMatch(/A: .*D4 E/);
+    await expect.poll(() => other.locator('#notation').inputValue(), { timeout: 5000 }).toMatch(/A: .*D4 E/);
     await page.keyboard.press('f');
     await page.close();
     const later = await context.newPage();

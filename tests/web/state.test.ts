@@ -284,7 +284,11 @@ describe('the steps kept for undoing', () => {
     expect([first.present, first.fresh.steps.length]).toEqual([0, 0]);
     history = changed(changed(history, b!, 'stave', 0), c!, 'stave', 0);
     const second = stepsToKeep(first.kept, history);
-    expect([second.present, second.fresh.from, second.fresh.steps.map((step) => step.number)]).toEqual([2, 1, [1, 2]]);
+    expect([second.present, second.fresh.from, second.fresh.steps.map((step) => step.number)]).toEqual([
+      2,
+      1,
+      [1, 2],
+    ]);
     const back = stepsToKeep(second.kept, undone(history));
     expect([back.present, back.fresh.steps.length]).toEqual([1, 0]);
     const forked = stepsToKeep(back.kept, changed(undone(history), works(5)[4]!, 'stave', 0));

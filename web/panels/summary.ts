@@ -56,4 +56,3 @@ function isWritten(score: Score): boolean {
     VOICES.every((voice) => score.voices[voice].every((event) => event.kind !== 'gap'))
   );
 }
-

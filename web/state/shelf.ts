@@ -73,7 +73,10 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
   return {
     async begin() {
       const kept: ReturnType<Keeping['settings']> = keeping.settings().catch(() => ({}));
-      const [shelf, { lastExercise, ...settings }] = await Promise.all([keeping.shelf().catch(() => []), kept]);
+      const [shelf, { lastExercise, ...settings }] = await Promise.all([
+        keeping.shelf().catch(() => []),
+        kept,
+      ]);
       store.update((state) => withSettings(state, shelf, settings));
       await openOrDemo(
         [openInTab(), lastExercise, shelf[0]?.id].find((id) => shelf.some((entry) => entry.id === id)),

@@ -55,16 +55,22 @@ export async function historyOf(
   now: Work,
 ): Promise<{ readonly history: History; readonly steps: StepsKept }> {
   const found = await keeping.steps(exercise.id).catch(() => []);
-  const index = found.findIndex((step) => step.number === exercise.step);
+  // A tab that was closed too soon may have kept a later text than the step it names: then that text's own step.
+  const named = found.findIndex(({ number, text }) => number === exercise.step && text === exercise.text);
+  const index = named >= 0 ? named : found.findLastIndex(({ text }) => text === exercise.text);
   const works = found.map(({ score, text, problems }): Work => ({ score, text, problems }));
-  const fits = index >= 0 && works[index]!.text === exercise.text;
+  const fits = index >= 0;
   const history = {
     ...beginHistory(now),
-    past: works.slice(0, Math.max(0, index)),
+    past: works.slice(0, fits ? index : works.length),
     future: fits ? works.slice(index + 1) : [],
   };
   return {
     history,
-    steps: { exercise: exercise.id, base: found[0]?.number ?? 0, works: fits ? rowOf(history) : history.past },
+    steps: {
+      exercise: exercise.id,
+      base: found[0]?.number ?? 0,
+      works: fits ? rowOf(history) : history.past,
+    },
   };
 }
