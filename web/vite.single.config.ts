@@ -41,6 +41,7 @@ export default defineConfig({
     chunkSizeWarningLimit: 10_000,
     rolldownOptions: { input: here('index.html') },
   },
-  worker: { format: 'es' },
+  // A plain script: a module may not be loaded from a page without an origin, as a file on a stick has none.
+  worker: { format: 'iife' },
   plugins: [alone(), viteSingleFile({ removeViteModuleLoader: true })],
 });
