@@ -10,6 +10,7 @@ import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
 import { weighed } from './feedback.ts';
+import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 
 interface RuleTally {
   readonly name: string;
@@ -31,16 +32,17 @@ export interface ClassTally {
   readonly faultless: number;
   readonly rules: Readonly<Record<string, RuleTally>>;
   readonly good: readonly GoodBar[];
+  readonly style: StyleTally;
 }
 
-export const NO_SCRIPTS: ClassTally = { scripts: 0, faultless: 0, rules: {}, good: [] };
+export const NO_SCRIPTS: ClassTally = { scripts: 0, faultless: 0, rules: {}, good: [], style: {} };
 
 const BOARD_BARS_A_RULE = 2;
 const GOOD_BARS = 6;
 
 /** What one script brings to the picture. */
 export interface ScriptInClass {
-  readonly facts: Pick<ScriptFacts, 'boardBars' | 'goodBars'>;
+  readonly facts: Pick<ScriptFacts, 'boardBars' | 'goodBars' | 'counts'>;
   /** As the teacher's decisions leave them; what is overruled is not counted. */
   readonly findings: readonly JudgedFinding[];
 }
@@ -76,6 +78,7 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
     faultless: standing.some(({ severity }) => severity === 'fault') ? 0 : 1,
     rules,
     good: facts.goodBars,
+    style: styleTally(facts.counts.style ?? {}),
   });
 }
 
@@ -91,6 +94,7 @@ export function joined(a: ClassTally, b: ClassTally): ClassTally {
     faultless: a.faultless + b.faultless,
     rules,
     good: bestOfEach([...a.good, ...b.good]),
+    style: joinedStyle(a.style, b.style),
   };
 }
 
@@ -156,6 +160,8 @@ export interface ClassPicture {
   readonly good: readonly GoodBar[];
   /** What to practise next, the most pressing first. */
   readonly practise: readonly Practise[];
+  /** What many scripts have less or more of than the model, in sentences. */
+  readonly style: readonly string[];
   readonly summary: string;
 }
 
@@ -186,6 +192,7 @@ export function classPicture(tally: ClassTally): ClassPicture {
     board: pressing.flatMap(({ board }) => board.slice(0, 1)).slice(0, BOARD_BARS),
     good: tally.good,
     practise: practise(pressing, tally.scripts),
+    style: classStyle(tally.style),
     summary: summary(tally, commonest.find(isFault)),
   };
 }

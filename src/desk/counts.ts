@@ -8,6 +8,7 @@ import { barAt } from '../score/place.ts';
 import type { Score } from '../score/score.ts';
 import { crotchets, type Ticks } from '../score/time.ts';
 import type { OwnWork } from './own-work.ts';
+import { scriptStyle, scriptStyleSchema } from './script-style.ts';
 
 /** As in the JSON review: crotchets from the start. */
 const time = z.number().min(0);
@@ -46,6 +47,8 @@ export const countsSchema = z.object({
   keys: z.array(z.string()),
   /** Share of what was to be written that is not written yet, 0 to 1. */
   unwritten: z.number().min(0).max(1),
+  /** How like the model's chorales, measure by measure; the given tune is part of no measure but one. */
+  style: scriptStyleSchema.exactOptional(),
   /** Printed numbers of the bars in which each thing is, each once, in order. */
   bars: z.object({ ornaments: z.record(z.string(), z.array(z.string())), ...chordBars }).exactOptional(),
 });
@@ -68,6 +71,7 @@ export function countsOf({ review, unwritten }: OwnWork): Counts {
     chords: chords(analysis),
     keys: [...new Set(analysis.keys.map((region) => printKey(region.key)))],
     unwritten,
+    style: scriptStyle(analysis),
     bars: {
       ornaments: Object.fromEntries(kinds.map((kind) => [kind, barsOf(of(kind).map(({ at }) => at))])),
       inverted: chordBarsOf(isInverted),

@@ -151,6 +151,7 @@ export const EXAMPLE_SCHEME: Scheme = {
           ],
         },
       ],
+      show: [{ measure: 'counts outside the model' }],
     },
   ],
 };

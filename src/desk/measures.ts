@@ -3,6 +3,7 @@ import { FAMILIES, type Family } from '../rules/rule.ts';
 import { inWords, sentence } from '../rules/wording.ts';
 import type { Counts } from './counts.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
+import { styleEvidence } from './script-style.ts';
 
 /** What can be measured, and how it counts. */
 export const MEASURES = {
@@ -19,6 +20,8 @@ export const MEASURES = {
   'seventh chords': 'How many seventh chords.',
   'chromatic chords': 'How many applied and specially named chords.',
   'keys visited': 'How many keys.',
+  'counts outside the model':
+    'How many counts of style lie below or above nine of the model’s chorales in ten; to be shown, it makes no level.',
   'beats written': 'Share of the beats of all four voices that is written, 0 to 1.',
 } as const;
 export type Measure = keyof typeof MEASURES;
@@ -114,6 +117,8 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
         value: counts.keys.length,
         sentence: `${manyAtStart(counts.keys.length, 'key')}${counts.keys.length === 0 ? '' : `: ${inWords(counts.keys)}`}.`,
       };
+    case 'counts outside the model':
+      return styleEvidence(counts.style ?? {});
     case 'beats written': {
       const value = 1 - counts.unwritten;
       // Rounded down, so that a script with one beat missing is never said to be whole.

@@ -159,6 +159,7 @@ export const classSchema = z.object({
   board: z.array(shownBar.extend({ rule: z.string() })),
   good: z.array(shownBar),
   practise: z.array(z.object({ family: z.string(), rules: z.array(z.string()), sentence: z.string() })),
+  style: z.array(z.string()),
 });
 export type ClassView = z.infer<typeof classSchema>;
 

@@ -7,7 +7,7 @@ import type { DeskState } from '../state.ts';
 
 export function classPage({ classView }: DeskState): TemplateResult {
   if (classView === undefined) return html`<p class="empty">Counting…</p>`;
-  const { summary, rules, board, good, practise, scripts } = classView;
+  const { summary, rules, board, good, practise, style, scripts } = classView;
   return html`
     <h1>The class</h1>
     <p>${summary}</p>
@@ -42,6 +42,16 @@ export function classPage({ classView }: DeskState): TemplateResult {
         </tbody>
       </table>
     </section>
+    ${
+      style.length === 0
+        ? nothing
+        : html`<section>
+            <h2>Beside the model</h2>
+            <ul>
+              ${style.map((sentence) => html`<li>${sentence}</li>`)}
+            </ul>
+          </section>`
+    }
     ${bars('For the board: what went wrong', board)} ${bars('For the board: what came off well', good)}
   `;
 }
