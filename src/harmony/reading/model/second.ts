@@ -12,6 +12,7 @@ import {
   standingAfter,
   stepFeatures,
 } from './transition.ts';
+import { STRANGE, vocabularyIndex } from './vocabulary.ts';
 
 /**
  * For each span the best other chord in its key, or other key for its chord, where the sum of weights comes within
@@ -66,6 +67,9 @@ export function secondReadings(
     let best: Span | undefined;
     let bestScore = own - margin;
     const offer = (chord: ChordNumber, index: number) => {
+      const { mode, tonic } = keys[index]!;
+      // What no analyst would write is no alternative.
+      if (vocabularyIndex(mode, chord.root - tonic, chord.type) === STRANGE) return;
       const offered = score(chord, index);
       if (offered <= bestScore) return;
       bestScore = offered;

@@ -1337,4 +1337,154 @@ minor: -4 0.21, -3 -0.18, -2 -0.37, -1 0.01, 0 0.25, 1 -0.07, 2 -0.11, 3 -0.11, 
 # last bass of all
 major: -3 -0.3, -2 -0.43, -1 -0.12, 0 0.21, 1 -0.32, 2 -0.14, 3 0.05, 4 -0.14, 5 -0.09, 6 -0.12
 minor: -5 -0.05, -4 -0.04, -3 -0.18, -1 -0.09, 0 0.24, 1 -0.16, 2 -0.22, 3 -0.12, 4 -0.24
+# few voices: members present
+two M: ---- 0.42, r--- -2.05, -3-- 0.05, r3-- -1.63, --5- -1, r-5- -1.56, -35- -0.35, r35- -1.68
+two m: r--- -1.81, -3-- 0.33, r3-- -1.75, --5- -0.71, r-5- -1.9, -35- -0.39, r35- -1.53
+two o: ---- 0.26, r--- -2.11, r3-- -2.68, --5- -0.84, r-5- -1.57, -35- -1.08, r35- -1.38
+two +: r--- -1.76, -3-- -0.21, r3-- -1.75, r-5- -0.08, -35- -0.55, r35- -0.23
+two M7: r--- 2.77, -3-- 0.67, r3-- 4.15, --5- 0.73, r-5- 5.38, -35- 3.35, r35- 0.42, ---7 0.45, r--7 -2.67, -3-7 -0.3, r3-7 -1.33, --57 3.95, r-57 -2.28, -357 -0.58, r357 -1.55
+two Mmaj7: r--- 0.27, -3-- 0.26, r3-- 2.35, --5- 0.26, r-5- 0.68, r--7 -0.92, -3-7 0.7, r3-7 -1.23, --57 0.25, r-57 -0.76, r357 -0.63
+two m7: r--- 2.39, -3-- 1.01, r3-- 4.27, --5- 0.21, r-5- 1.31, -35- 0.53, r35- 0.42, ---7 0.19, r--7 -1.13, -3-7 2.58, r3-7 -2.16, --57 0.43, r-57 -1.6, r357 -1.51
+two ø7: r--- 1.63, -3-- 1.14, r3-- 3.5, --5- 0.27, r-5- 2.63, -35- 1.38, ---7 0.26, r--7 -1.29, -3-7 1.95, r3-7 -1.86, --57 1.85, r-57 -0.73, r357 -1.55
+two o7: -3-- 0.25, r3-- 2.21, --5- 0.55, r-5- 2.78, -35- 2.29, r--7 -0.27, -3-7 0.89, r3-7 -0.41, --57 1.44, r-57 -0.52, r357 -0.16
+two mmaj7: r3-7 -0.09, r-57 -0.08, r357 -0.09
+two +maj7: r--- 0.28, r3-- 0.22, r--7 -0.15, r3-7 -0.33, r357 -0.08
+two It: r--- -0.74, r-5- -1.24, -35- 0.22, r35- -0.24
+two Fr: r--7 -0.55, -3-7 -0.09, r3-7 -0.08, r-57 -0.13
+two Ger: r--7 -0.29, -3-7 0.26
+three M: ---- 0.26, r--- -0.98, -3-- -0.74, r3-- -0.61, --5- -0.89, r-5- -0.13, -35- -0.78, r35- -2.22
+three m: r--- -0.73, -3-- -0.53, r3-- -0.31, --5- -0.66, r-5- -0.38, -35- -1.07, r35- -1.82
+three o: r--- -0.5, -3-- -0.87, r3-- -0.57, --5- -0.64, r-5- -0.33, -35- -0.98, r35- -2.24
+three +: r--- -0.67, -3-- -0.35, r3-- -0.94, -35- -0.69, r35- -0.58
+three M7: r--- 0.55, r3-- 2.39, --5- 0.16, r-5- 1.48, -35- 1.54, r35- 4.58, r--7 -0.62, -3-7 0.16, r3-7 -0.95, --57 1.4, r-57 -1.11, -357 -0.89, r357 -1.4
+three Mmaj7: r3-- 0.81, -35- 0.13, r35- 1.89, r--7 0.02, r3-7 -0.55, r-57 -0.21, -357 0.81, r357 -0.85
+three m7: r3-- 1.67, --5- 0.15, r-5- 1.27, -35- 0.4, r35- 3.55, ---7 0.16, r--7 -0.61, -3-7 0.8, r3-7 -0.55, --57 0.27, r-57 -0.62, -357 1.69, r357 -1.31
+three ø7: r--- 0.48, -3-- 0.23, r3-- 1.23, r-5- 0.8, -35- 0.52, r35- 3.16, r--7 -0.39, -3-7 0.87, r3-7 -0.75, --57 0.41, r-57 -0.18, -357 2.2, r357 -1.24
+three o7: r3-- 0.35, --5- 0.16, r-5- 0.15, -35- 0.7, r35- 2.88, -3-7 0.25, r3-7 -0.34, --57 0.62, r-57 -0.32, -357 1.66, r357 -0.47
+three mmaj7: r3-7 -0.23, r-57 -0.31, r357 -0.16
+three +maj7: r3-- 0.16, r35- 0.16, r--7 0.09, r3-7 -0.31, r-57 -0.09, r357 -0.24
+three It: r-5- -0.35, -35- 0.27, r35- -0.03
+three Fr: r3-7 -0.37, r-57 -0.13
+three Ger: r3-7 0.09, r-57 -0.15, -357 0.14
+# few voices: tone by kind
+two root suspension: downbeat -0.35, start -0.3, beat -0.24, offbeat -0.21, held_in -0.61
+two root retardation: downbeat -0.02, start -0.07, beat 0.29, held_in 0.53
+two root pedal: downbeat 0.39, start -0.19, beat 0.05, held_in 0.45
+two root passing: downbeat -0.18, start -0.04, weak_start -0.33, beat -1.31, offbeat -0.54, small -0.34
+two root neighbour: downbeat 0.3, start 0.05, weak_start -0.81, beat -1.02, offbeat 0.11, small -0.58
+two root escape: downbeat 0.36, start -0.33, weak_start 0.34, beat -1.49, offbeat 0.11, small -0.03
+two root appoggiatura: downbeat 0.29, start -0.06, weak_start -0.41, beat -0.54, offbeat 0.13
+two root anticipation: downbeat 0.93, start 0.85, weak_start -0.14, beat -0.74, offbeat -0.34
+two root leaping: downbeat 0.48, start 0.08, weak_start -0.04, beat -0.6, offbeat -0.09, held_in 1.25
+two root edge: downbeat 0.52, start 0.39, weak_start -0.29, beat 0.18, offbeat -0.08, held_in 0.15
+two third suspension: downbeat -0.07, start 0.46, weak_start 0.27, beat -0.33, offbeat -0.33, held_in 0.56
+two third retardation: downbeat 0.31, start 0.19, weak_start 0.08, beat -0.49, offbeat -0.08, held_in 0.83
+two third pedal: downbeat 0.37, start 0.14, beat -0.21, held_in 0.37
+two third passing: downbeat 0.44, start 0.87, weak_start 0.07, beat -0.81, offbeat -0.24, small 0.29
+two third neighbour: downbeat 0.57, start 0.37, weak_start 0.11, beat -0.86, offbeat 0.93, small 0.36
+two third escape: downbeat 0.29, start 0.04, weak_start -0.19, beat -0.62, offbeat -0.01, small 0.12
+two third appoggiatura: downbeat 0.43, start 0.42, weak_start 0.24, beat -0.58, offbeat 0.29
+two third anticipation: downbeat 1.09, start 0.94, weak_start 0.23, beat -0.57, offbeat 0.35
+two third leaping: downbeat 0.37, start 0.09, weak_start 0.5, beat -0.43, offbeat -0.19, held_in -0.04
+two third edge: downbeat -0.06, start -0.01, beat -0.25, held_in -0.09
+two fifth suspension: downbeat -0.66, start -0.24, weak_start 0.66, beat -0.95, offbeat -0.59, held_in 1.85
+two fifth retardation: downbeat 0.14, start 0.11, weak_start -0.15, beat -0.7, offbeat 0.21, held_in 0.84
+two fifth pedal: downbeat 0.36, start 0.89, beat -0.53, held_in 1.45
+two fifth passing: downbeat -0.21, start 0.29, weak_start 1.12, beat -1.01, offbeat 0.32, small -0.07
+two fifth neighbour: downbeat -0.26, start 0.1, weak_start 0.34, beat -0.86, offbeat 0.47, small -0.09
+two fifth escape: downbeat -0.16, start 0.16, beat -0.96, offbeat 0.17, small -0.16
+two fifth appoggiatura: downbeat -0.28, start 0.18, weak_start 0.22, beat -0.82, offbeat -0.57
+two fifth anticipation: downbeat 0.78, start 1.34, weak_start -0.38, beat -0.05, offbeat -0.2
+two fifth leaping: downbeat -0.03, start 0.07, weak_start 0.56, beat -0.3, offbeat -0.52, held_in 0.66
+two fifth edge: downbeat 0.78, start -0.04, weak_start 0.29, beat -0.04, offbeat 0.33, held_in -0.09
+two seventh suspension: downbeat 1.01, start 0.41, beat -0.22, offbeat 0.28
+two seventh retardation: downbeat -0.57, start -0.8, beat -0.16, held_in -1.07
+two seventh pedal: downbeat 0.43, start -0.28, beat -0.23, held_in 0.1
+two seventh passing: downbeat -0.41, start 0.01, weak_start 0.22, beat -1.55, offbeat -1.84, small 0.24
+two seventh neighbour: downbeat -0.7, start -0.02, weak_start -0.56, beat -1, offbeat -0.65, small 0.1
+two seventh escape: downbeat -0.25, start 0.42, weak_start -0.44, beat -0.84, offbeat -0.57, small -0.15
+two seventh appoggiatura: downbeat -0.7, start -0.16, weak_start -0.09, beat -0.96, offbeat -0.37
+two seventh anticipation: downbeat -0.18, start -0.79, weak_start -0.42, beat -1.45, offbeat -0.23
+two seventh leaping: downbeat -0.39, start -0.3, weak_start 0.22, beat -0.31, offbeat -0.09, held_in -1.04
+two seventh edge: downbeat -0.11, start -0.05, beat -0.38, offbeat -0.16
+two foreign suspension: downbeat -0.11, start -0.56, weak_start -0.09, beat -0.08, held_in -0.52
+two foreign retardation: downbeat -0.38, start -0.35, weak_start -0.09, beat -0.09, held_in -0.72
+two foreign pedal: downbeat -0.3, start -0.68, beat -0.34, held_in -0.18
+two foreign passing: downbeat -0.83, start -0.04, weak_start 0.17, beat -1.25, small -0.1
+two foreign neighbour: downbeat -0.67, start -0.32, weak_start -0.11, beat -0.69, offbeat 0.1, small 0.17
+two foreign escape: downbeat -0.46, start -0.48, weak_start 0.12, beat -0.91, offbeat 0.02, small 0.16
+two foreign appoggiatura: downbeat -0.65, start -0.83, weak_start -0.22, beat -0.91, offbeat 0.26
+two foreign anticipation: downbeat -0.6, start -0.83, weak_start 0.34, beat -0.87, offbeat 0.32
+two foreign leaping: downbeat -0.47, start -0.42, beat -0.53, offbeat -0.31, held_in -0.13
+two foreign edge: downbeat -0.31, start -0.63, beat -0.32, offbeat -0.09, held_in 0.06
+three root suspension: downbeat -0.01, start 0.01, weak_start -0.17, beat -0.01, offbeat 0.04, held_in -0.02
+three root retardation: downbeat 0.1, start 0.26, weak_start 0.09, beat 0.01, held_in 0.48
+three root pedal: downbeat 0.21, start 0.1, weak_start -0.21, beat -0.1, offbeat 0.08, held_in 0.23
+three root passing: downbeat 0.14, start 0.13, weak_start -0.1, beat -0.19, offbeat 0.14, small 0.11
+three root neighbour: downbeat 0.3, start 0.21, weak_start -0.27, beat -0.25, offbeat 0.27, small -0.27
+three root escape: downbeat 0.37, start -0.47, beat -0.6, offbeat 0.43, small 0.09
+three root appoggiatura: downbeat 0.23, start 0.07, weak_start -0.39, beat 0.2, offbeat 0.24
+three root anticipation: downbeat 0.56, start 0.49, weak_start 0.03, offbeat 0.28
+three root leaping: downbeat 0.3, start 0.1, weak_start -0.1, beat -0.22, offbeat 0.01, held_in 1.06
+three root edge: downbeat 0.35, start 0.24, weak_start 0.14, beat 0.17, offbeat -0.14, held_in 0.32
+three third suspension: start 0.13, weak_start 0.26, beat -0.11, offbeat -0.11, held_in 0.34
+three third retardation: downbeat 0.18, start 0.15, weak_start 0.07, beat -0.2, offbeat 0.02, held_in 0.62
+three third pedal: downbeat 0.11, start 0.28, weak_start 0.16, beat -0.33, offbeat 0.07, held_in 0.18
+three third passing: downbeat 0.13, start 0.4, weak_start 0.23, beat -0.14, offbeat 0.07, small -0.23
+three third neighbour: downbeat 0.03, start 0.1, weak_start 0.22, beat -0.24, offbeat 0.11, small 0.01
+three third escape: downbeat 0.03, start -0.78, weak_start 0.75, beat -0.99, offbeat -0.59, small 0.09
+three third appoggiatura: downbeat 0.01, start 0.2, weak_start 0.33, beat 0.19, offbeat 0.33
+three third anticipation: downbeat 0.3, start 0.7, weak_start -0.09, beat 0.44, offbeat -0.01
+three third leaping: downbeat 0.07, start 0.01, weak_start -0.06, beat 0.02, offbeat 0.09, small 0.06, held_in 0.96
+three third edge: downbeat -0.21, start -0.02, beat -0.14, held_in -0.16
+three fifth suspension: downbeat -0.37, start -0.12, weak_start 0.16, beat -0.39, offbeat -0.32, held_in 0.71
+three fifth retardation: downbeat 0.02, start 0.02, weak_start -0.09, beat -0.21, offbeat -0.01, held_in 0.14
+three fifth pedal: downbeat 0.29, start 0.46, beat -0.1, offbeat -0.08, held_in 0.6
+three fifth passing: downbeat -0.19, start 0.39, weak_start 0.31, beat -0.31, offbeat 0.42, small 0.19
+three fifth neighbour: downbeat -0.16, start 0.25, weak_start 0.19, beat -0.21, offbeat 0.31, small 0.15
+three fifth escape: downbeat 0.15, start 0.02, weak_start -0.57, beat -0.29, offbeat 0.34, small 0.12
+three fifth appoggiatura: downbeat -0.19, start 0.11, weak_start 0.37, beat -0.38, offbeat -0.04
+three fifth anticipation: downbeat 0.43, start 0.55, weak_start 0.17, beat 0.07, offbeat 0.06
+three fifth leaping: downbeat 0.14, start 0.02, weak_start 0.15, beat 0.01, offbeat 0.15, small -0.06, held_in 0.21
+three fifth edge: downbeat 0.22, start -0.09, weak_start -0.08, held_in -0.09
+three seventh suspension: downbeat 0.17, start -0.07, weak_start -0.16, beat -0.36, offbeat 0.22, held_in -0.07
+three seventh retardation: downbeat -0.7, start -0.52, beat -0.09, held_in -0.41
+three seventh pedal: downbeat 0.2, start -0.01, held_in -0.03
+three seventh passing: downbeat -0.15, start -0.07, weak_start -0.54, beat -0.97, offbeat -1.28, small -0.56
+three seventh neighbour: downbeat -0.17, start -0.1, weak_start -0.71, beat -0.24, offbeat -0.14, small -0.34
+three seventh escape: downbeat -0.26, start -0.24, weak_start -0.43, beat -0.36, offbeat -0.19, small -0.33
+three seventh appoggiatura: downbeat -0.2, start 0.05, weak_start -0.08, beat -0.54, offbeat -0.51, small -0.09
+three seventh anticipation: downbeat -0.21, start -0.21, weak_start 0.08, beat -0.78, offbeat -0.61
+three seventh leaping: downbeat -0.29, start -0.31, weak_start 0.23, beat -0.16, offbeat 0.01, held_in -0.31
+three seventh edge: downbeat 0.07, start 0.16, weak_start 0.09, beat -0.06, held_in -0.02
+three foreign suspension: downbeat 0.06, start -0.24, beat -0.07, held_in -0.21
+three foreign retardation: downbeat -0.3, start -0.67, weak_start -0.07, held_in -0.73
+three foreign pedal: downbeat -0.53, start -0.77, beat -0.12, held_in -0.23
+three foreign passing: downbeat -0.95, start -0.37, weak_start -0.04, beat -0.37, offbeat 0.12, small 0.35
+three foreign neighbour: downbeat -0.74, start -0.64, weak_start -0.27, beat -0.38, offbeat -0.13, small 0.19
+three foreign escape: downbeat -0.52, start -0.83, weak_start -0.15, beat -0.61, offbeat -0.05, small 0.02
+three foreign appoggiatura: downbeat -0.66, start -0.68, weak_start -0.5, beat -0.51, offbeat -0.11, small 0.09
+three foreign anticipation: downbeat -0.72, start -0.72, weak_start 0.2, beat -0.7, offbeat -0.14
+three foreign leaping: downbeat -0.57, start -0.56, weak_start -0.09, beat -0.39, offbeat -0.59, held_in -0.25
+three foreign edge: downbeat -0.18, start -0.43, weak_start -0.09, beat -0.03, offbeat -0.01, held_in 0.22
+# few voices: segment
+two ½: 1 1.47, 2 1.09, 3 0.84, 4 0.83
+two 1: 1 -0.15, 2 0.48, 3 0.52, 4 0.69
+two 1½: 1 -1.04, 2 -0.54, 3 0.28, 4 0.06
+two 2: 1 -1.17, 2 -0.84, 3 -0.62, 4 -0.44
+two 3: 1 -0.56, 2 -1.12, 3 -0.7, 4 -0.59
+two 4: 1 -0.09, 2 -0.45, 3 -0.3, 4 -0.62
+two longer: 1 -0.08, 2 -0.33, 3 -0.12, 4 -0.19
+three ½: 1 0.7, 2 0.49, 3 0.43, 4 0.28
+three 1: 1 -0.42, 2 0.11, 3 0.11, 4 0.04
+three 1½: 1 -0.84, 2 0.09, 3 0.37, 4 0.08
+three 2: 1 -0.7, 2 -0.18, 3 -0.18, 4 -0.3
+three 3: 1 -0.09, 2 -0.38, 3 -0.25, 4 -0.36
+three 4: 2 -0.08, 3 -0.07, 4 0.2
+three longer: 2 -0.07, 3 -0.21, 4 0.05
+# few voices: chord in key
+two major: strangeb 0.22, Ia 0.05, Ib -0.32, Ic -0.39, Imaj7a 0.15, Imaj7b 0.55, Imaj7c 0.26, Imaj7d 0.28, V7/IVa 1.85, V7/IVb 1.68, V7/IVc 0.68, V7/IVd 0.84, ia -0.87, ib -0.33, ic -0.42, I+a -0.8, I+b -0.55, I+c -0.38, Va -0.97, Vb -0.38, Vc -0.81, V7a 3.83, V7b 1.48, V7c 1.79, V7d 1.37, va -1.44, vb -0.69, vc -0.36, v7a 0.21, v7b 0.23, v7c -0.09, v7d -0.49, V+a -1.2, V+b -0.77, V+c -0.09, voa -1.17, vob -0.47, vø7a -0.03, vø7b -0.08, vø7d -0.14, iia -0.92, iib -1.72, iic -0.63, ii7a 1.91, ii7b 3.7, ii7c 0.13, ii7d 0.46, V/Va -1.14, V/Vb -0.49, V/Vc -0.51, V7/Va 0.86, V7/Vb 1.78, V7/Vc 0.66, V7/Vd 0.21, iioa -1.05, iiob -1.43, iioc -0.17, iiø7c 0.22, iiø7d -0.09, Fr43d -0.43, via 0.1, vib -0.6, vic -0.42, vi7a 0.97, vi7b 0.45, vi7c -0.09, vi7d 0.38, V/iia -1.2, V/iib -0.31, V/iic -0.61, V7/iia 0.18, V7/iib 0.56, V7/iid -0.04, vioa -0.62, viob -0.65, vioc -0.37, viø7a -0.18, viø7d -0.27, iiia -0.24, iiib -0.06, iiic -0.09, iii7a 0.77, iii7b -0.09, iii7c 0.18, iii7d -0.12, V/via -0.93, V/vib -0.07, V/vic -0.38, V7/via 0.54, V7/vib 0.95, V7/vic 0.24, V7/vid -0.27, viio/IVa -0.76, viio/IVb -0.31, viio/IVc -0.23, viiø7/IVa 0.08, viiø7/IVd -0.21, viio7/IVa 0.25, viioa -0.98, viiob -0.41, viioc -0.84, viiø7a 1.63, viiø7b 0.94, viiø7c 1.06, viiø7d 0.57, viio7a 0.23, V/iiia -0.29, V/iiib -0.35, V7/iiib -0.09, viia -0.86, viib -0.63, viic -0.16, viio/Va -0.71, viio/Vb -0.35, viio/Vc -0.38, viiø7/Va 0.57, viiø7/Vb 0.22, viiø7/Vc 0.82, viio7/Va 0.93, viio7/Vd -0.09, It6a -0.9, It6c -0.26, Ger65a -0.03, viio/iia -0.61, viio/iib -0.36, viio/iic -0.49, viiø7/iid -0.08, viio7/iia 0.7, viio7/iib 0.27, viio7/iic 0.24, viio7/iid -0.08, viio/via -0.31, viio/vib -0.08, viio/vic -0.31, viio7/via 0.74, viio/iiia -0.35, viio/iiib -0.45, viio/iiic -0.19, viio7/iiia 0.25, IVa -0.4, IVb -0.69, IVc -0.94, IVmaj7a -0.16, IVmaj7b 1.15, IVmaj7c -0.16, IVmaj7d 0.14, IV7d 0.16, iva -1.08, ivb -0.01, ivc -0.69, bVIIa -0.73, bVIIb -0.57, bVIIc -0.66, bVIImaj7a -0.03, bVIImaj7d -0.09, bIIIa -0.16, bIIIb -0.8, bIIIc -0.16, bVIa -0.02, bVIb -0.57, bVIc -0.16, Nb -0.97, Nc -0.16
+two minor: strangea -0.09, ia 0.03, ib -0.31, ic -0.05, i7a 0.4, i7b -0.09, i7d 0.27, imaj7a -0.09, imaj7c -0.09, imaj7d -0.08, Ia 0.07, Ib -0.15, Ic -0.56, V7/iva 0.43, V7/ivb 0.86, V7/ivc 0.39, V7/ivd 0.06, va -1.29, vb -0.42, vc -0.31, v7a 0.39, v7b -0.09, v7d 0.07, Va -0.75, Vb -0.36, Vc -0.74, V7a 3.67, V7b 1.55, V7c 1.71, V7d 0.47, V+a -1.01, V+b -0.73, viio/VIa -0.82, viio/VIb -0.39, viio/VIc -0.09, viiø7/VIa -0.09, viiø7/VId -0.09, iioa -1.08, iiob -0.84, iioc -0.51, iiø7a 1.21, iiø7b 2.82, iiø7c 1.13, iiø7d 0.47, iia -1.35, iib -1.57, iic -0.22, ii7d 0.27, V/Va -0.99, V/Vb -0.69, V/Vc -0.09, V7/Va 0.43, V7/Vb 0.95, V7/Vc 0.16, Fr43b -0.09, Fr43c -0.13, Fr43d -0.27, vioa -0.51, viob -0.14, vioc -0.16, viø7a 0.94, viø7b 0.81, viø7c 0.64, viio7/VIIa 0.28, #via -0.83, #vib -0.67, #vic -0.23, viio/iva -0.58, viio/ivb -0.37, viio/ivc -0.09, viiø7/iva 0.2, viiø7/ivc 0.4, viio7/iva 0.69, viio7/ivb 0.25, viio7/ivc 0.55, viioa -1.25, viiob -0.63, viioc -0.53, viiø7a 0.31, viiø7b -0.09, viiø7c 0.23, viio7a 2.31, viio7b 1.94, viio7c 1.42, viio7d 0.6, viio/Va -0.67, viio/Vb -0.16, viio/Vc -0.32, viio7/Va 1.02, viio7/Vb 0.63, viio7/Vc 1.14, It6a -1.05, It6b -0.24, Ger65a -0.27, Ger65b 0.26, #ioa -0.23, #iob -0.44, #ioc -0.27, iva -0.42, ivb -0.46, ivc -0.34, iv7a 0.66, iv7b 0.97, iv7d 0.16, IVa -0.82, IVb -0.44, IVc -0.73, IV7a 0.44, IV7b 1.66, IV7d 0.57, VIIa -0.34, VIIb -0.32, VIIc -0.58, VII7b 0.42, VII7d 0.22, viia -0.76, viic -0.2, IIIa -0.06, IIIb -0.28, IIImaj7a -0.03, IIImaj7b -0.05, V7/VIa 0.23, III+a -0.92, III+b -0.46, III+maj7a 0.13, III+maj7b -0.07, III+maj7d -0.16, VIa -0.1, VIb -0.37, VIc -0.49, VImaj7a 0.25, VImaj7b -0.09, VImaj7c -0.19, VImaj7d 0.05, VI7a 0.27, Na -0.34, Nb -0.66, Nc -0.39, bIImaj7a -0.09
+three major: strangeb 0.27, Ia -0.21, Ib -0.59, Ic -0.37, Imaj7a 0.04, Imaj7c -0.06, Imaj7d 0.21, V7/IVa 1.03, V7/IVb 0.74, V7/IVc 0.3, V7/IVd 0.2, ia -0.47, ib -0.08, ic -0.33, I+a -0.49, I+b -0.39, I+c -0.21, Va -0.75, Vb -0.25, Vc -0.79, V7a 2.66, V7b 0.77, V7c 0.46, V7d 0.26, va -0.38, vb -0.46, vc -0.24, v7a 0.3, v7b 0.13, v7c -0.21, v7d -0.25, V+a -0.56, V+b -0.41, V+c -0.09, voa -0.65, vob -0.16, vø7c -0.08, vø7d -0.07, iia -0.3, iib -1.35, iic -0.53, ii7a 0.94, ii7b 2.19, ii7c 0.1, ii7d 0.16, V/Va -0.56, V/Vb -0.25, V/Vc -0.13, V7/Va 0.74, V7/Vb 0.92, V7/Vc 0.42, V7/Vd 0.13, iioa -0.67, iiob -0.89, iioc -0.12, iiø7a -0.22, iiø7b -0.09, iiø7c 0.21, Fr43b -0.16, Fr43d -0.14, via 0.16, vib -0.67, vic -0.45, vi7a 0.7, vi7b 0.25, vi7d 0.39, V/iia -0.72, V/iib 0.06, V/iic -0.41, V7/iia 0.03, V7/iib 0.4, V7/iid -0.26, vioa -0.64, viob -0.27, vioc -0.24, viø7a -0.28, viø7b -0.07, iiia -0.13, iiib -0.01, iiic -0.37, iii7a 0.39, iii7b -0.09, iii7c 0.2, V/via -0.43, V/vib 0.03, V/vic -0.16, V7/via 0.26, V7/vib 0.4, V7/vic 0.21, V7/vid -0.17, viio/IVa -0.43, viio/IVb -0.22, viio/IVc -0.16, viiø7/IVa -0.11, viiø7/IVb -0.09, viio7/IVa 0.27, viioa -0.47, viiob -0.39, viioc -0.5, viiø7a 0.54, viiø7b 0.56, viiø7c 0.49, viiø7d 0.34, viio7a 0.16, viio7c -0.09, V/iiia -0.29, V/iiib -0.19, viia -0.59, viib -0.28, viic -0.16, viio/Va -0.61, viio/Vb -0.4, viio/Vc -0.27, viiø7/Va 0.38, viiø7/Vb 0.21, viiø7/Vc 0.64, viio7/Va 0.51, It6a -0.09, It6c -0.14, Ger65a -0.15, viio/iia -0.42, viio/iib -0.3, viio/iic -0.34, viiø7/iib -0.09, viio7/iia 0.51, viio7/iib 0.24, viio7/iic 0.26, viio/via -0.39, viio/vib -0.06, viio/vic -0.22, viiø7/vic -0.09, viio7/via 0.6, viio7/vic -0.07, viio/iiia -0.21, viio/iiib -0.45, viio7/iiia 0.05, IVa -0.24, IVb -0.61, IVc -0.43, IVmaj7a -0.17, IVmaj7b 0.92, IVmaj7c -0.09, IVmaj7d 0.16, IV7a -0.09, IV7d 0.03, iva -0.77, ivb 0.07, ivc -0.29, iv7a -0.16, bVIIa -0.26, bVIIb -0.47, bVIIc -0.32, bVIImaj7a 0.13, bVII7a -0.09, bIIIa -0.15, bIIIb -0.35, bVIa -0.26, bVIb -0.16, Nb -0.2
+three minor: ia 0.02, ib -0.42, ic -0.25, i7a 0.21, i7b -0.19, i7d 0.08, imaj7a -0.28, imaj7c -0.31, imaj7d -0.09, Ia 0.06, Ib -0.02, Ic -0.19, V7/iva 0.2, V7/ivb 0.59, V7/ivc 0.21, V7/ivd 0.08, va -0.26, vb -0.07, vc -0.49, v7a 0.46, v7d 0.32, Va -0.69, Vb -0.24, Vc -0.39, V7a 2.62, V7b 0.56, V7c 0.63, V7d 0.31, V+a -0.71, V+b -0.32, viio/VIa -0.36, viio/VIb -0.25, viiø7/VIa -0.16, iioa -1.1, iiob -0.72, iioc -0.43, iiø7a 0.79, iiø7b 1.89, iiø7c 0.62, iiø7d 0.87, iia -0.59, iib -0.42, iic -0.31, ii7a -0.09, ii7d 0.11, V/Va -0.14, V/Vb -0.37, V/Vc -0.16, V7/Va 0.34, V7/Vb 0.4, V7/Vc 0.24, V7/Vd -0.08, Fr43b -0.09, Fr43c -0.09, Fr43d -0.13, vioa -0.38, viob -0.26, vioc -0.2, viø7a 0.54, viø7b 0.76, viø7c 0.55, viio7/VIIa 0.28, #via -0.24, #vib -0.26, #vic -0.15, viio/iva -0.22, viio/ivb -0.17, viio/ivc -0.17, viiø7/iva 0.07, viiø7/ivb -0.09, viiø7/ivc 0.13, viio7/iva 0.36, viio7/ivb 0.27, viio7/ivc 0.58, viioa -0.81, viiob -0.23, viioc -0.46, viiø7a 0.33, viiø7c 0.14, viiø7d -0.09, viio7a 0.79, viio7b 1.49, viio7c 0.98, viio7d 0.14, viio/Va -0.49, viio/Vb -0.36, viio/Vc 0.01, viio7/Va 0.73, viio7/Vb 0.67, viio7/Vc 0.84, viio7/Vd -0.08, It6a -0.15, It6c -0.09, Ger65b 0.2, #ioa -0.09, #iob -0.1, #ioc -0.08, iva -0.15, ivb -0.5, ivc -0.38, iv7a 0.52, iv7b 0.6, iv7c -0.16, iv7d 0.11, IVa -0.52, IVb -0.14, IVc -0.33, IV7a 0.13, IV7b 0.69, IV7c -0.09, IV7d 0.1, VIIa -0.32, VIIb -0.18, VIIc -0.22, VII7b 0.14, VII7c -0.15, VII7d 0.07, viia -0.39, viib -0.09, viic -0.16, IIIa 0.06, IIIb -0.08, IIIc -0.24, IIImaj7a -0.03, IIImaj7b -0.09, IIImaj7c -0.01, IIImaj7d -0.09, V7/VIa 0.01, V7/VId -0.06, III+a -0.61, III+b -0.34, III+c -0.33, III+maj7a 0.01, III+maj7b 0.07, III+maj7c -0.09, III+maj7d -0.32, VIa -0.07, VIb -0.36, VIc -0.29, VImaj7a 0.16, VImaj7b -0.09, VImaj7c -0.09, VImaj7d 0.14, VI7a 0.11, Na -0.23, Nb -0.48, Nc -0.2, bIImaj7a -0.09
 `;
