@@ -1,7 +1,9 @@
 /** How the page is built: from web/ into dist/, with a service worker that keeps it working without a network. */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
-import { VitePWA } from 'vite-plugin-pwa';
+
+// For development only: without it the page is whole, and needs the service to be there.
+const pwa = await import('vite-plugin-pwa').catch(() => undefined);
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
@@ -24,7 +26,7 @@ export default defineConfig({
   },
   worker: { format: 'es' },
   plugins: [
-    VitePWA({
+    pwa?.VitePWA({
       injectRegister: false,
       registerType: 'prompt',
       manifest: {

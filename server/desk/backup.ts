@@ -1,9 +1,9 @@
 /** Copies of a desk, and the way back to one. */
-import { copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { chmodSync, copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Database } from 'better-sqlite3';
 import { Refused } from '../../src/refusal/refusal.ts';
-import { backupFolder, backupName, openForReading } from './open.ts';
+import { backupFolder, backupName, isInUse, openForReading, PRIVATE } from './open.ts';
 
 /** Daily copies that are kept. */
 const KEPT = 14;
@@ -14,6 +14,7 @@ export async function backUp(db: Database, to: string): Promise<string> {
   // Written beside and renamed, so that a copy is either whole or not there.
   const half = `${to}.partial`;
   await db.backup(half);
+  chmodSync(half, PRIVATE);
   renameSync(half, to);
   return to;
 }
@@ -44,6 +45,7 @@ export async function restore(path: string, backup: string, now: Date): Promise<
   }
   if (verdict !== 'ok')
     throw new Refused(`The backup ${backup} is damaged too (${String(verdict)}). Try an older one.`);
+  await refuseInUse(path);
   mkdirSync(dirname(path), { recursive: true });
   let kept: string | undefined;
   if (existsSync(path)) {
@@ -54,5 +56,14 @@ export async function restore(path: string, backup: string, now: Date): Promise<
     for (const tail of ['-wal', '-shm']) if (existsSync(path + tail)) renameSync(path + tail, kept + tail);
   }
   copyFileSync(backup, path);
+  chmodSync(path, PRIVATE);
   return kept === undefined ? {} : { kept };
+}
+
+/** Whoever serves the desk would go on writing into the file that was put aside. @throws {Refused} */
+async function refuseInUse(path: string): Promise<void> {
+  if (!(await isInUse(path))) return;
+  throw new Refused(
+    `The desk ${path} is in use: stop what serves it (Ctrl-C there), then bring the backup back. Nothing was changed.`,
+  );
 }

@@ -1,5 +1,5 @@
 /** Opens a desk's database file: whole, of our kind, and brought up to this version, or a sentence saying why not. */
-import { existsSync, mkdirSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import type { Database, Options } from 'better-sqlite3';
 import { Refused } from '../../src/refusal/refusal.ts';
@@ -25,8 +25,8 @@ async function driver(): Promise<(path: string, options: Options) => Database> {
  */
 export async function openForWriting(path: string): Promise<Database> {
   const open = await driver();
-  mkdirSync(dirname(path), { recursive: true });
   const fresh = !existsSync(path);
+  keepPrivate(path);
   const db = guarded(path, () => {
     const opened = open(path, { timeout: 5_000 });
     if (!fresh) check(opened, path);
@@ -39,6 +39,25 @@ export async function openForWriting(path: string): Promise<Database> {
   return db;
 }
 
+/** Pupils' work is for whoever started the desk alone: nobody else on the machine may read it. @throws {Refused} */
+function keepPrivate(path: string): void {
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    // SQLite gives its other files the same rights as this one.
+    closeSync(openSync(path, 'a', PRIVATE));
+  } catch (error) {
+    throw refusal(path, error);
+  }
+  try {
+    chmodSync(path, PRIVATE);
+  } catch {
+    // Somebody else's file that we may write: theirs to close.
+  }
+}
+
+/** Read and written by its owner alone. */
+export const PRIVATE = 0o600;
+
 /** Opens an existing file for reading alone: reports can't change it, whatever they do. @throws {Refused} */
 export async function openForReading(path: string): Promise<Database> {
   const open = await driver();
@@ -48,6 +67,26 @@ export async function openForReading(path: string): Promise<Database> {
     db.pragma('query_only = ON');
     return db;
   });
+}
+
+/**
+ * True where another process, or another connection, has the desk open. In write-ahead mode each holds a lock for as
+ * long as it lives, which giving that mode up asks for alone; a kill frees it.
+ */
+export async function isInUse(path: string): Promise<boolean> {
+  const open = await driver();
+  if (!existsSync(path)) return false;
+  let db: Database | undefined;
+  try {
+    db = open(path, { fileMustExist: true, timeout: 0 });
+    db.pragma('journal_mode = DELETE');
+    return false;
+  } catch (error) {
+    // A damaged file nobody has open: that is what a backup is brought back for.
+    return String((error as { code?: string }).code).startsWith('SQLITE_BUSY');
+  } finally {
+    db?.close();
+  }
 }
 
 function guarded(path: string, open: () => Database): Database {
@@ -82,9 +121,19 @@ function isEmpty(db: Database): boolean {
   return db.prepare('SELECT count(*) AS n FROM sqlite_master').pluck().get() === 0;
 }
 
+const CLOSED_TO_US: ReadonlySet<string> = new Set([
+  ...['SQLITE_CANTOPEN', 'SQLITE_PERM', 'SQLITE_READONLY', 'SQLITE_READONLY_DIRECTORY'],
+  ...['EACCES', 'EPERM', 'EROFS', 'EISDIR', 'ENOTDIR', 'EEXIST'],
+]);
+
 function refusal(path: string, error: unknown): Refused {
   const { code, message } = error as { code?: string; message: string };
-  if (code === 'SQLITE_CANTOPEN' || code === 'SQLITE_PERM' || code === 'SQLITE_READONLY') {
+  if (code === 'ERR_DLOPEN_FAILED') {
+    return new Refused(
+      `The library that keeps the desk was built for another version of Node than this one (${process.version}). Run npm ci here once, and start again. The desk's file was not touched.`,
+    );
+  }
+  if (code !== undefined && CLOSED_TO_US.has(code)) {
     return new Refused(
       `${path} could not be opened: the folder must be there, and you must be allowed to write in it.`,
     );

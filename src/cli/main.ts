@@ -4,6 +4,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
 import { labelOption } from './labels.ts';
+import { plain } from './plain.ts';
 
 const program = new Command('partwise')
   .description('Looks through four-part chorale harmonisations. It advises; teacher and examiner decide.')
@@ -126,6 +127,7 @@ program
   .option('--port <number>', 'port to listen on; 0 for any free one', portNumber, 4100)
   .option('--host <address>', 'address to listen on; only this machine can reach 127.0.0.1', '127.0.0.1')
   .option('--open', 'open the page in a browser')
+  .option('--build', 'build the page first, where it is older than its sources')
   .action(async (options) => {
     const { serveCommand } = await import('./serve.ts');
     process.exitCode = await serveCommand(options);
@@ -152,7 +154,7 @@ try {
     process.exitCode = error.exitCode === 0 ? EXIT.fine : EXIT.unreadable;
   } else if (error instanceof Refused) {
     process.exitCode = EXIT.unreadable;
-    process.stderr.write(`${error.message}\n`);
+    process.stderr.write(`${plain(error.message)}\n`);
   } else {
     process.exitCode = EXIT.unreadable;
     process.stderr.write(`partwise met something it was not built for: ${describe(error)}\n`);

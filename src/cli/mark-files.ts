@@ -38,7 +38,10 @@ export async function* filesIn(
   }
   const folders = [place];
   for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
-    const entries = await readdir(folder, { withFileTypes: true });
+    const entries = await readdir(folder, { withFileTypes: true }).catch((error: unknown) => {
+      tell(`${relative(place, folder) || folder}: ${reason(error)}`);
+      return [];
+    });
     for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
       const full = join(folder, entry.name);
       if (entry.name.startsWith('.') || notScripts.has(full)) continue;

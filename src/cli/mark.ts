@@ -8,7 +8,9 @@ import { EXIT } from './exit.ts';
 import { reason } from './input.ts';
 import { briefIn, filesIn } from './mark-files.ts';
 import { openPage } from './open-page.ts';
+import { plain } from './plain.ts';
 import { loadProfile } from './profile.ts';
+import { listen, untilStopped } from './serve.ts';
 
 export interface MarkOptions {
   readonly desk?: string;
@@ -84,7 +86,7 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   if (options.json !== undefined) await writeOut(options.json, desk.json(stack));
   if (options.backup !== undefined) say(`Backed up to ${await desk.backUp(options.backup)}.`);
   if (options.serve || options.open) {
-    const page = await (await import('../../server/main.ts')).serve({
+    const page = await listen({
       port: options.port,
       host: options.host,
       desk,
@@ -178,21 +180,15 @@ async function writeOut(file: string, chunks: Iterable<string>): Promise<void> {
   }
 }
 
-function untilStopped(): Promise<void> {
-  return new Promise((done) => {
-    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => done());
-  });
-}
-
 /** A counter in place on a terminal; nothing where the output goes into a file. */
 function progress(count: number | undefined): void {
   if (process.stderr.isTTY) process.stderr.write(count === undefined ? '\r\u001b[K' : `\r${count} files`);
 }
 
 function say(text: string): void {
-  process.stdout.write(`${text}\n`);
+  process.stdout.write(`${plain(text)}\n`);
 }
 
 function tell(text: string): void {
-  process.stderr.write(`${text}\n`);
+  process.stderr.write(`${plain(text)}\n`);
 }

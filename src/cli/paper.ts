@@ -12,6 +12,7 @@ import { wrap } from '../report/wrap.ts';
 import type { Finding, Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
 import { barAt, placeIn, printBeat } from '../score/place.ts';
+import { plain } from './plain.ts';
 
 const WIDTH = 80;
 
@@ -32,12 +33,12 @@ export function printFailure(file: string, error: Refusal): string {
     const told = message.toLowerCase().startsWith('line ') ? message : `${place}${message}`;
     lines.push(...wrap(told, WIDTH, '  '));
   }
-  return `${lines.join('\n')}\n`;
+  return plain(`${lines.join('\n')}\n`);
 }
 
 export function printReview(file: string, review: Review, labels: LabelStyle): string {
   const { score } = review;
-  const title = score.title === '' ? file : `${score.title} (${file})`;
+  const title = plain(score.title === '' ? file : `${score.title} (${file})`);
   const about = `${printKey(homeKey(review.analysis))}, ${counted(score.bars.length, 'bar')}`;
   return [
     ...wrap(colour.bold(title), WIDTH),
@@ -90,7 +91,7 @@ function readerRemarks(review: Review): string[] {
   return [
     'Noticed while reading',
     ...remarks.flatMap(({ message, bar }) =>
-      wrap(bar === undefined ? message : `Bar ${bar}: ${message}`, WIDTH, '  '),
+      wrap(plain(bar === undefined ? message : `Bar ${bar}: ${message}`), WIDTH, '  '),
     ),
     '',
   ];

@@ -1,6 +1,6 @@
 /** Nothing that was confirmed is lost, whatever happens: kills, two at once, damage, a backup brought back. */
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -155,6 +155,32 @@ describe('a file that is not well', () => {
     desk.db.pragma('user_version = 99');
     desk.close();
     await expect(openForWriting(path)).rejects.toThrow(/newer Partwise/);
+  });
+});
+
+describe('a desk that is in use', () => {
+  it('is not replaced by a backup under whoever serves it, and can be once it is free', async () => {
+    const marking = await openMarkingDesk(path, { threads: 1 });
+    const backup = await marking.backUp(join(folder, 'copy.sqlite'));
+    marking.stackFor({ name: 'Confirmed after the backup' });
+    await expect(restore(path, backup, new Date())).rejects.toThrow(/in use.*Nothing was changed/s);
+    expect(marking.desk.stackNamed('Confirmed after the backup')).toBeDefined();
+    await marking.close();
+    expect((await restore(path, backup, new Date())).kept).toBeDefined();
+  });
+
+  it('is nobody’s to read but its owner’s, its backups too', async () => {
+    const marking = await openMarkingDesk(path, { threads: 1 });
+    const backup = await marking.backUp(join(folder, 'copy.sqlite'));
+    for (const file of [path, `${path}-wal`, backup]) expect(statSync(file).mode & 0o777).toBe(0o600);
+    await marking.close();
+  });
+
+  it('says in a sentence where it can’t be kept', async () => {
+    writeFileSync(join(folder, 'a file'), '');
+    await expect(openForWriting(join(folder, 'a file', 'desk.sqlite'))).rejects.toThrow(
+      /could not be opened: the folder must be there/,
+    );
   });
 });
 
