@@ -6,15 +6,13 @@ import { Refused } from '../../src/refusal/refusal.ts';
 import { Busy, Overdue, type ReviewPool } from '../desk/pool.ts';
 import { parseQuery, profileName } from './query.ts';
 
-/** The media types an exercise may come in, and what our reader makes of each. */
-const MEDIA_TYPES: Readonly<Record<string, FileKind>> = {
-  'text/plain': 'text',
-  'application/vnd.recordare.musicxml+xml': 'musicxml',
-  'application/xml': 'musicxml',
-  'text/xml': 'musicxml',
-  'application/vnd.recordare.musicxml': 'mxl',
-  'application/zip': 'mxl',
+/** The media types an exercise of each kind may come in. */
+const MEDIA_TYPES: Readonly<Record<FileKind, readonly string[]>> = {
+  text: ['text/plain'],
+  musicxml: ['application/vnd.recordare.musicxml+xml', 'application/xml', 'text/xml'],
+  mxl: ['application/vnd.recordare.musicxml', 'application/zip'],
 };
+const ACCEPTED = Object.values(MEDIA_TYPES).flat();
 
 const querySchema = z.strictObject({
   /** What the person calls the file; given back in the review. */
@@ -34,7 +32,7 @@ export function reviewRoutes(workers: () => ReviewPool, mostBytes: number): Rout
     '/reviews',
     refuseOtherTypes,
     flow.admit,
-    express.raw({ type: Object.keys(MEDIA_TYPES), limit: mostBytes }),
+    express.raw({ type: ACCEPTED, limit: mostBytes }),
     async (request, response) => {
       const { file, profile } = parseQuery(querySchema, request.query);
       const kind = mediaKind(request);
@@ -94,14 +92,15 @@ function busy(response: Response): Refused {
 
 function mediaKind(request: Request): FileKind | undefined {
   const type = request.headers['content-type']?.split(';')[0]?.trim().toLowerCase();
-  return type !== undefined && Object.hasOwn(MEDIA_TYPES, type) ? MEDIA_TYPES[type] : undefined;
+  const kinds = Object.keys(MEDIA_TYPES) as FileKind[];
+  return type === undefined ? undefined : kinds.find((kind) => MEDIA_TYPES[kind].includes(type));
 }
 
 function refuseOtherTypes(request: Request, _response: unknown, next: () => void): void {
   if (mediaKind(request) === undefined) {
     throw new Refused(
       `Send an exercise as text/plain (our notation), application/vnd.recordare.musicxml+xml or application/vnd.recordare.musicxml; this was ${request.headers['content-type'] ?? 'sent without a content type'}.`,
-      { kind: 'unknown kind', more: { accepted: Object.keys(MEDIA_TYPES) } },
+      { kind: 'unknown kind', more: { accepted: ACCEPTED } },
     );
   }
   next();

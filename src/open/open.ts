@@ -10,6 +10,13 @@ import { decodeText } from './decode.ts';
 
 export type FileKind = 'text' | 'musicxml' | 'mxl';
 
+/** Who reads which kind. */
+const READERS: Readonly<Record<FileKind, (bytes: Uint8Array, kind: FileKind) => Opened>> = {
+  text: openText,
+  musicxml: openMusicXml,
+  mxl: openMusicXml,
+};
+
 /** A refusal names the first thing wrong and where, and every mistake where there are several. */
 export type Opened = Outcome<{
   readonly kind: FileKind;
@@ -32,7 +39,7 @@ export const MOST_TEXT_BYTES = 512 * 1024;
 export function openScore(bytes: Uint8Array, declared?: FileKind): Opened {
   if (bytes.length === 0) return refuse('The file is empty. It should hold an exercise: text or MusicXML.');
   const kind = declared ?? kindOf(bytes);
-  return kind === 'text' ? openText(bytes) : openMusicXml(bytes, kind);
+  return READERS[kind](bytes, kind);
 }
 
 /** What the content says a file is. */

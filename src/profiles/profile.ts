@@ -3,7 +3,7 @@ import type { Severity } from '../rules/rule.ts';
 
 export interface RuleSetting {
   readonly severity?: Severity | 'off';
-  readonly parameters?: Readonly<Record<string, number | boolean | string>>;
+  readonly parameters?: Readonly<Record<string, number | string>>;
 }
 
 export interface Profile {

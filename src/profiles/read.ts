@@ -127,7 +127,7 @@ function readParameters(rule: Rule, value: unknown, errors: string[]): RuleSetti
     errors.push(`The “parameters” of “${rule.id}” must be an object in braces; they are ${shown(value)}.`);
     return undefined;
   }
-  const parameters: Record<string, number | boolean | string> = {};
+  const parameters: Record<string, number | string> = {};
   for (const [name, set] of Object.entries(value)) {
     const parameter = Object.hasOwn(rule.parameters, name) ? rule.parameters[name] : undefined;
     if (parameter === undefined) {
@@ -147,24 +147,25 @@ function readParameters(rule: Rule, value: unknown, errors: string[]): RuleSetti
 }
 
 /** The value if the parameter may have it. */
-function accepted(parameter: Parameter, set: unknown): number | boolean | string | undefined {
-  const { value, range, choices, form } = parameter;
-  if (typeof value === 'number') {
-    if (typeof set !== 'number' || !Number.isFinite(set)) return undefined;
-    return range === undefined || (set >= range[0] && set <= range[1]) ? set : undefined;
+function accepted(parameter: Parameter, set: unknown): number | string | undefined {
+  if (parameter.kind === 'range') {
+    const inside = typeof set === 'number' && set >= parameter.least && set <= parameter.most;
+    return inside ? set : undefined;
   }
-  if (typeof value === 'boolean') return typeof set === 'boolean' ? set : undefined;
   if (typeof set !== 'string' || set.length > 200) return undefined;
-  if (choices !== undefined && !choices.includes(set)) return undefined;
-  return form === undefined || new RegExp(form.pattern).test(set) ? set : undefined;
+  if (parameter.kind === 'choice') return parameter.choices.includes(set) ? set : undefined;
+  return new RegExp(parameter.form.pattern).test(set) ? set : undefined;
 }
 
-function expected({ value, range, choices, form }: Parameter): string {
-  if (typeof value === 'number')
-    return range === undefined ? 'a number' : `a number from ${range[0]} to ${range[1]}`;
-  if (typeof value === 'boolean') return 'true or false';
-  if (choices !== undefined) return `one of ${quoted(choices)}`;
-  return form === undefined ? 'a text' : `written like “${form.example}”`;
+function expected(parameter: Parameter): string {
+  switch (parameter.kind) {
+    case 'range':
+      return `a number from ${parameter.least} to ${parameter.most}`;
+    case 'choice':
+      return `one of ${quoted(parameter.choices)}`;
+    case 'text':
+      return `written like “${parameter.form.example}”`;
+  }
 }
 
 function merged(base: RuleSetting | undefined, over: RuleSetting): RuleSetting {

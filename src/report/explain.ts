@@ -1,5 +1,5 @@
 /** The page of one rule, as plain text of at most 80 columns. */
-import type { Example, Rule } from '../rules/rule.ts';
+import type { Example, Parameter, Rule } from '../rules/rule.ts';
 import { wrap } from './wrap.ts';
 
 const WIDTH = 80;
@@ -22,14 +22,10 @@ export function explainRule(rule: Rule): string {
     ...rule.examples.right.flatMap((example) => printExample('But like this', example)),
     ...section(
       'What a profile may set',
-      Object.entries(rule.parameters).map(([name, { value, statement, choices, range }]) => {
-        const limits = choices
-          ? ` One of: ${choices.join(', ')}.`
-          : range
-            ? ` From ${range[0]} to ${range[1]}.`
-            : '';
-        return `${name} = ${String(value)}. ${statement}${limits}`;
-      }),
+      Object.entries(rule.parameters).map(
+        ([name, parameter]) =>
+          `${name} = ${String(parameter.value)}. ${parameter.statement}${limits(parameter)}`,
+      ),
     ),
     ...section('Source', [rule.source]),
   ];
@@ -50,4 +46,15 @@ function printExample(title: string, example: Example): string[] {
       .map((line) => `    ${line.trim()}`),
     '',
   ];
+}
+
+function limits(parameter: Parameter): string {
+  switch (parameter.kind) {
+    case 'range':
+      return ` From ${parameter.least} to ${parameter.most}.`;
+    case 'choice':
+      return ` One of: ${parameter.choices.join(', ')}.`;
+    case 'text':
+      return '';
+  }
 }

@@ -94,9 +94,9 @@ function settledSeverity(rule: Rule, occurrence: Occurrence, set: Severity | und
 
 function parameterValues(
   rule: Rule,
-  set: Readonly<Record<string, number | boolean | string>> | undefined,
+  set: Readonly<Record<string, number | string>> | undefined,
 ): ParameterValues<Parameters> {
-  const values: Record<string, number | boolean | string> = {};
+  const values: Record<string, number | string> = {};
   for (const [name, parameter] of Object.entries(rule.parameters))
     values[name] = set?.[name] ?? parameter.value;
   return values as ParameterValues<Parameters>;

@@ -2,7 +2,7 @@ import { nextTone, phraseBreaks } from '../score/motion.ts';
 import { comparePitch, printPitch, samePitch, staffPlace } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import type { Texture, Tone } from '../score/texture.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, range } from './rule.ts';
 
 export const circlingLine = defineRule({
   id: 'circling-line',
@@ -18,16 +18,8 @@ export const circlingLine = defineRule({
   source: 'common practice, no source',
   severity: 'remark',
   parameters: {
-    notes: {
-      value: 8,
-      statement: 'How many notes in a row within the compass of a third are called circling.',
-      range: [5, 32],
-    },
-    returns: {
-      value: 4,
-      statement: 'How many times at least the line has come to one of its notes.',
-      range: [2, 16],
-    },
+    notes: range(8, [5, 32], 'How many notes in a row within the compass of a third are called circling.'),
+    returns: range(4, [2, 16], 'How many times at least the line has come to one of its notes.'),
   },
   examples: {
     wrong: [

@@ -6,42 +6,30 @@ import { isInnerPair, isOuterPair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Tone, writtenPitch } from '../score/texture.ts';
-import type { Occurrence, Severity } from './rule.ts';
+import { choice, type Occurrence, type ParameterValues, SEVERITIES, type Severity } from './rule.ts';
 import { inOrder, sentence, withArticle } from './wording.ts';
 
-const SEVERITIES = ['fault', 'query', 'remark', 'ignore'] as const;
+const WEIGHTS = [...SEVERITIES, 'ignore'] as const;
+type Weight = (typeof WEIGHTS)[number];
 
 /** The parameters that every rule about parallels has: how seriously to take those that are not from chord to chord. */
 export const PARALLEL_PARAMETERS = {
-  acrossPhrases: {
-    value: 'query' as string,
-    statement: 'How seriously to take consecutives that fall across a fermata.',
-    choices: SEVERITIES,
-  },
-  withOrnaments: {
-    value: 'query' as string,
-    statement: 'How seriously to take consecutives that a passing note or another ornament makes.',
-    choices: SEVERITIES,
-  },
-  decorated: {
-    value: 'query' as string,
-    statement: 'How seriously to take consecutives that ornaments merely postpone.',
-    choices: SEVERITIES,
-  },
-  heldBack: {
-    value: 'remark' as string,
-    statement: 'How seriously to take consecutives that a suspension holds back.',
-    choices: SEVERITIES,
-  },
-  onBeats: {
-    value: 'query' as string,
-    statement:
-      'How seriously to take consecutives between the outer voices on successive beats, with chord notes between.',
-    choices: SEVERITIES,
-  },
+  acrossPhrases: choice('query', WEIGHTS, 'How seriously to take consecutives that fall across a fermata.'),
+  withOrnaments: choice(
+    'query',
+    WEIGHTS,
+    'How seriously to take consecutives that a passing note or another ornament makes.',
+  ),
+  decorated: choice('query', WEIGHTS, 'How seriously to take consecutives that ornaments merely postpone.'),
+  heldBack: choice('remark', WEIGHTS, 'How seriously to take consecutives that a suspension holds back.'),
+  onBeats: choice(
+    'query',
+    WEIGHTS,
+    'How seriously to take consecutives between the outer voices on successive beats, with chord notes between.',
+  ),
 } as const;
 
-type ParallelValues = { readonly [K in keyof typeof PARALLEL_PARAMETERS]: string };
+type ParallelValues = ParameterValues<typeof PARALLEL_PARAMETERS>;
 
 /** Occurrences of parallel motion in one interval. */
 export function parallels(
@@ -59,28 +47,27 @@ export function parallels(
 /** Octaves are heard through any ornament, so nothing but the end of a phrase makes them lighter. */
 export const OCTAVE_PARAMETERS = {
   ...PARALLEL_PARAMETERS,
-  withOrnaments: { ...PARALLEL_PARAMETERS.withOrnaments, value: 'fault' as string },
-  decorated: { ...PARALLEL_PARAMETERS.decorated, value: 'fault' as string },
-  heldBack: { ...PARALLEL_PARAMETERS.heldBack, value: 'query' as string },
+  withOrnaments: { ...PARALLEL_PARAMETERS.withOrnaments, value: 'fault' },
+  decorated: { ...PARALLEL_PARAMETERS.decorated, value: 'fault' },
+  heldBack: { ...PARALLEL_PARAMETERS.heldBack, value: 'query' },
 } as const;
 
 /** The parameters that both rules about contrary motion have. */
 export const CONTRARY_PARAMETERS = {
   acrossPhrases: PARALLEL_PARAMETERS.acrossPhrases,
-  withInnerVoice: {
-    value: 'query' as string,
-    statement:
-      'How seriously to take consecutives by contrary motion of which one voice at least is alto or tenor.',
-    choices: SEVERITIES,
-  },
-  decorated: {
-    value: 'remark' as string,
-    statement: 'How seriously to take consecutives by contrary motion with other notes between.',
-    choices: SEVERITIES,
-  },
+  withInnerVoice: choice(
+    'query',
+    WEIGHTS,
+    'How seriously to take consecutives by contrary motion of which one voice at least is alto or tenor.',
+  ),
+  decorated: choice(
+    'remark',
+    WEIGHTS,
+    'How seriously to take consecutives by contrary motion with other notes between.',
+  ),
 } as const;
 
-type ContraryValues = { readonly [K in keyof typeof CONTRARY_PARAMETERS]: string };
+type ContraryValues = ParameterValues<typeof CONTRARY_PARAMETERS>;
 
 /** Occurrences of contrary motion in one interval. */
 export function contraries(
@@ -95,38 +82,31 @@ export function contraries(
   });
 }
 
-function weighContrary(consecutive: Consecutive, values: ContraryValues): Severity | 'ignore' {
+function weighContrary(consecutive: Consecutive, values: ContraryValues): Weight {
   if (consecutive.changeOfPosition) return 'remark';
-  if (consecutive.acrossFermata) return lighter(chosen(values.acrossPhrases));
-  if (consecutive.way !== 'direct' || consecutive.ornaments.length > 0) return chosen(values.decorated);
+  if (consecutive.acrossFermata) return lighter(values.acrossPhrases);
+  if (consecutive.way !== 'direct' || consecutive.ornaments.length > 0) return values.decorated;
   if (isOuterPair(consecutive.pair)) return 'fault';
   // Without the bass the ear takes them for a change of position.
-  return consecutive.pair[1] === 'B' ? chosen(values.withInnerVoice) : lighter(chosen(values.withInnerVoice));
+  return consecutive.pair[1] === 'B' ? values.withInnerVoice : lighter(values.withInnerVoice);
 }
 
-function chosen(value: string): Severity | 'ignore' {
-  return SEVERITIES.find((severity) => severity === value) ?? 'query';
-}
-
-function weigh(consecutive: Consecutive, values: ParallelValues): Severity | 'ignore' {
+function weigh(consecutive: Consecutive, values: ParallelValues): Weight {
   if (consecutive.changeOfPosition) return 'remark';
   const { way, pair } = consecutive;
   if (consecutive.acrossFermata)
-    return way === 'direct' ? chosen(values.acrossPhrases) : lighter(chosen(values.acrossPhrases));
+    return way === 'direct' ? values.acrossPhrases : lighter(values.acrossPhrases);
   // What the outer voices should not do, the inner ones may when other notes lie between.
-  if (way === 'decorated')
-    return isInnerPair(pair) ? lighter(chosen(values.decorated)) : chosen(values.decorated);
+  if (way === 'decorated') return isInnerPair(pair) ? lighter(values.decorated) : values.decorated;
   // A fifth may be held back; an octave is heard through the suspension.
-  if (way === 'held back')
-    return isInnerPair(pair) ? lighter(chosen(values.heldBack)) : chosen(values.heldBack);
+  if (way === 'held back') return isInnerPair(pair) ? lighter(values.heldBack) : values.heldBack;
   const light = consecutive.ornaments.some(isLaidOn);
-  if (way === 'on beats')
-    return isOuterPair(pair) && !light ? chosen(values.onBeats) : lighter(chosen(values.onBeats));
-  return light ? chosen(values.withOrnaments) : 'fault';
+  if (way === 'on beats') return isOuterPair(pair) && !light ? values.onBeats : lighter(values.onBeats);
+  return light ? values.withOrnaments : 'fault';
 }
 
 /** One step down. */
-function lighter(severity: Severity | 'ignore'): Severity | 'ignore' {
+function lighter(severity: Weight): Weight {
   return severity === 'fault' ? 'query' : severity === 'query' ? 'remark' : severity;
 }
 

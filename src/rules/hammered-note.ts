@@ -2,7 +2,7 @@ import { nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, samePitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Tone, writtenPitch } from '../score/texture.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, range } from './rule.ts';
 
 export const hammeredNote = defineRule({
   id: 'hammered-note',
@@ -18,16 +18,8 @@ export const hammeredNote = defineRule({
   source: 'common practice, no source',
   severity: 'query',
   parameters: {
-    remarkable: {
-      value: 5,
-      statement: 'How many times a note is struck in a row to be worth a remark.',
-      range: [2, 32],
-    },
-    most: {
-      value: 6,
-      statement: 'How many times a note may be struck in a row before it is worth a query.',
-      range: [2, 32],
-    },
+    remarkable: range(5, [2, 32], 'How many times a note is struck in a row to be worth a remark.'),
+    most: range(6, [2, 32], 'How many times a note may be struck in a row before it is worth a query.'),
   },
   examples: {
     wrong: [

@@ -4,7 +4,7 @@ import { barAt } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt, type Texture, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, range } from './rule.ts';
 import { beats, inOrder, sentence } from './wording.ts';
 
 export const heldUnison = defineRule({
@@ -21,12 +21,11 @@ export const heldUnison = defineRule({
   source: 'common practice, no source',
   severity: 'query',
   parameters: {
-    longest: {
-      value: 2,
-      statement:
-        'How many beats a unison may last and be worth no more than a remark; up to one beat it is nothing.',
-      range: [1, 16],
-    },
+    longest: range(
+      2,
+      [1, 16],
+      'How many beats a unison may last and be worth no more than a remark; up to one beat it is nothing.',
+    ),
   },
   examples: {
     wrong: [

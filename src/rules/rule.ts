@@ -24,27 +24,55 @@ export const FAMILIES = [
 ] as const;
 export type Family = (typeof FAMILIES)[number];
 
-/** A number or switch a profile may set. */
-export interface Parameter {
-  readonly value: number | boolean | string;
+interface Set<Value> {
+  readonly value: Value;
   /** What it sets, with its unit, in one sentence. */
   readonly statement: string;
-  /** For a string: what it may be. */
-  readonly choices?: readonly string[];
-  /** For a string that may be many things: the pattern it must match, and an example to show whoever got it wrong. */
-  readonly form?: { readonly pattern: string; readonly example: string };
-  /** For a number: the least and the greatest it may be. */
-  readonly range?: readonly [number, number];
+}
+
+/** Something about a rule that a profile may set: made by {@link range}, {@link choice} or {@link text}. */
+export type Parameter<Value extends number | string = number | string> = Set<Value> &
+  (
+    | { readonly kind: 'range'; readonly least: number; readonly most: number }
+    | { readonly kind: 'choice'; readonly choices: readonly string[] }
+    | {
+        readonly kind: 'text';
+        /** What the text must match, and an example to show whoever got it wrong. */
+        readonly form: { readonly pattern: string; readonly example: string };
+      }
+  );
+
+/** A number between two others, both included. */
+export function range(
+  value: number,
+  [least, most]: readonly [number, number],
+  statement: string,
+): Parameter<number> {
+  return { kind: 'range', value, least, most, statement };
+}
+
+/** One of a few words; the rule's check sees it as one of them. */
+export function choice<const Choice extends string>(
+  value: NoInfer<Choice>,
+  choices: readonly Choice[],
+  statement: string,
+): Parameter<Choice> {
+  return { kind: 'choice', value, choices, statement };
+}
+
+/** A text of a given form. */
+export function text(
+  value: string,
+  form: { readonly pattern: string; readonly example: string },
+  statement: string,
+): Parameter<string> {
+  return { kind: 'text', value, form, statement };
 }
 
 export type Parameters = Readonly<Record<string, Parameter>>;
 /** The values of a rule's parameters, defaults or a profile's. */
 export type ParameterValues<P extends Parameters> = {
-  readonly [K in keyof P]: P[K]['value'] extends number
-    ? number
-    : P[K]['value'] extends boolean
-      ? boolean
-      : string;
+  readonly [K in keyof P]: P[K] extends Parameter<infer Value> ? Value : never;
 };
 
 /** A rule's own word about one place. The review adds the rule's name, why and hints. */

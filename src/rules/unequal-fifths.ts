@@ -5,7 +5,7 @@ import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Transition, writtenPitch } from '../score/texture.ts';
-import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { choice, defineRule, type Occurrence, SEVERITIES, type Severity } from './rule.ts';
 import { inOrder, sentence } from './wording.ts';
 
 export const unequalFifths = defineRule({
@@ -23,11 +23,7 @@ export const unequalFifths = defineRule({
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on unequal fifths (from memory)',
   severity: 'query',
   parameters: {
-    withBass: {
-      value: 'fault' as string,
-      statement: 'How seriously to take it when one of the two voices is the bass.',
-      choices: ['fault', 'query', 'remark'],
-    },
+    withBass: choice('fault', SEVERITIES, 'How seriously to take it when one of the two voices is the bass.'),
   },
   examples: {
     wrong: [
@@ -64,15 +60,9 @@ B: C3 D3 |`,
   },
   check: (analysis, { withBass }) =>
     analysis.texture.transitions
-      .flatMap((transition) =>
-        PAIRS.flatMap((pair) => unequal(analysis, transition, pair, severityOf(withBass))),
-      )
+      .flatMap((transition) => PAIRS.flatMap((pair) => unequal(analysis, transition, pair, withBass)))
       .sort((a, b) => a.from - b.from),
 });
-
-function severityOf(value: string): Severity {
-  return value === 'fault' || value === 'remark' ? value : 'query';
-}
 
 function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBass: Severity): Occurrence[] {
   const upper = transition.moves[pair[0]];

@@ -3,7 +3,7 @@ import { isInner, type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
-import { defineRule, type Severity } from './rule.ts';
+import { defineRule, range, type Severity } from './rule.ts';
 import { withArticle } from './wording.ts';
 
 export const unrecoveredLeap = defineRule({
@@ -20,17 +20,16 @@ export const unrecoveredLeap = defineRule({
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic motion (from memory)',
   severity: 'query',
   parameters: {
-    smallest: {
-      value: 6,
-      statement: 'The smallest leap that is worth a query, as an interval number: 6 is a sixth.',
-      range: [4, 8],
-    },
-    remarkable: {
-      value: 5,
-      statement:
-        'The smallest leap of an upper voice that is worth a remark when the line goes on the same way.',
-      range: [4, 8],
-    },
+    smallest: range(
+      6,
+      [4, 8],
+      'The smallest leap that is worth a query, as an interval number: 6 is a sixth.',
+    ),
+    remarkable: range(
+      5,
+      [4, 8],
+      'The smallest leap of an upper voice that is worth a remark when the line goes on the same way.',
+    ),
   },
   examples: {
     wrong: [

@@ -4,7 +4,7 @@ import { barAt } from '../score/place.ts';
 import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, range } from './rule.ts';
 import { inOrder } from './wording.ts';
 
 export const voiceCrossing = defineRule({
@@ -22,16 +22,16 @@ export const voiceCrossing = defineRule({
     'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment, and the tenor dip below a bass that was doubled an octave lower',
   severity: 'query',
   parameters: {
-    bass: {
-      value: 2,
-      statement: 'How many beats tenor and bass may be crossed and be worth no more than a remark.',
-      range: [0, 16],
-    },
-    innerVoices: {
-      value: 3,
-      statement: 'How many beats alto and tenor may be crossed and be worth no more than a remark.',
-      range: [0, 16],
-    },
+    bass: range(
+      2,
+      [0, 16],
+      'How many beats tenor and bass may be crossed and be worth no more than a remark.',
+    ),
+    innerVoices: range(
+      3,
+      [0, 16],
+      'How many beats alto and tenor may be crossed and be worth no more than a remark.',
+    ),
   },
   examples: {
     wrong: [

@@ -4,7 +4,7 @@ import { crossesFermata, NEIGHBOURS, type Pair } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Transition, writtenPitch } from '../score/texture.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, range } from './rule.ts';
 import { inOrder } from './wording.ts';
 
 export const voiceOverlap = defineRule({
@@ -22,12 +22,11 @@ export const voiceOverlap = defineRule({
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on overlap (from memory)',
   severity: 'query',
   parameters: {
-    slight: {
-      value: 4,
-      statement:
-        'How many semitones one voice may go beyond its neighbour’s last note and be worth no more than a remark.',
-      range: [0, 12],
-    },
+    slight: range(
+      4,
+      [0, 12],
+      'How many semitones one voice may go beyond its neighbour’s last note and be worth no more than a remark.',
+    ),
   },
   examples: {
     wrong: [

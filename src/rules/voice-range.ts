@@ -2,7 +2,7 @@ import { nextTone } from '../score/motion.ts';
 import { comparePitch, type Pitch, parsePitch, printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
-import { defineRule, type Occurrence, type Severity } from './rule.ts';
+import { defineRule, type Occurrence, range, type Severity, text } from './rule.ts';
 import { inWords } from './wording.ts';
 
 const RANGES_FORM = {
@@ -26,22 +26,17 @@ export const voiceRange = defineRule({
     'Aldwell and Schachter, Harmony and Voice Leading: soprano C4–G5, alto G3–C5, tenor C3–G4, bass E2–C4; Kostka and Payne, Tonal Harmony, give alto and bass a tone more (both from memory). The absolute ranges are what the chorales themselves reach',
   severity: 'fault',
   parameters: {
-    comfortable: {
-      value: 'S C4–G5, A G3–D5, T C3–G4, B E2–D4' as string,
-      statement:
-        'The range in which each voice sings with ease; a note outside it is a remark, or further out a query.',
-      form: RANGES_FORM,
-    },
-    absolute: {
-      value: 'S A3–A5, A F3–E5, T B2–A4, B C2–E4' as string,
-      statement: 'The lowest and highest notes each voice has at all; a note beyond them is a fault.',
-      form: RANGES_FORM,
-    },
-    stretch: {
-      value: 4,
-      statement: 'How many semitones outside the comfortable range are only worth a remark.',
-      range: [0, 12],
-    },
+    comfortable: text(
+      'S C4–G5, A G3–D5, T C3–G4, B E2–D4',
+      RANGES_FORM,
+      'The range in which each voice sings with ease; a note outside it is a remark, or further out a query.',
+    ),
+    absolute: text(
+      'S A3–A5, A F3–E5, T B2–A4, B C2–E4',
+      RANGES_FORM,
+      'The lowest and highest notes each voice has at all; a note beyond them is a fault.',
+    ),
+    stretch: range(4, [0, 12], 'How many semitones outside the comfortable range are only worth a remark.'),
   },
   examples: {
     wrong: [

@@ -4,7 +4,7 @@ import { semitone } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
-import { defineRule } from './rule.ts';
+import { defineRule, range } from './rule.ts';
 import { inOrder, sentence, withArticle } from './wording.ts';
 
 export const voiceSpacing = defineRule({
@@ -21,22 +21,17 @@ export const voiceSpacing = defineRule({
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on spacing (from memory)',
   severity: 'query',
   parameters: {
-    widest: {
-      value: 12,
-      statement: 'The widest gap allowed, in semitones.',
-      range: [7, 24],
-    },
-    slight: {
-      value: 4,
-      statement:
-        'A gap of one beat between soprano and alto that is wider by no more than this many semitones is only a remark, as is any shorter gap.',
-      range: [0, 12],
-    },
-    innerVoices: {
-      value: 2,
-      statement: 'How many beats a gap between alto and tenor may last and be worth no more than a remark.',
-      range: [0, 16],
-    },
+    widest: range(12, [7, 24], 'The widest gap allowed, in semitones.'),
+    slight: range(
+      4,
+      [0, 12],
+      'A gap of one beat between soprano and alto that is wider by no more than this many semitones is only a remark, as is any shorter gap.',
+    ),
+    innerVoices: range(
+      2,
+      [0, 16],
+      'How many beats a gap between alto and tenor may last and be worth no more than a remark.',
+    ),
   },
   examples: {
     wrong: [

@@ -130,7 +130,7 @@ function innerVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
   };
 }
 
-/** `the last chord is in first inversion` or `the chord before the last is in first inversion`. */
+/** `its last chord is in first inversion`, `the chord before its last is in first inversion`, and the like. */
 function invertedWords(analysis: Analysis, cadence: Cadence): string {
   const goal = analysis.chords[cadence.goal]!;
   const approach = analysis.chords[cadence.approach]!;

@@ -38,7 +38,8 @@ export interface Tone {
 export type Part =
   | {
       readonly kind: 'tone';
-      readonly tone: Tone /** The tone begins in this slice. */;
+      readonly tone: Tone;
+      /** The tone begins in this slice. */
       readonly attacked: boolean;
     }
   | { readonly kind: 'rest' | 'gap' };

@@ -1,10 +1,14 @@
+import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
+import { explainRule } from '../../src/report/explain.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
 import { printPitch, semitone } from '../../src/score/pitch.ts';
 import { endOf, type Score, VOICES } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
+import { PLANTERS } from '../bench/rules/all.ts';
+import { unplanted } from '../bench/rules/plant.ts';
 import { check, frozenAnalysis, scoreOf, valuesOf } from '../support/rules.ts';
 
 /** The ids that people and files already rely on. */
@@ -31,6 +35,12 @@ const FIRST_SET = [
   'bar-length',
 ];
 
+/** Files of src/rules that hold no rule. */
+const NO_RULES = ['consecutive', 'exposed', 'list', 'occurrence', 'rule', 'wording'];
+
+/** Rules about what no open chorale has: printed figures. */
+const UNPLANTABLE = ['figures-disagree'];
+
 const SENTENCE = /^["'“‘A-Z0-9].*[.!?][)”’]?$/s;
 
 describe('the list of rules', () => {
@@ -46,6 +56,23 @@ describe('the list of rules', () => {
     const ids = new Set(RULES.map((rule) => rule.id));
     expect(FIRST_SET.filter((id) => !ids.has(id))).toEqual([]);
   });
+
+  it('has every rule file in src/rules', () => {
+    const files = readdirSync('src/rules').map((file) => file.replace(/\.ts$/, ''));
+    expect(RULES.map(({ id }) => id).toSorted()).toEqual(
+      files.filter((file) => !NO_RULES.includes(file)).toSorted(),
+    );
+  });
+
+  it.each(RULES.map((rule) => [rule.id, rule] as const))(
+    '%s has its test, its planter and its page',
+    (id, rule) => {
+      expect(existsSync(`tests/rules/${id}.test.ts`), `tests/rules/${id}.test.ts`).toBe(true);
+      if (!UNPLANTABLE.includes(id))
+        expect(unplanted(PLANTERS), `${id} in tests/bench/rules`).not.toContain(id);
+      expect(explainRule(rule), 'partwise explain').toContain(rule.name);
+    },
+  );
 
   it('keeps families together, in their order', () => {
     const order = RULES.map((rule) => FAMILIES.indexOf(rule.family));
@@ -74,14 +101,17 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
   });
 
   it('gives parameters that keep to their own bounds', () => {
-    for (const [name, { value, range, choices }] of Object.entries(rule.parameters)) {
+    for (const [name, parameter] of Object.entries(rule.parameters)) {
       expect(name).toMatch(/^[a-z][A-Za-z0-9]*$/);
-      if (typeof value === 'number') {
-        expect(range, `${name} needs a range`).toBeDefined();
-        expect(value).toBeGreaterThanOrEqual(range![0]);
-        expect(value).toBeLessThanOrEqual(range![1]);
+      const { value } = parameter;
+      if (parameter.kind === 'range') {
+        expect(value).toBeGreaterThanOrEqual(parameter.least);
+        expect(value).toBeLessThanOrEqual(parameter.most);
+      } else if (parameter.kind === 'choice') expect(parameter.choices).toContain(value);
+      else {
+        expect(value).toMatch(new RegExp(parameter.form.pattern));
+        expect(parameter.form.example).toMatch(new RegExp(parameter.form.pattern));
       }
-      if (choices !== undefined) expect(choices).toContain(value);
     }
   });
 

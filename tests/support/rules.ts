@@ -12,7 +12,7 @@ import { placeAt, printBeat } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
 import { textureOf, writtenPitch } from '../../src/score/texture.ts';
 
-type Values = Readonly<Record<string, number | boolean | string>>;
+type Values = Readonly<Record<string, number | string>>;
 
 /** One occurrence as a test pins it. */
 export interface Expected {
@@ -94,7 +94,7 @@ export function check(rule: Rule, score: Score, parameters: Values = {}): Occurr
 
 /** A rule's parameters with their own values, or those given instead. */
 export function valuesOf(rule: Rule, set: Values = {}): ParameterValues<Parameters> {
-  const values: Record<string, number | boolean | string> = {};
+  const values: Record<string, number | string> = {};
   for (const [name, parameter] of Object.entries(rule.parameters))
     values[name] = set[name] ?? parameter.value;
   return values as ParameterValues<Parameters>;
