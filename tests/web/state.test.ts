@@ -119,6 +119,11 @@ describe('keys on the stave', () => {
     press('Shift+ArrowLeft');
     expect(store.get().stretch).toEqual({ from: CROTCHET, until: 2 * CROTCHET, voices: ['S'] });
   });
+  it('say that a phrase ends with a note of a locked melody, and are undone', () => {
+    const { press, text } = open('S: C5 D5 E5 F5 | G5*4 |', ['S']);
+    press('ArrowRight', "'");
+    expect(voiceLine(text(), 'S')).toBe("C5 D' E F | G*4 ||");
+  });
   it('count note values instead of beats, where that is set', () => {
     const { press, text, actions } = open('metre: 3/2\nS: ?*3 |');
     actions.set({ digits: 'values' });

@@ -2,6 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import type { BeatLength, PageState } from '../state/page.ts';
+import { endsPhrase } from '../state/writing.ts';
 import type { Panel } from './context.ts';
 import { exerciseMenu } from './exercise-menu.ts';
 import { filePicker } from './file-picker.ts';
@@ -229,6 +230,7 @@ function editMenu({ state, actions, commands }: Panel): TemplateResult {
       ${item('Rest here', actions.writeRest)}
       ${item('Tie to the next note', actions.tie)}
       ${item('Fermata here', actions.fermata)}
+      ${item(endsPhrase(state) ? 'No phrase ends here' : 'A phrase ends here', actions.togglePhraseEnd)}
       ${item('Redo what was undone', actions.redo, state.history.future.length === 0)}
     </ul>
   </details>`;

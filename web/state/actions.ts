@@ -10,7 +10,7 @@ import type { PageState } from './page.ts';
 import type { Store } from './store.ts';
 import * as writing from './writing.ts';
 
-const { canChangeNote, typeText, ...writingChanges } = writing;
+const { canChangeNote, endsPhrase: _question, typeText, ...writingChanges } = writing;
 const { tapTempo, ...lookingChanges } = looking;
 const { say, hush } = notice;
 

@@ -158,6 +158,10 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
         keys: { P: on((a) => a.fermata()), '!': on((a) => a.fermata()) },
         does: 'pause sign (fermata) over the chord',
       },
+      {
+        keys: { "'": on((a) => a.togglePhraseEnd()) },
+        does: 'a phrase ends here, or doesn’t, whatever is marked',
+      },
     ],
   },
   {

@@ -213,6 +213,23 @@ export function fermata(state: PageState): PageState {
   return taken(state, stave.toggleFermata(state.history.now.score, open, target(state)));
 }
 
+/**
+ * Says that a phrase ends with the melody's note at the caret, or that none does there: the contrary of what the last
+ * review read. It is no change of a note, so a locked melody allows it.
+ */
+export function togglePhraseEnd(state: PageState): PageState {
+  const shut = whyStaveIsShut(state);
+  if (shut !== undefined) return refuse(state, shut);
+  return taken(state, stave.sayPhraseEnd(state.history.now.score, target(state), !endsPhrase(state)));
+}
+
+/** True where a phrase is read to end with the melody's note at the caret. */
+export function endsPhrase(state: PageState): boolean {
+  const at = target(state);
+  const phrases = state.reviewed?.review.analysis.phrases ?? [];
+  return phrases.some(({ goal, until }) => goal <= at && at < until);
+}
+
 /** Gives the note at the caret the length chosen. */
 export function relength(state: PageState): PageState {
   return change(state, (score, voice) => stave.setLength(score, voice, target(state), lengthHere(state)));
