@@ -77,7 +77,7 @@ describe.skipIf(NO_CHROMIUM)('the page as one file', () => {
     await ready(page);
     expect(await page.locator('.sheet-head h1').textContent()).toBe('On a stick');
     await page.locator('#tab-text').click();
-    expect(await page.locator('#notation').inputValue()).toMatch(/S: G/);
+    expect(await page.locator('#notation').inputValue()).toMatch(/B: G2/);
   });
 
   it('says so where the browser keeps nothing, and works all the same', async () => {

@@ -53,14 +53,6 @@ function paceControls({ state, actions, commands }: Panel): TemplateResult {
     /></label>
     <button type="button" @click=${actions.tapTempo} title="Tap in time: the tempo follows">Tap</button>
     <label class="check"
-      ><input
-        type="checkbox"
-        .checked=${mixer.metronome}
-        @change=${() => actions.setMixer({ metronome: !mixer.metronome })}
-      />
-      Metronome</label
-    >
-    <label class="check"
       ><input type="checkbox" .checked=${mixer.loop} @change=${() => actions.setMixer({ loop: !mixer.loop })} /> Loop</label
     >
     <label class="check"
@@ -70,6 +62,14 @@ function paceControls({ state, actions, commands }: Panel): TemplateResult {
         @change=${() => actions.setMixer({ countIn: !mixer.countIn })}
       />
       Count in</label
+    >
+    <label class="check"
+      ><input
+        type="checkbox"
+        .checked=${mixer.metronome}
+        @change=${() => actions.setMixer({ metronome: !mixer.metronome })}
+      />
+      Metronome</label
     >
     <button type="button" @click=${commands.giveNotes} title="From the bass up, then together">Give the notes</button>
   `;
