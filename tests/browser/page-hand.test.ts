@@ -177,6 +177,18 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     expect(await page.locator('.sheet-head').textContent()).toMatch(/D major · 3\/4/);
   });
 
+  it('a phrase is said to end with a note, and not to', async () => {
+    await open(WRITTEN);
+    await page.locator('.tools button[aria-label="S, soprano"]').click();
+    await page.keyboard.press('Home');
+    await page.locator('summary', { hasText: 'Edit' }).click();
+    await page.locator('.menu[open] button', { hasText: 'A phrase ends here' }).click();
+    await expect.poll(() => line('S')).toMatch(/S: G4' A/);
+    await page.locator('#stave').focus();
+    await page.keyboard.press("'");
+    await expect.poll(() => line('S')).toMatch(/S: G4~ A/);
+  });
+
   it('undo and redo survive a reload', async () => {
     await open(WRITTEN);
     await page.locator('.tools button[aria-label="S, soprano"]').click();

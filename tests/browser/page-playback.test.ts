@@ -63,6 +63,25 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await expect.poll(() => button().textContent()).toContain('Play');
   });
 
+  it('plays along: tempo by tapping, a metronome, voices silenced, the starting notes', async () => {
+    page = await openPage(browser, served.address);
+    const tap = page.locator('.pace.wide button', { hasText: 'Tap' });
+    for (let i = 0; i < 3; i++) {
+      await tap.click();
+      await page.waitForTimeout(400);
+    }
+    const tempo = Number(await page.locator('.pace.wide input[type="number"]').inputValue());
+    expect(tempo).not.toBe(72);
+    await page.locator('.pace.wide label', { hasText: 'Metronome' }).click();
+    await page.locator('.mixer summary').click();
+    await page.locator('button[aria-label="bass silent"]').click();
+    expect(await page.locator('.mixer summary').textContent()).toBe('Without bass');
+    await page.locator('.pace.wide button', { hasText: 'Give the notes' }).click();
+    await button().click();
+    await expect.poll(() => button().textContent()).toContain('Stop');
+    expect(await page.locator('.notice').isVisible()).toBe(false);
+  });
+
   it('plays just the two voices of a finding', async () => {
     page = await openPage(browser, served.address);
     const two = page.locator('.mark', { hasText: 'Parallel fifths' }).first();

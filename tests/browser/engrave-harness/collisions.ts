@@ -56,7 +56,7 @@ export interface CollisionReport {
   readonly collisions: readonly string[];
 }
 
-/** Marks that overlap a sign or another mark, strokes that run over a head or a mark, and heads over heads. */
+/** Marks that overlap a sign or another mark, strokes that run over a head, a signature or a mark, heads over heads or signatures. */
 export function findCollisions(): CollisionReport {
   const collisions: string[] = [];
   let [heads, tags, words, strokes] = [0, 0, 0, 0];
@@ -69,6 +69,7 @@ export function findCollisions(): CollisionReport {
       ...all<SVGTextElement>(svg, '.pw-glyph').map((text) => inkOf(text, 'fermata')),
       ...all<SVGTextElement>(svg, '.vf-stave text').map((text) => inkOf(text, 'clef or signature')),
     ];
+    const signatureInk = signInk.filter(({ what }) => what === 'clef or signature');
     const tagInk = all<SVGPathElement>(svg, '.pw-tag').map((path) =>
       boxOf(path, `tag ${path.parentElement?.textContent}`),
     );
@@ -96,7 +97,7 @@ export function findCollisions(): CollisionReport {
       for (let at = 0; at < length; at += 0.8) {
         const { x, y } = path.getPointAtLength(at);
         const dot = { what, left: x - 0.5, right: x + 0.5, top: y - 0.5, bottom: y + 0.5 };
-        for (const ink of [...headInk, ...others]) {
+        for (const ink of [...headInk, ...signatureInk, ...others]) {
           if (overlaps(dot, ink) && !hit.has(ink.what)) {
             hit.add(ink.what);
             say(dot, ink);
@@ -105,6 +106,8 @@ export function findCollisions(): CollisionReport {
       }
       if (!own) collisions.push(`system ${s + 1}: ${what} has no tag`);
     }
+    for (const head of headInk)
+      for (const signature of signatureInk) if (overlaps(head, signature)) say(head, signature);
     for (const [i, head] of headInk.entries()) {
       for (const other of headInk.slice(i + 1)) {
         const shared = Math.abs(head.left - other.left) < 0.6 && Math.abs(head.top - other.top) < 0.6;

@@ -123,6 +123,35 @@ A: (F4 E4) E4 F4*2 |
 T: A3*2 A3*2 |
 B: A2*2 D3*2 |
 `,
+  changes: `title: Keys and metres that change, also where a line ends
+key: C major
+metre: 4/4
+S: C5 D5 E5 C5 | D5 B4 C5*2! |
+A: G4 A4 G4 G4 | F4 G4 G4*2! |
+T: E4 F4 C4 E4 | A3 D4 E4*2! |
+B: C3 D3 E3 C3 | F3 G3 C3*2! |
+
+key: A major
+metre: 3/4
+S: E5 D5 C#5 | B4*3! |
+A: A4 A4 A4 | G#4*3! |
+T: C#4 D4 E4 | E4*3! |
+B: A3 F#3 A3 | E3*3! |
+
+key: Eb major
+metre: 4/4
+S: Eb5 D5 Eb5 F5 | G5*2 F5*2! |
+A: G4 Ab4 G4 Bb4 | Bb4*2 Bb4*2! |
+T: Bb3 Bb3 Bb3 D4 | Eb4*2 D4*2! |
+B: Eb3 F3 Eb3 Bb2 | Eb3*2 Bb2*2! |
+
+key: C minor
+metre: 2/2
+S: Eb5 D5 | C5*2! |
+A: G4 G4 | G4*2! |
+T: C4 B3 | C4*2! |
+B: C3 G3 | C3*2! |
+`,
   shortBars: `title: Upbeat, split bar, half beats
 key: Ab major
 metre: 4/4
