@@ -72,9 +72,12 @@ export function createSaving(
     if (id !== store.get().exercise.id || unsaved || putting !== undefined) return;
     const exercise = await keeping.exercise(id);
     if (exercise === undefined || exercise.text === store.get().history.now.text) return;
-    keptWork = workOf(exercise);
-    const work = keptWork;
-    store.update((state) => withNext(state, work, Date.now()));
+    store.update((state) => {
+      const next = withNext(state, workOf(exercise), Date.now());
+      // As the history holds it: put away again, it would overtake what the other tab has written since.
+      keptWork = next.history.now;
+      return next;
+    });
   };
   tabs?.addEventListener('message', (event: MessageEvent<{ id: string }>) => {
     void takeFromOtherTab(event.data.id);
