@@ -29,6 +29,8 @@ const MAY_IMPORT = {
     'english',
   ],
   brief: [
+    'open',
+    'musicxml',
     'style',
     'refusal',
     'report',

@@ -107,6 +107,23 @@ export function onlyGiven(score: Score, given: Given): Score {
   };
 }
 
+/**
+ * The score as a brief: its notes are given; its rests, like its empty bars, are to be written, since that is how a
+ * notation program shows an empty bar.
+ */
+export function asGiven(score: Score): Score {
+  return {
+    ...score,
+    remarks: [],
+    voices: byVoice((voice) =>
+      mergedGaps(
+        score,
+        score.voices[voice].map((event) => kept(event, event.kind === 'note')),
+      ),
+    ),
+  };
+}
+
 function kept(event: VoiceEvent, given: boolean | Ticks): VoiceEvent {
   const stays = given === true || (typeof given === 'number' && event.at < given);
   return stays ? event : { kind: 'gap', at: event.at, duration: event.duration };

@@ -1,29 +1,32 @@
 /** `partwise annotate`: the exercise with its numerals and findings put into it, in a file that opens again. */
 import { readFile, realpath, rename, rm, writeFile } from 'node:fs/promises';
 import type { LabelStyle } from '../harmony/words/labels.ts';
-import { writeMidi } from '../musicxml/index.ts';
+import { type VoiceAssignment, writeMidi } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
 import { markedFile } from '../open/marked.ts';
-import { type Opened, openScore } from '../open/open.ts';
+import { type OpenedScore, openScore } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { annotationsOf } from '../report/annotations.ts';
 import { type Review, reviewScore } from '../review/review.ts';
 import { EXIT } from './exit.ts';
 import { readInput, reason } from './input.ts';
 import { loadProfile } from './profile.ts';
+import { linesToChoose } from './voices.ts';
 
 export interface AnnotateOptions {
   readonly output: string;
   readonly profile: string;
   readonly labels: LabelStyle;
   readonly force?: true;
+  readonly voices?: VoiceAssignment;
 }
 
 interface Subject {
   readonly bytes: Uint8Array;
-  readonly opened: Extract<Opened, { ok: true }>;
+  readonly opened: OpenedScore;
   readonly review: Review;
   readonly labels: LabelStyle;
+  readonly voices?: VoiceAssignment;
 }
 
 /** What each ending of the file to write means. Only MusicXML carries the notes on the score. */
@@ -35,12 +38,13 @@ const WRITERS: Readonly<Record<string, (subject: Subject) => string | Uint8Array
   txt: ({ review }) => printNotation(review.score),
 };
 
-function marked({ bytes, opened, review, labels }: Subject, form: 'musicxml' | 'mxl'): Uint8Array {
-  return markedFile(bytes, opened, annotationsOf(review, labels), { form });
+function marked({ bytes, opened, review, labels, voices }: Subject, form: 'musicxml' | 'mxl'): Uint8Array {
+  const options = { form, ...(voices === undefined ? {} : { voices }) };
+  return markedFile(bytes, opened, annotationsOf(review, labels), options);
 }
 
 export async function annotateCommand(file: string, options: AnnotateOptions): Promise<number> {
-  const { output, labels } = options;
+  const { output } = options;
   const ending = /\.([a-z]+)$/i.exec(output)?.[1]?.toLowerCase() ?? '';
   const write = Object.hasOwn(WRITERS, ending) ? WRITERS[ending] : undefined;
   if (write === undefined) {
@@ -56,13 +60,14 @@ export async function annotateCommand(file: string, options: AnnotateOptions): P
   const profile = await loadProfile(options.profile);
   const input = await readInput(file);
   if (!input.ok) throw new Refused(`${file}: ${input.message}`);
-  const opened = openScore(input.bytes);
+  const opened = openScore(input.bytes, undefined, options.voices);
   if (!opened.ok) {
-    const { message, line } = opened;
-    throw new Refused(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}`);
+    const { message, line, lines } = opened;
+    const choose = lines === undefined ? '' : ` ${linesToChoose(lines)}`;
+    throw new Refused(`${file}: ${line === undefined ? '' : `line ${line}: `}${message}${choose}`);
   }
   const review = reviewScore(opened.score, profile);
-  await replaceFile(output, write({ bytes: input.bytes, opened, review, labels }));
+  await replaceFile(output, write({ ...options, bytes: input.bytes, opened, review }));
   return EXIT.fine;
 }
 

@@ -5,6 +5,7 @@ import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
 import { labelOption } from './labels.ts';
 import { plain } from './plain.ts';
+import { voicesOption } from './voices.ts';
 
 const program = new Command('partwise')
   .description('Looks through four-part chorale harmonisations. It advises; teacher and examiner decide.')
@@ -29,6 +30,7 @@ program
   .option('--json', 'one JSON review a line a file')
   .addOption(profileOption())
   .addOption(labelOption())
+  .addOption(voicesOption())
   .action(async (files, options) => {
     const { reviewCommand } = await import('./review.ts');
     process.exitCode = await reviewCommand(files, options);
@@ -83,6 +85,7 @@ program
   .option('--force', 'replace a file that is there already, the exercise itself too')
   .addOption(profileOption())
   .addOption(labelOption())
+  .addOption(voicesOption())
   .action(async (file, options) => {
     const { annotateCommand } = await import('./annotate.ts');
     process.exitCode = await annotateCommand(file, options);
@@ -100,7 +103,10 @@ program
   .option('--serve', 'then serve the desk without opening a browser')
   .option('--watch', 'go on taking in what is put into the folder')
   .option('--stack <name>', 'name of the stack', 'Scripts')
-  .option('--brief <file>', 'the exercise as it was set, to check the given notes against')
+  .option(
+    '--brief <file>',
+    'the exercise as it was set, to check the given notes against: text, or MusicXML with the given notes',
+  )
   .option('--scheme <file>', 'mark scheme, a JSON file')
   .option('--pattern <text>', 'how files are named, for example {candidate}-draft{draft}')
   .option(

@@ -13,14 +13,18 @@ export interface ScriptFile {
   readonly content: Uint8Array;
 }
 
-/** The brief that lies with the scripts as `brief.txt`, if there is one. */
+/** The brief that lies with the scripts as `brief.txt`, `brief.musicxml`, `brief.xml` or `brief.mxl`, if there is one. */
 export async function briefIn(place: string): Promise<string | undefined> {
-  const path = join(place, 'brief.txt');
-  try {
-    return isBrief(await readFile(path, 'utf8')) ? path : undefined;
-  } catch {
-    return undefined;
+  for (const ending of ['txt', 'musicxml', 'xml', 'mxl']) {
+    const path = join(place, `brief.${ending}`);
+    try {
+      const content = await readFile(path);
+      if (ending !== 'txt' || isBrief(content.toString('utf8'))) return path;
+    } catch {
+      // There is none of this kind.
+    }
   }
+  return undefined;
 }
 
 /**

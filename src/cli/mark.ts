@@ -3,9 +3,12 @@ import { existsSync, watch } from 'node:fs';
 import { readFile, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import type { MarkingDesk } from '../../server/main.ts';
+import { printBrief } from '../brief/brief.ts';
+import { openBrief } from '../brief/open-brief.ts';
+import { kindOf } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
-import { reason } from './input.ts';
+import { readInput, reason } from './input.ts';
 import { briefIn, filesIn } from './mark-files.ts';
 import { openPage } from './open-page.ts';
 import { plain } from './plain.ts';
@@ -68,7 +71,7 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   const stack = desk.stackFor({
     name: options.stack ?? 'Scripts',
     ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
-    ...(await textOption('brief', brief)),
+    ...(await briefOption(brief)),
     ...(await textOption('scheme', options.scheme)),
     ...(await textOption('reference', options.reference)),
     ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
@@ -164,6 +167,18 @@ async function textOption(name: string, file: string | undefined): Promise<Recor
   } catch (error) {
     throw new Refused(`--${name} ${file}: ${reason(error)}`);
   }
+}
+
+/** As text, whatever the file is. */
+async function briefOption(file: string | undefined): Promise<{ brief?: string }> {
+  if (file === undefined) return {};
+  const input = await readInput(file);
+  if (!input.ok) throw new Refused(`--brief ${file}: ${input.message}`);
+  // A text goes on as it is, with its own lines for its own mistakes.
+  if (kindOf(input.bytes) === 'text') return textOption('brief', file);
+  const opened = openBrief(input.bytes);
+  if (!opened.ok) throw new Refused(`--brief ${file}: ${opened.message}`);
+  return { brief: printBrief(opened.brief) };
 }
 
 /** The first line of the file. */

@@ -44,6 +44,7 @@ export function printReview(file: string, review: Review, labels: LabelStyle): s
     ...wrap(colour.bold(title), WIDTH),
     about,
     '',
+    ...voicesRead(review),
     ...findingsByBar(review),
     ...readerRemarks(review),
     ...chordTable(review, labels),
@@ -85,8 +86,22 @@ function printFinding(review: Review, finding: Finding, number: number, explaine
   ];
 }
 
+/** Which voices were read, where that was a guess or something was left out: everything else hangs on it. */
+function voicesRead({ score }: Review): string[] {
+  const lines = score.remarks
+    .filter(({ about }) => about === 'voices')
+    .flatMap(({ message }) => wrap(message, WIDTH, '  '));
+  if (lines.length === 0) return [];
+  return [
+    colour.bold('Voices'),
+    ...lines,
+    ...wrap('If that is wrong, say which line is which with --voices S=1,A=2,T=3,B=4.', WIDTH, '  '),
+    '',
+  ];
+}
+
 function readerRemarks(review: Review): string[] {
-  const { remarks } = review.score;
+  const remarks = review.score.remarks.filter(({ about }) => about === undefined);
   if (remarks.length === 0) return [];
   return [
     'Noticed while reading',

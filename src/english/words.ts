@@ -43,3 +43,11 @@ export function mixedNumber(whole: number, numerator: number, denominator: numbe
   if (whole === 0) return sign ?? fraction;
   return sign === undefined ? `${whole} ${fraction}` : `${whole}${sign}`;
 }
+
+/**
+ * Text of a stranger made fit to be shown anywhere: control characters, which move a terminal's caret, and signs that
+ * turn the direction of what follows become a sign that can be seen.
+ */
+export function harmless(text: string): string {
+  return text.replace(/[\p{Cc}\u061c\u200e\u200f\u202a-\u202e\u2028\u2029\u2066-\u2069]/gu, '\ufffd');
+}

@@ -8,6 +8,7 @@ import { deflateSync, Inflate, strToU8, zipSync } from 'fflate';
 import { decodeXml } from './decode.ts';
 import { LIMITS } from './limits.ts';
 import { quoted, Refusal } from './refusal.ts';
+import { wrongArchive } from './wrong-files.ts';
 import { childrenOf, type DocumentKind, parseXml } from './xml.ts';
 import { writeZip } from './zip-writing.ts';
 
@@ -54,10 +55,10 @@ export function replaceScore(bytes: Uint8Array, score: Uint8Array): Uint8Array {
 }
 
 function scoreEntry(bytes: Uint8Array, entries: readonly Entry[]): Entry {
-  const container = entries.find((entry) => entry.name === 'META-INF/container.xml');
+  const container = entryAt(entries, 'META-INF/container.xml');
   if (container !== undefined) {
     const path = rootFile(decodeXml(unpack(bytes, container)).text);
-    const entry = entries.find((e) => e.name === path);
+    const entry = entryAt(entries, path);
     if (entry === undefined) {
       throw new Refusal(
         `The archive says its score is ${quoted(path)}, but holds no such file. Export it again.`,
@@ -66,14 +67,35 @@ function scoreEntry(bytes: Uint8Array, entries: readonly Entry[]): Entry {
     return entry;
   }
   const scores = entries.filter(
-    (e) => /\.(musicxml|xml)$/i.test(e.name) && !/^(META-INF|__MACOSX)\//.test(e.name),
+    (e) => /\.(musicxml|xml)$/i.test(e.name) && !/^(META-INF|__MACOSX)[\\/]/i.test(e.name),
   );
   if (scores.length !== 1) {
-    throw new Refusal(
-      'This is a zip archive, but no compressed MusicXML score: META-INF/container.xml, which names the score, is missing.',
-    );
+    throw new Refusal(wrongArchive(entries.map(({ name }) => name)));
   }
   return scores[0]!;
+}
+
+/** The entry a path names, as different systems write paths: `./`, backslashes, `%20`, other case. */
+function entryAt(entries: readonly Entry[], path: string): Entry | undefined {
+  const wanted = plainPath(path);
+  return (
+    entries.find((entry) => entry.name === path) ??
+    entries.find((entry) => plainPath(entry.name) === wanted) ??
+    entries.find((entry) => plainPath(entry.name).toLowerCase() === wanted.toLowerCase())
+  );
+}
+
+function plainPath(path: string): string {
+  let plain = path;
+  try {
+    plain = decodeURIComponent(path);
+  } catch {
+    // A per cent sign that stands for itself.
+  }
+  return plain
+    .replaceAll('\\', '/')
+    .replace(/^(\.?\/)+/, '')
+    .normalize('NFC');
 }
 
 /** Packs a MusicXML file as `.mxl`. */

@@ -41,6 +41,12 @@ export function decodeXml(bytes: Uint8Array): Decoded {
 /** What Windows-1252 has from 0x80 on; Node 20 leaves control characters there. */
 const WINDOWS_1252 = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ';
 
+/** Text that is in no Unicode encoding, as most programs wrote it before; undefined where it holds signs no text has. */
+export function windows1252(bytes: Uint8Array): string | undefined {
+  const text = withQuotes(new TextDecoder('windows-1252').decode(bytes));
+  return /[^\P{Cc}\t\r\n]/u.test(text) ? undefined : text;
+}
+
 function withQuotes(text: string): string {
   return text.replace(/[\x80-\x9f]/g, (sign) => WINDOWS_1252[sign.charCodeAt(0) - 0x80]!);
 }

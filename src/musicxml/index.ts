@@ -1,8 +1,11 @@
 /** MusicXML and MXL, both ways. What is not named here is this folder's own business. */
 export type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from './annotations.ts';
+export { windows1252 } from './decode.ts';
+export type { FoundLine } from './found-line.ts';
 export { LIMITS } from './limits.ts';
 export { type MarkOptions, markedScore, markMusicXml } from './marks/mark.ts';
 export { type MidiOptions, writeMidi } from './midi.ts';
 export { type MusicXmlReading, type ReadOptions, readMusicXml } from './read.ts';
-export type { Assignment, FoundLine, VoiceAssignment } from './voices.ts';
+export type { Assignment, VoiceAssignment } from './voices.ts';
 export { type WriteOptions, writeMusicXml, writeMxl } from './write.ts';
+export { wrongFile } from './wrong-files.ts';

@@ -31,7 +31,7 @@ export const LIMITS = {
   /** Notes and rests in all parts together. */
   notes: 30_000,
   /** Notes of the four voices that are judged. */
-  voiceNotes: 8_000,
+  voiceNotes: 5_000,
   /** Notes and rests in one bar of one part. */
   notesInBar: 1_000,
   /** Changes of key and metre, repeats, fermatas over barlines in one bar of one part. */

@@ -48,13 +48,14 @@ const MOST_LINES = 4;
 /** In semitones above C0. */
 const MIDDLE_C = 48;
 
-export function stavesOf(source: SourceScore): Staff[] {
+/** @param slips a second note that sounds in few of a staff's bars makes no second line; it is a slip */
+export function stavesOf(source: SourceScore, { slips = false } = {}): Staff[] {
   return source.parts.flatMap((part, index) => {
     const bars = homed(part);
     return Array.from({ length: part.staves }, (_, i) => {
       const staff = i + 1;
       const own = bars.map((notes) => notes.filter((note) => note.staff === staff));
-      return readStaff(part, index, staff, own);
+      return readStaff(part, { part: index, staff }, own, slips);
     });
   });
 }
@@ -97,15 +98,18 @@ function homed(part: SourcePart): (readonly SourceNote[])[] {
 
 function readStaff(
   part: SourcePart,
-  partIndex: number,
-  staff: number,
+  place: Pick<Staff, 'part' | 'staff'>,
   bars: readonly (readonly SourceNote[])[],
+  slips: boolean,
 ): Staff {
+  const { staff } = place;
   const lanes = bars.map(lanesOf);
   const abreast = Math.max(1, ...lanes.map((bar) => bar.length));
   const { most, usual, chordal } = density(bars, abreast);
   const low = isLow(part.clefs.get(staff)?.sign, bars);
-  const of = Math.min(MOST_LINES, Math.max(1, usual, Math.min(abreast, 2), abreast <= most ? abreast : 1));
+  const of = slips
+    ? linesByBars(bars)
+    : Math.min(MOST_LINES, Math.max(1, usual, Math.min(abreast, 2), abreast <= most ? abreast : 1));
   const habits: Habits = {
     lineOf: habitsOf(lanes, of),
     chordal,
@@ -115,16 +119,12 @@ function readStaff(
   const dealt = lanes.map((bar) => deal(bar, of, habits));
   const lines = Array.from({ length: of }, (_, i) =>
     lineFrom(
-      partIndex,
-      staff,
-      i,
-      of,
+      { ...place, position: i + 1, of },
       dealt.map((bar) => bar.lines[i]!),
     ),
   );
   return {
-    part: partIndex,
-    staff,
+    ...place,
     lines,
     most,
     kind: part.unpitched.get(staff) ?? 'notes',
@@ -161,11 +161,24 @@ function density(
   return { most, usual, chordal: share(2) };
 }
 
+/** Of the bars that have notes, more than this must have two at once to make a second line. */
+const SLIPS = 1 / 4;
+
+/** How many lines a staff has where what happens in few bars does not count. */
+function linesByBars(bars: readonly (readonly SourceNote[])[]): number {
+  const most = bars.flatMap((bar) => {
+    const notes = bar.filter((note) => note.kind === 'note');
+    const at = (moment: number) =>
+      notes.filter((note) => note.at <= moment && note.at + note.duration > moment).length;
+    return notes.length === 0 ? [] : [Math.max(...notes.map((note) => at(note.at)))];
+  });
+  let of = 1;
+  while (of < MOST_LINES && most.filter((n) => n > of).length > most.length * SLIPS) of++;
+  return of;
+}
+
 function lineFrom(
-  part: number,
-  staff: number,
-  index: number,
-  of: number,
+  place: Pick<Line, 'part' | 'staff' | 'position' | 'of'>,
   bars: readonly (readonly SourceNote[])[],
 ): Line {
   let lowest: Pitch | undefined;
@@ -180,11 +193,8 @@ function lineFrom(
     }
   }
   return {
-    id: `${part + 1}.${staff}.${index + 1}`,
-    part,
-    staff,
-    position: index + 1,
-    of,
+    id: `${place.part + 1}.${place.staff}.${place.position}`,
+    ...place,
     bars,
     notes,
     ...(lowest && highest ? { lowest, highest } : {}),

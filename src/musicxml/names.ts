@@ -76,14 +76,16 @@ export interface NameReading {
   readonly exact: boolean;
 }
 
-/** `Sopran` is S, `Tenor / Bass` T and B, `Organ` an accompaniment, `Part 1` nothing. */
+/**
+ * `Sopran` is S, `Tenor / Bass` T and B, `Organ` an accompaniment, `Bass & Continuo` both a bass and an accompaniment,
+ * `Part 1` nothing.
+ */
 export function readName(name: string): NameReading {
   const plain = name.toLowerCase().replace(/ß/g, 'ss').normalize('NFD').replace(/\p{M}/gu, '');
   const accompaniment = ACCOMPANIMENT.test(plain);
-  if (accompaniment) return { voices: [], accompaniment, exact: false };
   const words = plain.split(/[^\p{L}]+/u).filter((word) => word !== '' && !/^(i{1,3}|iv)$/.test(word));
   const said = words.map((word) => PAIRS.get(word) ?? voiceOf(word));
-  const exact = words.length > 0 && said.every((voices) => voices.length > 0);
+  const exact = words.length > 0 && !accompaniment && said.every((voices) => voices.length > 0);
   // A single letter is a voice only among others: "A." is the alto, "Part A" is not.
   const telling = said.filter((_, i) => exact || words[i]!.length > 1).flat();
   return { voices: [...new Set(telling)], accompaniment, exact };

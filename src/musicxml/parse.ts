@@ -1,9 +1,11 @@
 /** From XML text to a {@link SourceScore}, partwise or timewise, in one pass. */
+import { harmless } from '../english/words.ts';
 import { BarReader, type Notices, type PartState } from './bar.ts';
 import { LIMITS } from './limits.ts';
 import { quoted, Refusal } from './refusal.ts';
 import { SOFTWARE } from './software.ts';
 import type { SourceBar, SourcePart, SourceScore } from './source.ts';
+import { wrongMarkup } from './wrong-files.ts';
 import { childOf, childrenOf, type DocumentKind, parseXml, textOf, type XmlElement } from './xml.ts';
 
 interface Headings {
@@ -150,9 +152,8 @@ const SCORE: DocumentKind = {
 };
 
 function wrongRoot(name: string): string {
-  if (name === 'html' || name === 'HTML') {
-    return 'This is a web page, not a score. Export the exercise as MusicXML (.musicxml, .xml or .mxl).';
-  }
+  const known = wrongMarkup(name);
+  if (known !== undefined) return known;
   if (name === 'opus') {
     return 'This file only lists other scores (a MusicXML opus). Open one of the scores it names.';
   }
@@ -227,5 +228,5 @@ function titled(text: string): string {
 }
 
 function oneLine(text: string): string {
-  return text.replace(/\s+/g, ' ').trim().slice(0, LIMITS.nameLength);
+  return harmless(text.replace(/\s+/g, ' ').trim()).slice(0, LIMITS.nameLength);
 }

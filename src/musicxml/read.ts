@@ -1,16 +1,17 @@
 /** Any MusicXML file's bytes → {@link Score}, or the sentence that says why not. */
-import { type Outcome, refusalOf, refuse } from '../refusal/refusal.ts';
+import { type Refusal as Refused, refusalOf, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { isArchive, unpackScore } from './archive.ts';
 import { type Assembled, assemble } from './assemble.ts';
 import { decodeXml } from './decode.ts';
+import { type FoundLine, VoicesUntold } from './found-line.ts';
 import { LIMITS } from './limits.ts';
-import { stavesOf } from './lines.ts';
 import { holdsMarks, withoutMarks } from './marks/ours.ts';
 import { parseMusicXml } from './parse.ts';
 import { Refusal } from './refusal.ts';
 import type { SourceScore } from './source.ts';
 import { type Assignment, assignVoices, type VoiceAssignment } from './voices.ts';
+import { isWebPage, wrongMarkup } from './wrong-files.ts';
 
 export interface ReadOptions {
   /** Which line sings which voice, where a person has changed it; ids are those of {@link Assignment}. */
@@ -18,12 +19,19 @@ export interface ReadOptions {
 }
 
 /** Lines and columns of a refusal are those of the unpacked XML. */
-export type MusicXmlReading = Outcome<{
-  readonly score: Score;
-  readonly assignment: Assignment;
-  /** The file has marks that were put in by an earlier review; they are passed over. */
-  readonly marked?: true;
-}>;
+export type MusicXmlReading =
+  | {
+      readonly ok: true;
+      readonly score: Score;
+      readonly assignment: Assignment;
+      /** The file has marks that were put in by an earlier review; they are passed over. */
+      readonly marked?: true;
+    }
+  | ({
+      readonly ok: false;
+      /** Where only the voices could not be told: the lines to choose them from. */
+      readonly lines?: readonly FoundLine[];
+    } & Refused);
 
 /** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
 export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
@@ -35,9 +43,11 @@ export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): Musi
       );
     }
     const { text } = decodeXml(isArchive(bytes) ? unpackScore(bytes) : bytes);
+    if (isWebPage(text)) throw new Refusal(wrongMarkup('html')!);
     const { score, assignment } = readScore(withoutMarks(text), options);
     return { ok: true, score, assignment, ...(holdsMarks(text) ? { marked: true } : {}) };
   } catch (error) {
+    if (error instanceof VoicesUntold) return { ok: false, ...refusalOf(error), lines: error.lines };
     if (error instanceof Refusal) return { ok: false, ...refusalOf(error) };
     // A mistake of ours, not of the file; the door stays shut all the same, and the fuzzer looks for this sentence.
     return refuse(
@@ -55,6 +65,6 @@ export interface ScoreInText extends Assembled {
 /** Reads a decoded text that has no marks of ours in it. @throws {Refusal} */
 export function readScore(xml: string, options: ReadOptions): ScoreInText {
   const source = parseMusicXml(xml);
-  const { lines, assignment, remarks } = assignVoices(source, stavesOf(source), options.voices);
+  const { lines, assignment, remarks } = assignVoices(source, options.voices);
   return { ...assemble(source, lines, [...remarks, ...source.remarks]), source, assignment };
 }

@@ -2,35 +2,16 @@
 import { printPitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { capital, lineName, listed } from './describe.ts';
-import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './left-out-staves.ts';
-import type { Line, Staff } from './lines.ts';
+import { type FoundLine, VoicesUntold } from './found-line.ts';
+import { asideRemarks, doubles, mayStandAside, slipRemarks, tenorRemarks } from './left-out-staves.ts';
+import { type Line, type Staff, stavesOf } from './lines.ts';
 import { readName } from './names.ts';
-import { notFourParts } from './not-four-parts.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { notFourParts as wordsForNotFourParts } from './not-four-parts.ts';
+import { quoted } from './refusal.ts';
 import type { SourcePart, SourceScore } from './source.ts';
 
 /** A person's choice: the id of the line that each voice sings. Voices left out are not written yet. */
 export type VoiceAssignment = Readonly<Partial<Record<VoiceName, string>>>;
-
-/** A line of notes found in the file. */
-export interface FoundLine {
-  /** Names this line in a {@link VoiceAssignment}. */
-  readonly id: string;
-  /** The part as the file names it; may be empty. */
-  readonly part: string;
-  /** Staff of the part, from 1 at the top. */
-  readonly staff: number;
-  /** Line of the staff, from 1 at the top. */
-  readonly voice: number;
-  /** In words: `Soprano`, `Choir, lower staff, upper voice`. */
-  readonly name: string;
-  readonly notes: number;
-  /** Scientific pitch names; absent where the line has no notes. */
-  readonly lowest?: string;
-  readonly highest?: string;
-  /** The voice it was given to; absent where it was set aside. */
-  readonly given?: VoiceName;
-}
 
 export interface Assignment {
   readonly lines: readonly FoundLine[];
@@ -55,26 +36,33 @@ interface Choice {
 }
 
 /** @throws {Refusal} where the file holds no four voices, saying what it does hold. */
-export function assignVoices(
-  source: SourceScore,
-  staves: readonly Staff[],
-  wished: VoiceAssignment | undefined,
-): Assigned {
-  if (staves.every((staff) => staff.most === 0)) refuse(source, staves);
-  const choice =
-    wished !== undefined
-      ? asWished(staves, wished)
-      : (byName(source, staves) ?? byPlace(source, staves) ?? refuse(source, staves));
+export function assignVoices(source: SourceScore, wished: VoiceAssignment | undefined): Assigned {
+  const staves = stavesOf(source);
+  if (staves.every((staff) => staff.most === 0)) throw notFourParts(source, staves);
+  if (wished !== undefined) return assigned(source, staves, asWished(source, staves, wished));
+  const choice = choose(source, staves);
+  if (choice !== undefined) return assigned(source, staves, choice);
+  // A voice that divides here and there is one voice with slips of the pen.
+  const sparing = stavesOf(source, { slips: true });
+  const second = choose(source, sparing);
+  if (second === undefined) throw notFourParts(source, staves);
+  return assigned(source, sparing, second);
+}
+
+function choose(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
+  return byName(source, staves) ?? byPlace(source, staves);
+}
+
+function assigned(source: SourceScore, staves: readonly Staff[], choice: Choice): Assigned {
   const chosen = new Map(Object.entries(choice.lines).map(([voice, line]) => [line.id, voice as VoiceName]));
-  const lines = staves
-    .flatMap((staff) => staff.lines)
-    .map((line) => found(source, line, chosen.get(line.id)));
+  const lines = foundLines(source, staves, chosen);
   return {
     lines: choice.lines,
     assignment: { lines, guessed: choice.guessed, how: choice.how, layout: layoutOf(choice) },
     remarks: [
-      ...(choice.guessed ? [{ message: choice.how }] : []),
+      ...(choice.guessed ? [{ message: choice.how, about: 'voices' as const }] : []),
       ...asideRemarks(source, staves, chosen),
+      ...slipRemarks(source, staves, choice.lines),
       ...tenorRemarks(source, choice.lines),
     ],
   };
@@ -86,31 +74,40 @@ function layoutOf({ lines }: Choice): Assignment['layout'] {
   return staves.size < all.length || staves.size === 2 ? 'closed score' : 'four staves';
 }
 
-function refuse(source: SourceScore, staves: readonly Staff[]): never {
-  throw new Refusal(notFourParts(source, staves));
+/** All lines of the file, those that sing a voice marked as such. */
+function foundLines(
+  source: SourceScore,
+  staves: readonly Staff[],
+  chosen: ReadonlyMap<string, VoiceName> = new Map(),
+): FoundLine[] {
+  return staves.flatMap((staff) => staff.lines).map((line) => found(source, line, chosen.get(line.id)));
 }
 
-function asWished(staves: readonly Staff[], wished: VoiceAssignment): Choice {
+function notFourParts(source: SourceScore, staves: readonly Staff[]): VoicesUntold {
+  return new VoicesUntold(wordsForNotFourParts(source, staves), foundLines(source, staves));
+}
+
+function asWished(source: SourceScore, staves: readonly Staff[], wished: VoiceAssignment): Choice {
   const all = staves.flatMap((staff) => staff.lines);
+  const refuse = (message: string) => new VoicesUntold(message, foundLines(source, staves));
   const lines: Partial<Record<VoiceName, Line>> = {};
   for (const voice of VOICES) {
     const id = wished[voice];
     if (id === undefined) continue;
-    const line = all.find((one) => one.id === id);
+    const line = all.find((one) => one.id === id || one.id === `${id}.1` || one.id === `${id}.1.1`);
     if (line === undefined) {
-      throw new Refusal(
+      throw refuse(
         `The ${VOICE_WORDS[voice]} was to be read from line ${quoted(id)}, which this file does not have; it has ${all.map((one) => one.id).join(', ')}.`,
       );
     }
     if (Object.values(lines).includes(line)) {
-      throw new Refusal(
+      throw refuse(
         `The line ${quoted(id)} was chosen for two voices; choose another for the ${VOICE_WORDS[voice]}.`,
       );
     }
     lines[voice] = line;
   }
-  if (Object.keys(lines).length === 0)
-    throw new Refusal('No voice was chosen; choose a line for at least one.');
+  if (Object.keys(lines).length === 0) throw refuse('No voice was chosen; choose a line for at least one.');
   return { lines, guessed: false, how: 'The voices were chosen by hand.' };
 }
 
@@ -130,39 +127,112 @@ function namedLines(part: SourcePart, staff: Staff): { voice: VoiceName; line: L
 function byName(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
   const named = staves.flatMap((staff) => namedLines(source.parts[staff.part]!, staff));
   const lines: Partial<Record<VoiceName, Line>> = {};
+  const over: { voice: VoiceName; line: Line }[] = [];
   for (const voice of VOICES) {
     const all = named.filter((one) => one.voice === voice);
     // "Soprano" before "Given melody" and "Alto" before "Alto trombone", which may play what it likes.
     const exact = all.filter((one) => readName(source.parts[one.line.part]!.name).exact);
     const claims = exact.length > 0 ? exact : all;
-    const [first] = claims;
+    // Of two basses the lower is the bass, of all others the upper one the voice; a part may also stand there twice.
+    const first = voice === 'B' ? claims.at(-1) : claims[0];
     if (first === undefined) continue;
-    // A part may stand there twice; two different sopranos are five voices.
-    if (claims.some((claim) => claim !== first && !doubles(claim.line, [first.line]))) refuse(source, staves);
     lines[voice] = first.line;
+    over.push(...claims.filter((one) => one !== first && !doubles(one.line, [first.line])));
   }
   const taken = Object.values(lines);
+  if (taken.length === 0) return undefined;
   const missing = VOICES.filter((voice) => lines[voice] === undefined);
-  if (missing.length === 0) return { lines, guessed: false, how: 'The parts are named after the voices.' };
+  if (missing.length > 0) {
+    // "Women" over "Men" says less of four single staves than their order does.
+    const loose = named.some(({ line }) => readName(source.parts[line.part]!.name).voices.length > line.of);
+    const four = loose || over.length > 0 ? fourSingles(source, staves) : undefined;
+    return four ?? (over.length > 0 ? undefined : withMissing(source, staves, lines, missing));
+  }
+  if (over.length === 0) return { lines, guessed: false, how: 'The parts are named after the voices.' };
+  return { lines, guessed: true, how: moreThanFour(source, lines, over) };
+}
+
+function moreThanFour(
+  source: SourceScore,
+  lines: Choice['lines'],
+  over: readonly { readonly voice: VoiceName; readonly line: Line }[],
+): string {
+  const told = over.map(
+    ({ voice, line }) =>
+      `${lineName(source, line)} was left out beside ${lineName(source, lines[voice]!)}, which was taken as the ${VOICE_WORDS[voice]}`,
+  );
+  return `The file has more than four voices: ${listed(told)}.`;
+}
+
+/** Not all four voices are named: a line that lies where a missing voice would is taken for it. */
+function withMissing(
+  source: SourceScore,
+  staves: readonly Staff[],
+  named: Choice['lines'],
+  missing: readonly VoiceName[],
+): Choice | undefined {
+  const taken = Object.values(named);
   const left = staves.filter(
     (staff) => !taken.some((line) => line.part === staff.part) && !mayStandAside(source, staff, taken),
   );
-  if (taken.length === 0) return undefined;
   const open = left.flatMap((staff) => staff.lines);
-  if (open.length === missing.length && taken.length >= 2) {
-    for (const [i, voice] of missing.entries()) lines[voice] = open[i]!;
+  const fits = open.length === missing.length && missing.every((voice, i) => liesAs(open[i]!, voice));
+  if (taken.length >= 2 && fits) {
+    const lines = { ...named, ...Object.fromEntries(missing.map((voice, i) => [voice, open[i]!])) };
+    const told = missing.map(
+      (voice, i) => `${lineName(source, open[i]!)} was taken as the ${VOICE_WORDS[voice]}`,
+    );
     return {
       lines,
       guessed: true,
-      how: `Some parts are not named after a voice; ${listed(missing.map((voice, i) => `${lineName(source, open[i]!)} was taken as the ${VOICE_WORDS[voice]}`))}.`,
+      how: `Some parts are not named after a voice; ${listed(told)}.`,
     };
   }
-  if (open.length > 0 || taken.length < 2) return undefined;
+  const low = missing.length === 1 && missing[0] === 'B' ? onlyBass(staves, taken) : undefined;
+  if (low !== undefined) {
+    return {
+      lines: { ...named, B: low },
+      guessed: true,
+      how: `No part is named after the bass; ${lineName(source, low)}, the only low one, was taken as the bass.`,
+    };
+  }
+  // What lies nowhere near a voice that is missing is an instrument; of three named voices it takes nothing away.
+  const alien = open.every((line) => !missing.some((voice) => liesAs(line, voice)));
+  if (taken.length < 2 || (open.length > 0 && (taken.length < 3 || !alien))) return undefined;
   return {
-    lines,
+    lines: named,
     guessed: true,
     how: `The file has no part for the ${listed(missing.map((voice) => VOICE_WORDS[voice]))}; what is missing was taken as not written yet.`,
   };
+}
+
+/** The one single line below all voices so far, an accompaniment's too. */
+function onlyBass(staves: readonly Staff[], taken: readonly Line[]): Line | undefined {
+  const low = staves.flatMap(({ kind, lines }) =>
+    kind === 'notes' && lines.length === 1 && lines[0]!.notes > 0 ? lines : [],
+  );
+  const basses = low.filter((line) => !taken.includes(line) && liesAs(line, 'B'));
+  return basses.length === 1 ? basses[0] : undefined;
+}
+
+/** Between which heights (the middle of its notes, in semitones above C0) a voice lies, with room to spare. */
+const HEIGHTS: Readonly<Record<VoiceName, readonly [least: number, most: number]>> = {
+  S: [50, 72],
+  A: [43, 64],
+  T: [34, 60],
+  B: [24, 50],
+};
+
+function liesAs(line: Line, voice: VoiceName): boolean {
+  const [least, most] = HEIGHTS[voice];
+  return line.notes === 0 || (line.height >= least && line.height <= most);
+}
+
+/** Four staves with a line each are soprano to bass, whatever they are called: women and men, treble and bass. */
+function fourSingles(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
+  const group = staves.filter(({ kind, most }) => kind === 'notes' && most > 0);
+  const lines = group.flatMap(begunLines);
+  return group.length === 4 && lines.length === 4 ? inOrder(source, group, lines) : undefined;
 }
 
 /** With more staves than this that have notes and no voices' names, a score is for an orchestra. */
@@ -185,9 +255,7 @@ function* groupsOf(staves: readonly Staff[]): Generator<{ group: readonly Staff[
   for (const size of [4, 3, 2]) {
     for (let from = 0; from + size <= staves.length; from++) {
       const group = staves.slice(from, from + size);
-      const crowded = group.some(
-        (staff) => staff.lines.length > 2 || staff.setAside.length > allowedAside(staff),
-      );
+      const crowded = group.some((staff) => staff.lines.length > 2 || !mayHaveSlips(staff));
       if (crowded || group.every((staff) => staff.most === 0)) continue;
       for (const lines of [group.flatMap(begunLines), group.flatMap((staff) => staff.lines)]) {
         if (lines.length === 4) yield { group, lines };
@@ -202,8 +270,12 @@ function begunLines(staff: Staff): readonly Line[] {
   return begun.length > 0 ? begun : staff.lines.slice(0, 1);
 }
 
-function allowedAside(staff: Staff): number {
-  return staff.lines.reduce((sum, line) => sum + line.notes, 0) / 20;
+/** Of a staff's bars that have notes, this share may have one too many here and there. */
+const SLIPS = 1 / 4;
+
+function mayHaveSlips({ lines, setAside }: Staff): boolean {
+  const bars = lines[0]!.bars.filter((_, index) => lines.some((line) => line.bars[index]!.length > 0));
+  return new Set(setAside.map(({ bar }) => bar)).size <= bars.length * SLIPS;
 }
 
 /** Lines higher than the one above by more semitones than this are out of order. */
@@ -258,7 +330,7 @@ function byHeight(lines: readonly Line[], telling: readonly Line[]): Line[] {
 function outerVoices(source: SourceScore, staves: readonly Staff[]): Choice | undefined {
   const [upper, lower] = staves.map(begunLines) as [readonly Line[], readonly Line[]];
   if (upper.length > 2 || lower.length > 2 || upper[0]!.notes === 0) return undefined;
-  if (staves.some((staff) => staff.setAside.length > allowedAside(staff))) return undefined;
+  if (!staves.every(mayHaveSlips)) return undefined;
   // Hands in two keys are no exercise; two parts of different keys are none either.
   const keys = staves.map((staff) => firstKey(source, staff));
   if (keys[0] !== undefined && keys[1] !== undefined && keys[0] !== keys[1]) return undefined;

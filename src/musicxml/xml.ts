@@ -55,8 +55,10 @@ export function parseXml(text: string, kind: DocumentKind, listener: XmlListener
   const here = () => ({ line: parser.line, column: parser.column + 1 });
 
   parser.on('error', (error) => {
-    const reason = error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, '');
-    throw new Refusal(`The file is not well-formed XML: ${reason}. Save or export it again.`, here());
+    const what = error.message.includes('entity')
+      ? 'an undefined entity stands here, an abbreviation that MusicXML does not have'
+      : 'it is damaged here, or was cut off';
+    throw new Refusal(`The file is not well-formed XML: ${what}. Save or export it again.`, here());
   });
   parser.on('opentag', (tag) => {
     depth++;

@@ -24,6 +24,7 @@
  * - `key` and `metre` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only
  *   (`upbeat: 1` makes it one beat long).
  */
+import { harmless } from '../english/words.ts';
 import type { Problem } from '../refusal/refusal.ts';
 import { buildScore, type DraftBar } from '../score/build.ts';
 import { byVoice, type KeySignature, type Score, VOICES, type VoiceName } from '../score/score.ts';
@@ -174,7 +175,7 @@ class Reader implements TextAround {
 
   private takeHeader(header: HeaderName, value: string): boolean {
     if (header === 'title') {
-      this.title = value.replace(/\s+/g, ' ');
+      this.title = harmless(value.replace(/\s+/g, ' '));
       return true;
     }
     if (header === 'tempo') {

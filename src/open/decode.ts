@@ -1,7 +1,8 @@
 /** Bytes → text. */
+import { windows1252 } from '../musicxml/index.ts';
 
 /**
- * UTF-8, or UTF-16 with a byte-order mark; undefined for bytes that are neither, and for bytes that no text has
+ * UTF-8, UTF-16 with a byte-order mark, or else Windows-1252; undefined for bytes that are neither, and for bytes that no text has
  * (so that a picture with a wrong ending is told from an exercise).
  */
 export function decodeText(bytes: Uint8Array): string | undefined {
@@ -15,6 +16,6 @@ export function decodeText(bytes: Uint8Array): string | undefined {
     const text = new TextDecoder(label, { fatal: true }).decode(bytes);
     return text.includes('\u0000') ? undefined : text;
   } catch {
-    return undefined;
+    return label === 'utf-8' ? windows1252(bytes) : undefined;
   }
 }

@@ -1,6 +1,6 @@
 /** A file handed back with what a review says put into it. */
 import { markedScore, markMusicXml, type ScoreAnnotations, type VoiceAssignment } from '../musicxml/index.ts';
-import type { Opened } from './open.ts';
+import type { OpenedScore } from './open.ts';
 
 export interface MarkedOptions {
   /** As it came where nothing is said; for a text, MusicXML. */
@@ -15,7 +15,7 @@ export interface MarkedOptions {
  */
 export function markedFile(
   bytes: Uint8Array,
-  opened: Extract<Opened, { ok: true }>,
+  opened: OpenedScore,
   annotations: ScoreAnnotations,
   options: MarkedOptions = {},
 ): Uint8Array {

@@ -2,23 +2,22 @@
  * Any file's bytes → Score. What a file is shows in its content, never in its name: a zip archive and markup are
  * MusicXML, anything else is our text notation.
  */
-import { type Assignment, readMusicXml } from '../musicxml/index.ts';
+import {
+  type Assignment,
+  type FoundLine,
+  readMusicXml,
+  type VoiceAssignment,
+  wrongFile,
+} from '../musicxml/index.ts';
 import { readNotation } from '../notation/index.ts';
-import { type Outcome, refuse } from '../refusal/refusal.ts';
+import { type Refusal, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { decodeText } from './decode.ts';
 
 export type FileKind = 'text' | 'musicxml' | 'mxl';
 
-/** Who reads which kind. */
-const READERS: Readonly<Record<FileKind, (bytes: Uint8Array, kind: FileKind) => Opened>> = {
-  text: openText,
-  musicxml: openMusicXml,
-  mxl: openMusicXml,
-};
-
-/** A refusal names the first thing wrong and where, and every mistake where there are several. */
-export type Opened = Outcome<{
+export interface OpenedScore {
+  readonly ok: true;
   readonly kind: FileKind;
   readonly score: Score;
   /** For our text notation: the text, decoded. */
@@ -27,19 +26,31 @@ export type Opened = Outcome<{
   readonly layout?: Assignment['layout'];
   /** The file has marks that were put in by an earlier review. */
   readonly marked?: true;
-}>;
+}
+
+/** A refusal names the first thing wrong and where, and every mistake where there are several. */
+export type Opened =
+  | OpenedScore
+  | ({
+      readonly ok: false;
+      /** Where only the voices could not be told: the lines to choose them from. */
+      readonly lines?: readonly FoundLine[];
+    } & Refusal);
 
 /** The most a text in our notation may hold, in bytes: some 2,000 bars. */
 export const MOST_TEXT_BYTES = 512 * 1024;
 
 /**
  * Reads a score from a file's bytes. Never throws: what can't be read is told. Where the sender said what kind it
- * is, that holds (`declared`); else the content shows it.
+ * is, that holds (`declared`); else the content shows it. Which line of a MusicXML file sings which voice may be said
+ * too (`voices`).
  */
-export function openScore(bytes: Uint8Array, declared?: FileKind): Opened {
+export function openScore(bytes: Uint8Array, declared?: FileKind, voices?: VoiceAssignment): Opened {
   if (bytes.length === 0) return refuse('The file is empty. It should hold an exercise: text or MusicXML.');
+  const wrong = wrongFile(bytes);
+  if (wrong !== undefined) return refuse(wrong);
   const kind = declared ?? kindOf(bytes);
-  return READERS[kind](bytes, kind);
+  return kind === 'text' ? openText(bytes) : openMusicXml(bytes, kind, voices);
 }
 
 /** What the content says a file is. */
@@ -54,8 +65,8 @@ export function kindOf(bytes: Uint8Array): FileKind {
   return 'text';
 }
 
-function openMusicXml(bytes: Uint8Array, kind: FileKind): Opened {
-  const read = readMusicXml(bytes);
+function openMusicXml(bytes: Uint8Array, kind: FileKind, voices: VoiceAssignment | undefined): Opened {
+  const read = readMusicXml(bytes, voices === undefined ? {} : { voices });
   if (!read.ok) return read;
   const { score, assignment, marked } = read;
   return { ok: true, kind, score, layout: assignment.layout, ...(marked ? { marked } : {}) };

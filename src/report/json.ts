@@ -49,7 +49,11 @@ export function jsonReview(file: string, review: Review): JsonReview {
     })),
     cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
     findings: shownFindings(review).map((finding) => jsonFinding(review, finding)),
-    remarks: score.remarks.map(({ message, bar }) => ({ message, ...(bar === undefined ? {} : { bar }) })),
+    remarks: score.remarks.map(({ message, bar, about }) => ({
+      message,
+      ...(bar === undefined ? {} : { bar }),
+      ...(about === undefined ? {} : { about }),
+    })),
     ...jsonStyle(review.analysis),
     summary: summarise(review),
   };

@@ -115,7 +115,16 @@ export const jsonReviewSchema = z.object({
     .array(findingSchema)
     .describe('The first hundred of each rule; `summary.byRule` counts them all.'),
   /** What the reader of the file guessed or set aside. */
-  remarks: z.array(z.object({ message: z.string(), bar: z.string().optional() })),
+  remarks: z.array(
+    z.object({
+      message: z.string(),
+      bar: z.string().optional(),
+      about: z
+        .literal('voices')
+        .optional()
+        .describe('Which voices were read was a guess, or something was left out.'),
+    }),
+  ),
   /** How like the model, measure by measure; empty where the piece is too short to tell, and then `styleNote` says so. */
   style: z.array(styleValueSchema),
   styleNote: z.string().optional(),

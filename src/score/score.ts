@@ -95,6 +95,8 @@ export interface Bar {
 /** Something the reader noticed and the person should know: a guess it made, a part it set aside. */
 export interface ReaderRemark {
   readonly message: string;
+  /** It says which voices were read and which were left out, so it is told before everything else. */
+  readonly about?: 'voices';
   readonly bar?: string;
   readonly voice?: VoiceName;
   readonly line?: number;

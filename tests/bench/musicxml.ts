@@ -1,20 +1,89 @@
 /**
- * `npm run bench:musicxml`: what becomes of each file of the public suite, and milliseconds for reading and for
- * reviewing the open chorales, apart. `-- FOLDER` takes other files.
+ * `npm run bench:musicxml`: what becomes of each file of the public suite and of the shared dialects, the largest files
+ * that the limits admit, and milliseconds for reading and for reviewing the open chorales, apart. `-- FOLDER` takes other files.
  */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
 import Table from 'cli-table3';
-import { readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
+import { markMusicXml, readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
+import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { VOICES } from '../../src/score/score.ts';
-import { CHORALES, SUITE } from '../support/musicxml.ts';
+import { readDialect } from '../support/dialects.ts';
+import { LARGEST } from '../support/largest.ts';
+import { CHORALES, SHARED, SUITE } from '../support/musicxml.ts';
 
 const folders = process.argv.slice(2);
 for (const folder of folders.length > 0 ? folders : [SUITE])
   suite(folder.endsWith('/') ? folder : `${folder}/`);
-if (folders.length === 0) chorales();
+if (folders.length === 0) {
+  dialects();
+  largest();
+  chorales();
+}
+
+/** The share of the shared dialects that is read as written; each that is not is named. */
+function dialects(): void {
+  const folder = `${SHARED}dialects/`;
+  if (!existsSync(folder)) {
+    console.log(`${folder} is absent, so no dialects are read.`);
+    return;
+  }
+  const files = readdirSync(folder).filter((file) => !file.endsWith('.json'));
+  const wrong = files
+    .map((file) => ({ file, became: readDialect(file, readFileSync(folder + file)) }))
+    .filter(({ became }) => became !== 'as written');
+  for (const { file, became } of wrong) console.log(`${file}: ${became}`);
+  console.log(`${files.length - wrong.length} of ${files.length} dialects read as written.`);
+}
+
+/** The largest files that the limits admit, each read, reviewed and marked alone. */
+function largest(): void {
+  const head = ['largest files', 'MB', 'notes judged', 'reading', 'reviewing', 'marking', 'together, s'];
+  const table = new Table({ head, style: { head: [], border: [], compact: true } });
+  let worst = 0;
+  for (const { name, xml } of LARGEST) {
+    const bytes = new TextEncoder().encode(xml());
+    const from = process.cpuUsage();
+    const reading = readMusicXml(bytes);
+    const read = seconds(from);
+    if (!reading.ok) {
+      table.push([
+        name,
+        (bytes.length / 2 ** 20).toFixed(1),
+        reading.message.slice(0, 60),
+        read.toFixed(2),
+        '',
+        '',
+        '',
+      ]);
+      continue;
+    }
+    const before = process.cpuUsage();
+    const review = reviewScore(reading.score, CHORALE);
+    const reviewed = seconds(before);
+    const then = process.cpuUsage();
+    markMusicXml(bytes, annotationsOf(review));
+    worst = Math.max(worst, read + reviewed);
+    table.push([
+      name,
+      (bytes.length / 2 ** 20).toFixed(1),
+      VOICES.reduce((sum, voice) => sum + reading.score.voices[voice].length, 0),
+      read.toFixed(2),
+      reviewed.toFixed(2),
+      seconds(then).toFixed(2),
+      (read + reviewed).toFixed(2),
+    ]);
+  }
+  console.log(table.toString());
+  console.log(`The worst takes ${worst.toFixed(2)} s of processor time to read and review.`);
+}
+
+function seconds(from: NodeJS.CpuUsage): number {
+  const { user, system } = process.cpuUsage(from);
+  return (user + system) / 1e6;
+}
 
 function scores(folder: string): string[] {
   if (!existsSync(folder)) {

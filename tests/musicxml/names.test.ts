@@ -41,15 +41,14 @@ describe('part names', () => {
     },
   );
 
-  it.each([
-    'Piano',
-    'Organ',
-    'Orgel',
-    'Basso continuo',
-    'Klavierauszug',
-    'Keyboard reduction',
-    'Figured bass',
-  ])('%s accompanies', (name) => {
+  it.each(['Piano', 'Organ', 'Orgel', 'Klavierauszug', 'Keyboard reduction'])('%s accompanies', (name) => {
     expect(readName(name)).toEqual({ voices: [], accompaniment: true, exact: false });
   });
+
+  it.each(['Basso continuo', 'Figured bass', 'Bass & Continuo', 'Organ (bass)'])(
+    '%s is a bass that accompanies',
+    (name) => {
+      expect(readName(name)).toEqual({ voices: ['B'], accompaniment: true, exact: false });
+    },
+  );
 });

@@ -1,7 +1,8 @@
 /** Files dropped, chosen or pasted, as work for the shelf. */
 
 import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
-import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
+import { fromTheTop } from '../../src/brief/open-brief.ts';
+import { type FoundLine, readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { hasHeader } from '../../src/notation/index.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
 import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
@@ -30,7 +31,9 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
     const text = new TextDecoder().decode(bytes);
     if (looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
   }
-  const { message, line, column } = opened;
+  const { message, line, column, lines } = opened;
+  const guessed = lines === undefined ? undefined : withLinesInOrder(bytes, name, lines, message);
+  if (guessed !== undefined) return guessed;
   const where =
     line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
   return refuse(`${name}${where}: ${message}`);
@@ -43,6 +46,25 @@ const MOST_KEPT = 1024 * 1024;
 function sourceOf(bytes: Uint8Array, name: string): Partial<Particulars> {
   const read = readMusicXml(bytes);
   return read.ok && bytes.length <= MOST_KEPT ? { source: { name, bytes, assignment: read.assignment } } : {};
+}
+
+/** A file whose voices can't be told is opened with its upper lines; the form beside it says why, and changes that. */
+function withLinesInOrder(
+  bytes: Uint8Array,
+  name: string,
+  lines: readonly FoundLine[],
+  why: string,
+): Taken | undefined {
+  const voices = fromTheTop(lines);
+  if (voices === undefined || bytes.length > MOST_KEPT) return undefined;
+  const read = readMusicXml(bytes, { voices });
+  if (!read.ok) return undefined;
+  const how = `${why} Choose below which line sings which voice.`;
+  return {
+    ok: true,
+    work: named(workFromScore(read.score), name),
+    particulars: { source: { name, bytes, assignment: { ...read.assignment, guessed: true, how } } },
+  };
 }
 
 /** The file read again with its lines given out to the voices as a person wishes. */

@@ -1,5 +1,6 @@
 /** What belongs to the exercise besides its music: locks, notes, the brief, the file it came from. Pure functions. */
-import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { asGiven, onlyGiven, printBrief } from '../../src/brief/brief.ts';
+import { byVoice, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { say } from './notice.ts';
 import type { Caret, PageState, Particulars, Source } from './page.ts';
 import { changed, type Work } from './work.ts';
@@ -31,7 +32,19 @@ export function askGiven(state: PageState): PageState {
 
 /** Locks the given voices and takes the caret to where writing begins. */
 export function answerGiven(state: PageState, given: readonly VoiceName[]): PageState {
-  return startWriting({ ...withParticulars(state, { locked: given }), asking: false });
+  const brief = briefFromFile(state, given);
+  const particulars = { locked: given, ...(brief === undefined ? {} : { brief }) };
+  return startWriting({ ...withParticulars(state, particulars), asking: false });
+}
+
+/** What was given in a file, kept as its brief, so that the last check can say whether it was left alone. */
+function briefFromFile({ exercise, history }: PageState, given: readonly VoiceName[]): string | undefined {
+  if (exercise.source === undefined || exercise.brief !== '' || given.length === 0) return undefined;
+  const score = onlyGiven(
+    asGiven(history.now.score),
+    byVoice((voice) => given.includes(voice)),
+  );
+  return printBrief({ score, task: '', profile: 'chorale' });
 }
 
 /** The caret goes to the first empty place of the voice to write. */
