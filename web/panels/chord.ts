@@ -1,5 +1,6 @@
 /** The chord at the caret: its notes, what it does in the key, and how each voice's note belongs. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { capitalised } from '../../src/english/words.ts';
 import type { Chord } from '../../src/harmony/analysis.ts';
 import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions/moments.ts';
 import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
@@ -29,8 +30,8 @@ export function chordPanel(panel: Panel): TemplateResult {
       <span class="numeral">${chordLabel(chord, settings.labels, barAt(review.score, chord.at).key.fifths) || numeral(chord.roman, chord.key)}</span>
       <span>in ${printKey(chord.key)}</span>
     </h2>
-    <p class="chord-function">${capital(functionOf(chord))}.</p>
-    <p>${capital(printPlace(placeAt(review.score, chord.at)))}. Its notes: ${notesOf(chord)}.</p>
+    <p class="chord-function">${capitalised(functionOf(chord))}.</p>
+    <p>${capitalised(printPlace(placeAt(review.score, chord.at)))}. Its notes: ${notesOf(chord)}.</p>
     <table class="belonging">
       <caption>
         What each voice has at the caret
@@ -104,8 +105,4 @@ function belonging(
   const resolution =
     ornament.resolution === undefined ? '' : `, resolving to ${printPitch(ornament.resolution.pitch)}`;
   return `dissonant: ${ornamentWords(ornament.kind)}${figures}${resolution}`;
-}
-
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 }

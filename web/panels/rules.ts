@@ -1,5 +1,6 @@
 /** The rule browser: what each rule says and why, with a wrong and a right example engraved. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { capitalised } from '../../src/english/words.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
@@ -28,7 +29,7 @@ export function rulesView({ state }: Panel): TemplateResult {
 function familyList(family: string, chosen: Rule | undefined): TemplateResult | typeof nothing {
   const rules = RULES.filter((rule) => rule.family === family);
   if (rules.length === 0) return nothing;
-  return html`<h2>${family.charAt(0).toUpperCase()}${family.slice(1)}</h2>
+  return html`<h2>${capitalised(family)}</h2>
     <ul>
       ${rules.map(
         (rule) =>

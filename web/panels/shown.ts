@@ -1,5 +1,6 @@
 /** What is shown on the stave, and how. */
 import { html, type TemplateResult } from 'lit';
+import { capitalised } from '../../src/english/words.ts';
 import { LABEL_STYLES, type LabelStyle } from '../../src/harmony/words/labels.ts';
 import { FAMILIES, type Family } from '../../src/rules/rule.ts';
 import type { Settings, Shown } from '../state/page.ts';
@@ -118,5 +119,5 @@ function radio(
 }
 
 function sentenceCase(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalised(words);
 }

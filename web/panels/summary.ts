@@ -1,5 +1,6 @@
 /** What the exercise shows, in sentences: strong points first, then what to work on. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { capitalised } from '../../src/english/words.ts';
 import { cadencesByBar } from '../../src/report/chords.ts';
 import { strengthsOf } from '../../src/report/strengths.ts';
 import { summarise } from '../../src/report/summary.ts';
@@ -40,7 +41,7 @@ export function summaryPanel(panel: Panel): TemplateResult {
         ? nothing
         : html`<h2>Cadences</h2>
             <ul class="points">
-              ${cadences.map((cadence) => html`<li>${cadence.charAt(0).toUpperCase()}${cadence.slice(1)}</li>`)}
+              ${cadences.map((cadence) => html`<li>${capitalised(cadence)}</li>`)}
             </ul>`
     }
     <h2>In all</h2>
