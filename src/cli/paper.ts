@@ -1,17 +1,18 @@
 /** A review as a person reads it in a terminal: findings by bar, chords and cadences, a summary. 80 columns. */
 import Table from 'cli-table3';
 import pc from 'picocolors';
-import { counted, listed } from '../english/words.ts';
+import { capitalised, counted } from '../english/words.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
 import { printVoices } from '../report/sentences.ts';
-import { summarise } from '../report/summary.ts';
+import { leftOut, summarise } from '../report/summary.ts';
 import { wrap } from '../report/wrap.ts';
+import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
 import type { Finding, Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
-import { barAt, placeIn, printBeat } from '../score/place.ts';
+import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { plain } from './plain.ts';
 
 const WIDTH = 80;
@@ -45,44 +46,54 @@ export function printReview(file: string, review: Review, labels: LabelStyle): s
     about,
     '',
     ...voicesRead(review),
-    ...findingsByBar(review),
+    ...summary(review),
+    '',
+    ...markList(review),
     ...readerRemarks(review),
     ...chordTable(review, labels),
-    '',
-    ...summary(review),
     '',
   ].join('\n');
 }
 
-function findingsByBar(review: Review): string[] {
-  const lines: string[] = [];
-  const explained = new Set<string>();
-  let barIndex = -1;
-  for (const [index, finding] of review.findings.entries()) {
-    const bar = barAt(review.score, finding.from);
-    if (bar.index !== barIndex) {
-      lines.push(colour.underline(`Bar ${bar.number}`));
-      barIndex = bar.index;
-    }
-    lines.push(...printFinding(review, finding, index + 1, explained.has(finding.rule.id)));
-    explained.add(finding.rule.id);
-  }
-  if (lines.length > 0) lines.push('');
-  return lines;
+/** The marks in their order: what costs most first, remarks last, then what is still to be written. */
+function markList(review: Review): string[] {
+  const marks = marksOf(review.findings);
+  const remarks = marks.filter(({ severity }) => severity === 'remark');
+  const others = marks.filter(({ severity }) => severity !== 'remark');
+  const unwritten = review.findings.filter(isUnwritten).map(({ message }) => message);
+  const first = firstToMend(marks);
+  return [
+    ...(first.length === 0 ? [] : [colour.underline('First to mend')]),
+    ...first.flatMap((mark) => [...printMark(review, mark), '']),
+    ...(first.length === 0 ? [] : [colour.underline('After that')]),
+    ...others.slice(first.length).flatMap((mark) => [...printMark(review, mark), '']),
+    ...(remarks.length === 0
+      ? []
+      : ['Remarks', ...remarks.flatMap((mark) => printRemarks(review, mark)), '']),
+    ...(unwritten.length === 0
+      ? []
+      : ['Still to be written', ...unwritten.flatMap((message) => wrap(message, WIDTH, '  ')), '']),
+  ];
 }
 
-/**
- * Numbered as in a marked file. The reason a rule gives is printed the first time it speaks, not at each of ten places.
- */
-function printFinding(review: Review, finding: Finding, number: number, explained: boolean): string[] {
-  const { rule, severity, voices } = finding;
-  const beat = printBeat(placeIn(barAt(review.score, finding.from), finding.from));
-  const who = voices.length === 0 ? '' : ` – ${printVoices(voices)}`;
+/** `1  Fault: parallel octaves`, each place beneath it with its hint, and what follows from it. */
+function printMark(review: Review, { number, severity, slips }: Mark): string[] {
+  const { rule } = slips[0].finding;
+  const times = slips.length === 1 ? '' : `, ${slips.length} times`;
   return [
-    `  ${number}  beat ${beat}: ${PAINT[severity](severity)}, ${rule.name.toLowerCase()}${who} [${rule.id}]`,
-    ...wrap(finding.message, WIDTH, '    '),
-    ...(explained || severity === 'remark' ? [] : wrap(`Why: ${rule.why}`, WIDTH, '    ')),
-    ...(severity === 'remark' ? [] : wrap(`Hint: ${finding.hint ?? rule.hints[0]}`, WIDTH, '    ')),
+    `${String(number).padStart(2)}  ${PAINT[severity](`${capitalised(severity)}: ${rule.name.toLowerCase()}`)}${times}`,
+    ...slips.flatMap((slip) => [
+      ...wrap(told(review, slip.finding), WIDTH, '    '),
+      ...wrap(`Hint: ${slip.finding.hint ?? rule.hints[0]}`, WIDTH, '      '),
+      ...slip.follows.flatMap((finding) =>
+        wrap(
+          `Follows from it: ${rule === finding.rule ? 'again, ' : `${finding.rule.name.toLowerCase()}, `}${told(review, finding)}`,
+          WIDTH,
+          '      ',
+        ),
+      ),
+    ]),
+    ...wrap(`Why: ${rule.why}`, WIDTH, '    '),
   ];
 }
 
@@ -98,6 +109,22 @@ function voicesRead({ score }: Review): string[] {
     ...wrap('If that is wrong, say which line is which with --voices S=1,A=2,T=3,B=4.', WIDTH, '  '),
     '',
   ];
+}
+
+function printRemarks(review: Review, { number, slips }: Mark): string[] {
+  const [{ finding }] = slips;
+  return [
+    `${String(number).padStart(2)}  ${PAINT.remark(finding.rule.name)}`,
+    ...slips.flatMap((slip) =>
+      [slip.finding, ...slip.follows].flatMap((each) => wrap(told(review, each), WIDTH, '    ')),
+    ),
+  ];
+}
+
+/** `bar 3, beat 2, tenor and bass: …` */
+function told(review: Review, { from, voices, message }: Finding): string {
+  const who = voices.length === 0 ? '' : `, ${printVoices(voices)}`;
+  return `${printPlace(placeAt(review.score, from))}${who}: ${message}`;
 }
 
 function readerRemarks(review: Review): string[] {
@@ -137,10 +164,10 @@ function chordTable(review: Review, labels: LabelStyle): string[] {
 }
 
 function summary(review: Review): string[] {
-  const { sentence, switchedOff, profile } = summarise(review);
+  const { sentence, profile } = summarise(review);
   const off =
-    switchedOff.length === 0
+    review.switchedOff.length === 0
       ? []
-      : wrap(`The profile “${profile}” does not look at: ${listed(switchedOff)}.`, WIDTH);
+      : wrap(`The profile “${profile}” does not look at: ${leftOut(review)}.`, WIDTH);
   return [...wrap(sentence, WIDTH), ...off];
 }

@@ -1,8 +1,9 @@
 /** What a review writes into a score that is handed back: numbered, coloured findings, numerals, keys and cadences. */
-import { capitalised } from '../english/words.ts';
+import { capitalised, listed } from '../english/words.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from '../musicxml/index.ts';
+import { marksOf } from '../review/marks.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { type Severity, severityRank } from '../rules/rule.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
@@ -14,20 +15,23 @@ const COLOURS: Readonly<Record<Severity, string>> = { fault: '#B3261E', query: '
 export type Marked = Pick<Finding, 'severity' | 'voices' | 'from' | 'tones'> & {
   /** What the list over the score says of it, after its number and place. */
   readonly sentence: string;
+  /** Where it has one of its own; else they are numbered as they come. */
+  readonly number?: number;
 };
 
-/** The review's own findings, in its order. */
+/** The review's own marks, in its order, numbered as everywhere; what follows from one is told with it. */
 export function markedFindings(review: Review): Marked[] {
-  return review.findings.map(({ severity, voices, from, tones, rule, message }) => ({
-    severity,
-    voices,
-    from,
-    tones,
-    sentence: `${severity}, ${rule.name.toLowerCase()}. ${message}`,
-  }));
+  return marksOf(review.findings).flatMap(({ number, slips }) =>
+    slips.map(({ finding: { severity, voices, from, tones, rule, message }, follows }) => {
+      const names = [...new Set(follows.map((each) => each.rule.name.toLowerCase()))];
+      const more = names.length === 0 ? '' : ` From it: ${listed(names)}.`;
+      const said = `${severity}, ${rule.name.toLowerCase()}. ${message}${more}`;
+      return { number, severity, voices, from, tones, sentence: said };
+    }),
+  );
 }
 
-/** `marks` are numbered from 1 in the order given, as in the list that goes with the score. */
+/** `marks` are numbered as in the list that goes with the score. */
 export function annotationsOf(
   review: Review,
   labels: LabelStyle = 'figures',
@@ -62,18 +66,18 @@ function noteheads(marks: readonly Marked[]): NoteheadMark[] {
   return [...gravest.values()].map(({ mark }) => mark);
 }
 
-function numberOf({ severity, voices, from }: Marked, index: number): NumberMark {
+function numberOf({ severity, voices, from, number }: Marked, index: number): NumberMark {
   return {
     at: from,
     voice: voices[0] ?? 'S',
-    text: String(index + 1),
+    text: String(number ?? index + 1),
     colour: COLOURS[severity],
     bold: severity === 'fault',
   };
 }
 
-function sentenceOf(score: Score, { from, sentence }: Marked, index: number): string {
-  return `${index + 1}  ${capitalised(printPlace(placeAt(score, from)))}: ${sentence}`;
+function sentenceOf(score: Score, { from, sentence, number }: Marked, index: number): string {
+  return `${number ?? index + 1}  ${capitalised(printPlace(placeAt(score, from)))}: ${sentence}`;
 }
 
 /** Each key where it begins, each cadence where it arrives, in one row. */

@@ -48,7 +48,7 @@ export function jsonReview(file: string, review: Review): JsonReview {
       end,
     })),
     cadences: analysis.cadences.map((cadence) => jsonCadence(review, cadence)),
-    findings: shownFindings(review).map((finding) => jsonFinding(review, finding)),
+    findings: jsonFindings(review),
     remarks: score.remarks.map(({ message, bar, about }) => ({
       message,
       ...(bar === undefined ? {} : { bar }),
@@ -139,11 +139,29 @@ function jsonCadence(review: Review, cadence: Cadence): JsonCadence {
   };
 }
 
-export function jsonFinding(review: Review, finding: Finding): JsonFinding {
+/** The findings in the review's order, numbered from 1. */
+export function jsonFindings(review: Review): JsonFinding[] {
+  const shown = shownFindings(review);
+  const numbers = new Map(shown.map(({ id }, index) => [id, index + 1]));
+  return shown.map((finding, index) => {
+    const because = finding.because === undefined ? undefined : numbers.get(finding.because);
+    return jsonFinding(review, finding, index + 1, because);
+  });
+}
+
+function jsonFinding(
+  review: Review,
+  finding: Finding,
+  number: number,
+  because: number | undefined,
+): JsonFinding {
   const { rule } = finding;
   const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
   return {
     id: finding.id,
+    number,
+    ...(because === undefined ? {} : { because }),
+    ...(finding.mark === undefined ? {} : { mark: finding.mark }),
     rule: rule.id,
     name: rule.name,
     family: rule.family,

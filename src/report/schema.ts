@@ -59,6 +59,21 @@ export const cadenceSchema = z.object({
 
 export const findingSchema = z.object({
   id: z.string(),
+  number: z.number().int().positive().optional().describe('Its place in the list of findings, from 1.'),
+  because: z
+    .number()
+    .int()
+    .positive()
+    .optional()
+    .describe('The number of the finding it follows from: what mends that one mends this one too.'),
+  mark: z
+    .number()
+    .int()
+    .positive()
+    .optional()
+    .describe(
+      'The number it has in the printed list and on the stave: repeated slips of one kind share one, and so does what follows from them. None where the music is still to be written.',
+    ),
   rule: z.string(),
   name: z.string(),
   family: z.enum(FAMILIES),
@@ -92,6 +107,12 @@ export const summarySchema = z.object({
   faults: z.number().int().min(0),
   queries: z.number().int().min(0),
   remarks: z.number().int().min(0),
+  slips: z
+    .number()
+    .int()
+    .min(0)
+    .optional()
+    .describe('How many slips the faults and queries come from: those that follow from no other finding.'),
   /** How often each rule spoke, by rule id; rules that said nothing are left out. */
   byRule: z.record(z.string(), z.number().int().positive()),
   unwritten: z.number().min(0).describe('Crotchets still to be written, added over the four voices.'),
@@ -113,7 +134,9 @@ export const jsonReviewSchema = z.object({
   cadences: z.array(cadenceSchema),
   findings: z
     .array(findingSchema)
-    .describe('The first hundred of each rule; `summary.byRule` counts them all.'),
+    .describe(
+      'What costs most first; what follows from a finding stands after it. The first hundred of each rule; `summary.byRule` counts them all.',
+    ),
   /** What the reader of the file guessed or set aside. */
   remarks: z.array(
     z.object({

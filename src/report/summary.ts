@@ -1,7 +1,8 @@
 /** What a review comes to: counts, what was not looked at, and one sentence. */
-
-import { listed } from '../english/words.ts';
+import { counted, listed } from '../english/words.ts';
+import { isUnwritten, slipsAmong } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
+import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
 import { barAt } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
@@ -17,15 +18,18 @@ export function summarise(review: Review): JsonReview['summary'] {
     byRule[rule.id] = (byRule[rule.id] ?? 0) + 1;
   }
   const unwritten = crotchets(unwrittenTicks(review));
+  const slips = slipsAmong(review.findings);
+  const noted = review.findings.filter((finding) => finding.severity === 'remark' && !isUnwritten(finding));
   return {
     profile: review.profile.name,
     faults: bySeverity.fault,
     queries: bySeverity.query,
     remarks: bySeverity.remark,
+    slips,
     byRule,
     unwritten,
     switchedOff: [...review.switchedOff],
-    sentence: sentence(bySeverity, unwritten) + inferredEnds(review),
+    sentence: sentence({ ...bySeverity, remark: noted.length }, slips, unwritten) + inferredEnds(review),
   };
 }
 
@@ -44,18 +48,30 @@ function inferredEnds({ analysis, score }: Review): string {
   return ` Where no pause is marked, phrases were taken to end in ${where}.`;
 }
 
-function sentence(counts: Readonly<Record<Severity, number>>, unwritten: number): string {
+/** `3 faults and 1 query worth a second look, from 2 slips; 4 remarks.` What is to be written is no remark. */
+function sentence(counts: Readonly<Record<Severity, number>>, slips: number, unwritten: number): string {
   const { fault, query, remark } = counts;
-  const unfinished =
-    unwritten > 0
-      ? ` ${unwritten === 1 ? 'One crotchet is' : `${Number(unwritten.toFixed(2))} crotchets are`} still to be written.`
-      : '';
+  const unfinished = unwritten > 0 ? ` ${stillToWrite(unwritten)}` : '';
   if (fault + query + remark === 0) return `Nothing to mend was found.${unfinished}`;
-  if (fault === 0 && query === 0) return `Nothing at fault; ${count(remark, 'remark')}.${unfinished}`;
-  const parts = [
+  if (fault + query === 0) return `Nothing at fault; ${count(remark, 'remark')}.${unfinished}`;
+  const mends = [
     fault > 0 ? count(fault, 'fault') : '',
     query > 0 ? `${count(query, 'query')} worth a second look` : '',
-    remark > 0 ? count(remark, 'remark') : '',
   ].filter((part) => part !== '');
-  return `${fault === 0 ? 'Nothing at fault; ' : ''}${listed(parts)}.${unfinished}`;
+  const from = slips < fault + query ? `, from ${counted(slips, 'slip')}` : '';
+  const remarks = remark > 0 ? `; ${count(remark, 'remark')}` : '';
+  return `${fault === 0 ? 'Nothing at fault; ' : ''}${listed(mends)}${from}${remarks}.${unfinished}`;
+}
+
+/** `One crotchet is still to be written.` */
+export function stillToWrite(unwritten: number): string {
+  return unwritten === 1
+    ? 'One crotchet is still to be written.'
+    : `${Number(unwritten.toFixed(2))} crotchets are still to be written.`;
+}
+
+/** Names of the rules that the profile leaves out, as they stand in a sentence. */
+export function leftOut({ switchedOff }: Pick<Review, 'switchedOff'>): string {
+  const off = new Set(switchedOff);
+  return listed(RULES.filter(({ id }) => off.has(id)).map(({ name }) => name.toLowerCase()));
 }

@@ -89,7 +89,7 @@ export function toWorkOn(review: Review, most = MOST): ToWorkOn[] {
     ({ rule, severity }) => ({ rule: rule.id, family: rule.family, severity, agreed: false }),
     most,
   ).map((findings) => {
-    const { rule, from, message } = findings[0]!;
+    const { rule, from, message } = findings.reduce((a, b) => (b.from < a.from ? b : a));
     const times = findings.length === 1 ? '' : `, ${findings.length} times`;
     return {
       rule,

@@ -5,6 +5,7 @@ import { barAt } from '../score/place.ts';
 import type { Score } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
+import { inOrderOfMarks } from './marks.ts';
 import { type Finding, reviewScore } from './review.ts';
 
 export interface NearFindings {
@@ -53,7 +54,8 @@ export function reviewNear(score: Score, profile: Profile, at: Ticks): NearFindi
     .findings.filter((f) => f.from + shift >= from && f.from + shift < until)
     .map((f) => ({
       ...f,
-      id: f.id.replace(/@(\d+)/, (_, ticks) => `@${Number(ticks) + shift}`),
+      id: moveId(f.id, shift),
+      ...(f.because === undefined ? {} : { because: moveId(f.because, shift) }),
       from: f.from + shift,
       until: f.until + shift,
       tones: f.tones.map(whole),
@@ -61,9 +63,17 @@ export function reviewNear(score: Score, profile: Profile, at: Ticks): NearFindi
   return { from, until, findings };
 }
 
-/** A review's findings with those near the caret taken from a newer look at that place. */
+function moveId(id: string, shift: Ticks): string {
+  return id.replace(/@(\d+)/, (_, ticks) => `@${Number(ticks) + shift}`);
+}
+
+/** A review's findings with those near the caret taken from a newer look at that place, numbered anew. */
 export function withNear(findings: readonly Finding[], near: NearFindings): Finding[] {
-  return [...findings.filter((f) => f.from < near.from || f.from >= near.until), ...near.findings].sort(
-    (a, b) => a.from - b.from,
+  const all = [...findings.filter((f) => f.from < near.from || f.from >= near.until), ...near.findings];
+  const ids = new Set(all.map(({ id }) => id));
+  return inOrderOfMarks(
+    all.map(({ because, ...finding }) =>
+      because !== undefined && ids.has(because) ? { ...finding, because } : finding,
+    ),
   );
 }

@@ -14,19 +14,25 @@ import {
 } from '../rules/rule.ts';
 import type { Score } from '../score/score.ts';
 import { asWritten, textureOf } from '../score/texture.ts';
+import { inOrderOfMarks } from './marks.ts';
+import { withCauses } from './slips.ts';
 
 export interface Finding extends Occurrence {
   /** Stable within one review and, where the music there has not changed, from one review to the next. */
   readonly id: string;
   readonly rule: Rule;
   readonly severity: Severity;
+  /** Id of the finding this one follows from: what mends that one mends this. That one follows from nothing. */
+  readonly because?: string;
+  /** Number of the mark it is told under, from 1; none where the music is still to be written. */
+  readonly mark?: number;
 }
 
 export interface Review {
   readonly score: Score;
   readonly analysis: Analysis;
   readonly profile: Profile;
-  /** By time, then severity, then the order of the rules. */
+  /** As they are told: see `marks.ts`. */
   readonly findings: readonly Finding[];
   /** Ids of the rules the profile switched off: told in every summary, never silently. */
   readonly switchedOff: readonly string[];
@@ -40,39 +46,29 @@ export function reviewScore(score: Score, profile: Profile): Review {
 /** Runs every rule the profile leaves on over an analysis that is already there. Pure. */
 export function reviewAnalysis(analysis: Analysis, profile: Profile): Review {
   const { score } = analysis.texture;
-  const findings: (Finding & { order: number })[] = [];
+  const findings: Finding[] = [];
   const switchedOff: string[] = [];
-  for (const [order, rule] of RULES.entries()) {
+  const met = new Map<string, number>();
+  for (const rule of RULES) {
     const setting = profile.rules[rule.id];
     if (setting?.severity === 'off') {
       switchedOff.push(rule.id);
       continue;
     }
     for (const occurrence of occurrencesOf(rule, analysis, profile)) {
+      const id = findingId(rule, occurrence);
+      const nth = (met.get(id) ?? 0) + 1;
+      met.set(id, nth);
       findings.push({
         ...occurrence,
         tones: occurrence.tones.map(asWritten),
-        id: findingId(rule, occurrence),
+        id: nth === 1 ? id : `${id}#${nth}`,
         rule,
         severity: settledSeverity(rule, occurrence, setting?.severity),
-        order,
       });
     }
   }
-  findings.sort(
-    (a, b) =>
-      a.from - b.from ||
-      severityRank(a.severity) - severityRank(b.severity) ||
-      a.order - b.order ||
-      (a.id < b.id ? -1 : 1),
-  );
-  return {
-    score,
-    analysis,
-    profile,
-    findings: findings.map(({ order: _order, ...finding }) => finding),
-    switchedOff,
-  };
+  return { score, analysis, profile, findings: inOrderOfMarks(withCauses(findings)), switchedOff };
 }
 
 /** What one rule finds, with the parameters the profile sets. */

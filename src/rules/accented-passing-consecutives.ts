@@ -19,6 +19,7 @@ export const accentedPassingConsecutives = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

@@ -38,6 +38,7 @@ export const accidentalSlip = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'remark',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

@@ -21,6 +21,7 @@ export const anticipatedResolution = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
   severity: 'fault',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

@@ -19,6 +19,7 @@ export const augmentedLeap = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

@@ -18,6 +18,7 @@ export const augmentedStep = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

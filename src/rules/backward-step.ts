@@ -19,6 +19,7 @@ export const backwardStep = defineRule({
   ],
   source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
   severity: 'query',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

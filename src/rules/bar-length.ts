@@ -18,6 +18,7 @@ export const barLength = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'fault',
+  weight: 10,
   parameters: {},
   examples: {
     wrong: [

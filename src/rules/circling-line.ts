@@ -17,6 +17,7 @@ export const circlingLine = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'remark',
+  weight: 2,
   parameters: {
     notes: range(8, [5, 32], 'How many notes in a row within the compass of a third are called circling.'),
     returns: range(4, [2, 16], 'How many times at least the line has come to one of its notes.'),

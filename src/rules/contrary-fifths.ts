@@ -16,6 +16,7 @@ export const contraryFifths = defineRule({
   source:
     'Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory); the chorales have them between inner voices now and then',
   severity: 'fault',
+  weight: 5,
   parameters: CONTRARY_PARAMETERS,
   examples: {
     wrong: [

@@ -15,6 +15,7 @@ export const contraryOctaves = defineRule({
   ],
   source: 'Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory)',
   severity: 'fault',
+  weight: 6,
   parameters: CONTRARY_PARAMETERS,
   examples: {
     wrong: [

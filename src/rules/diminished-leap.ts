@@ -22,6 +22,7 @@ export const diminishedLeap = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'query',
+  weight: 2,
   parameters: {},
   examples: {
     wrong: [

@@ -26,6 +26,7 @@ export const doubledDiminishedRoot = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on triads in first inversion (from memory)',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

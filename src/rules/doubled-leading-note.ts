@@ -24,6 +24,7 @@ export const doubledLeadingNote = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on the dominant and on doubling (from memory)',
   severity: 'fault',
+  weight: 7,
   parameters: {},
   examples: {
     wrong: [

@@ -20,6 +20,7 @@ export const doubledSeventh = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on the dominant seventh (from memory)',
   severity: 'fault',
+  weight: 8,
   parameters: {},
   examples: {
     wrong: [

@@ -23,6 +23,7 @@ export const doubledThird = defineRule({
   ],
   source: 'A. Butterworth, Harmony in Practice, on doubling (from memory)',
   severity: 'query',
+  weight: 2,
   parameters: {},
   examples: {
     wrong: [

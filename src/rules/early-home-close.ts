@@ -21,6 +21,7 @@ export const earlyHomeClose = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

@@ -18,6 +18,7 @@ export const emptyBeat = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

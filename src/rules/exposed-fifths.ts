@@ -15,6 +15,7 @@ export const exposedFifths = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
   severity: 'query',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

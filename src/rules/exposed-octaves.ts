@@ -14,6 +14,7 @@ export const exposedOctaves = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

@@ -24,6 +24,7 @@ export const falseRelation = defineRule({
   source:
     'Piston, Harmony, on cross relation (from memory); the chorales allow it where the first of the two voices moves on by step',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

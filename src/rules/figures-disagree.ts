@@ -21,6 +21,7 @@ export const figuresDisagree = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 6,
   parameters: {},
   examples: {
     wrong: [

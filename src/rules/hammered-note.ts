@@ -17,6 +17,7 @@ export const hammeredNote = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 2,
   parameters: {
     remarkable: range(5, [2, 32], 'How many times a note is struck in a row to be worth a remark.'),
     most: range(6, [2, 32], 'How many times a note may be struck in a row before it is worth a query.'),

@@ -23,6 +23,7 @@ export const harmonyHeldOver = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on harmonic rhythm (from memory)',
   severity: 'query',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

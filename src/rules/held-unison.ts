@@ -20,6 +20,7 @@ export const heldUnison = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 3,
   parameters: {
     longest: range(
       2,

@@ -18,6 +18,7 @@ export const incompleteLastChord = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'remark',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

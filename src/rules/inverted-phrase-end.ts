@@ -24,6 +24,7 @@ export const invertedPhraseEnd = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

@@ -20,6 +20,7 @@ export const mediantOutOfPlace = defineRule({
   ],
   source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
   severity: 'query',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

@@ -27,6 +27,7 @@ export const minorScaleDegrees = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on the minor mode (from memory)',
   severity: 'query',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

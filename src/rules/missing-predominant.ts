@@ -21,6 +21,7 @@ export const missingPredominant = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on chords that lead to V (from memory)',
   severity: 'remark',
+  weight: 2,
   parameters: {},
   examples: {
     wrong: [

@@ -25,6 +25,7 @@ export const missingRoot = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 7,
   parameters: {},
   examples: {
     wrong: [

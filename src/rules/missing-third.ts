@@ -25,6 +25,7 @@ export const missingThird = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on triads in four parts (from memory)',
   severity: 'fault',
+  weight: 7,
   parameters: {},
   examples: {
     wrong: [

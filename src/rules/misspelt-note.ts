@@ -25,6 +25,7 @@ export const misspeltNote = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

@@ -20,6 +20,7 @@ export const noCadence = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 8,
   parameters: {},
   examples: {
     wrong: [

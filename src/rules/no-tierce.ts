@@ -20,6 +20,7 @@ export const noTierce = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'remark',
+  weight: 1,
   parameters: {},
   examples: {
     wrong: [

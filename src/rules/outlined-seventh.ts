@@ -19,6 +19,7 @@ export const outlinedSeventh = defineRule({
   ],
   source: 'Jeppesen, Counterpoint, on leaps in one direction (from memory); common practice in four parts',
   severity: 'query',
+  weight: 2,
   parameters: {},
   examples: {
     wrong: [

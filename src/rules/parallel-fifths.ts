@@ -15,6 +15,7 @@ export const parallelFifths = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
+  weight: 9,
   parameters: PARALLEL_PARAMETERS,
   examples: {
     wrong: [

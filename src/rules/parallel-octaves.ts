@@ -16,6 +16,7 @@ export const parallelOctaves = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
+  weight: 9,
   parameters: OCTAVE_PARAMETERS,
   examples: {
     wrong: [

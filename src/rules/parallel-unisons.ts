@@ -15,6 +15,7 @@ export const parallelUnisons = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
+  weight: 8,
   parameters: OCTAVE_PARAMETERS,
   examples: {
     wrong: [

@@ -19,6 +19,7 @@ export const partialFermata = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 1,
   parameters: {},
   examples: {
     wrong: [

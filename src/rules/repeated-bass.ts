@@ -19,6 +19,7 @@ export const repeatedBass = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

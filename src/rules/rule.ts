@@ -113,6 +113,11 @@ export interface Rule<P extends Parameters = Parameters> {
   /** A published source with chapter where known, or "common practice, no source"; says when it is from memory. */
   readonly source: string;
   readonly severity: Severity;
+  /**
+   * How much it takes from the music beside other rules of its severity, 1 to 10: what ought to be mended first, because
+   * it is heard most or because the rest hangs on it. A teacher's order; common practice, no source.
+   */
+  readonly weight: number;
   readonly parameters: P;
   readonly examples: { readonly wrong: readonly Example[]; readonly right: readonly Example[] };
   /** Pure: the same analysis gives the same occurrences, in order of time. */

@@ -19,6 +19,7 @@ export const seventhLeap = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

@@ -26,6 +26,7 @@ export const straySixFour = defineRule({
   ],
   source: 'Kostka and Payne, Tonal Harmony, chapter on triads in second inversion (from memory)',
   severity: 'fault',
+  weight: 8,
   parameters: {},
   examples: {
     wrong: [

@@ -21,6 +21,7 @@ export const submediantOutOfPlace = defineRule({
   ],
   source: 'W. Piston, Harmony, table of usual root progressions (from memory)',
   severity: 'remark',
+  weight: 3,
   parameters: {},
   examples: {
     wrong: [

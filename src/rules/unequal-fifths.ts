@@ -22,6 +22,7 @@ export const unequalFifths = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on unequal fifths (from memory)',
   severity: 'query',
+  weight: 3,
   parameters: {
     withBass: choice('fault', SEVERITIES, 'How seriously to take it when one of the two voices is the bass.'),
   },

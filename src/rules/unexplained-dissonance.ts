@@ -27,6 +27,7 @@ export const unexplainedDissonance = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
   severity: 'fault',
+  weight: 7,
   parameters: {},
   examples: {
     wrong: [

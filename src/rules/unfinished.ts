@@ -18,6 +18,7 @@ export const unfinished = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'query',
+  weight: 1,
   parameters: {},
   examples: {
     wrong: [

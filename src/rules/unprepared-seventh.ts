@@ -27,6 +27,7 @@ export const unpreparedSeventh = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on secondary seventh chords (from memory)',
   severity: 'fault',
+  weight: 4,
   parameters: {},
   examples: {
     wrong: [

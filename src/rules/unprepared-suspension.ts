@@ -31,6 +31,7 @@ export const unpreparedSuspension = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
   severity: 'fault',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

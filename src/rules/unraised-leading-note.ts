@@ -24,6 +24,7 @@ export const unraisedLeadingNote = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on the minor mode (from memory)',
   severity: 'fault',
+  weight: 10,
   parameters: {},
   examples: {
     wrong: [

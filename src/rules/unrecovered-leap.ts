@@ -19,6 +19,7 @@ export const unrecoveredLeap = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic motion (from memory)',
   severity: 'query',
+  weight: 2,
   parameters: {
     smallest: range(
       6,

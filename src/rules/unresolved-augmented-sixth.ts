@@ -22,6 +22,7 @@ export const unresolvedAugmentedSixth = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on augmented sixth chords (from memory)',
   severity: 'fault',
+  weight: 6,
   parameters: {},
   examples: {
     wrong: [

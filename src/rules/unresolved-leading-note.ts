@@ -30,6 +30,7 @@ export const unresolvedLeadingNote = defineRule({
   ],
   source: 'A. Butterworth, Harmony in Practice, on the dominant chord (from memory)',
   severity: 'fault',
+  weight: 6,
   parameters: {},
   examples: {
     wrong: [

@@ -34,6 +34,7 @@ export const unresolvedSeventh = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on the dominant seventh (from memory)',
   severity: 'fault',
+  weight: 7,
   parameters: {},
   examples: {
     wrong: [

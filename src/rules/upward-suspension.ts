@@ -30,6 +30,7 @@ export const upwardSuspension = defineRule({
   ],
   source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
   severity: 'query',
+  weight: 5,
   parameters: {},
   examples: {
     wrong: [

@@ -21,6 +21,7 @@ export const voiceOverlap = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on overlap (from memory)',
   severity: 'query',
+  weight: 3,
   parameters: {
     slight: range(
       4,

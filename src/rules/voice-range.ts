@@ -25,6 +25,7 @@ export const voiceRange = defineRule({
   source:
     'Aldwell and Schachter, Harmony and Voice Leading: soprano C4–G5, alto G3–C5, tenor C3–G4, bass E2–C4; Kostka and Payne, Tonal Harmony, give alto and bass a tone more (both from memory). The absolute ranges are what the chorales themselves reach',
   severity: 'fault',
+  weight: 6,
   parameters: {
     comfortable: text(
       'S C4–G5, A G3–D5, T C3–G4, B E2–D4',

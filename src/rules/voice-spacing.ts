@@ -20,6 +20,7 @@ export const voiceSpacing = defineRule({
   ],
   source: 'Aldwell and Schachter, Harmony and Voice Leading, on spacing (from memory)',
   severity: 'query',
+  weight: 5,
   parameters: {
     widest: range(12, [7, 24], 'The widest gap allowed, in semitones.'),
     slight: range(

@@ -17,6 +17,7 @@ export const voicesEndApart = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'fault',
+  weight: 6,
   parameters: {},
   examples: {
     wrong: [

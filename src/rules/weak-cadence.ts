@@ -21,6 +21,7 @@ export const weakCadence = defineRule({
   ],
   source: 'common practice, no source',
   severity: 'fault',
+  weight: 9,
   parameters: {},
   examples: {
     wrong: [

@@ -22,6 +22,7 @@ export const weakSixFour = defineRule({
   ],
   source: 'A. Butterworth, Harmony in Practice, on the cadential six-four (from memory)',
   severity: 'query',
+  weight: 6,
   parameters: {},
   examples: {
     wrong: [

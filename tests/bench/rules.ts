@@ -8,7 +8,7 @@
 import { PLANTERS } from './rules/all.ts';
 import { corpusIsThere, readPieces } from './rules/corpus.ts';
 import { measure, plantsFor, unplanted } from './rules/plant.ts';
-import { printPlanted, printQuiet } from './rules/print.ts';
+import { printPlanted, printQuiet, printSlips } from './rules/print.ts';
 import { listen } from './rules/quiet.ts';
 
 if (!corpusIsThere()) {
@@ -28,4 +28,5 @@ const pieces = readPieces();
 const planters = PLANTERS.filter((planter) => named.length === 0 || named.includes(planter.rule));
 const results = planters.map((planter, i) => measure(planter, plantsFor(planter, pieces, wanted, seed + i)));
 printPlanted(results, named.length === 0 ? unplanted(PLANTERS) : []);
+printSlips(results);
 printQuiet(listen(pieces), pieces.length);

@@ -88,9 +88,12 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     await expect.poll(tags).toBeLessThan(before);
     expect(await page.locator('.side').textContent()).toMatch(/more not shown/);
     await page.locator('label', { hasText: 'Consecutives' }).locator('input').check();
-    await page.locator('label', { hasText: 'Remarks as well' }).locator('input').uncheck();
-    await expect.poll(tags).toBeLessThan(before);
     expect(await page.locator('.mark.remark').count()).toBe(0);
+    await page.locator('label', { hasText: 'Remarks as well' }).locator('input').check();
+    await expect.poll(tags).toBeGreaterThan(before);
+    expect(await page.locator('.mark.remark').count()).toBeGreaterThan(0);
+    await page.locator('label', { hasText: 'Remarks as well' }).locator('input').uncheck();
+    await expect.poll(tags).toBe(before);
     expect(await page.locator('.mark.fault').count()).toBeGreaterThan(0);
   });
 

@@ -35,7 +35,10 @@ export function createSightCommands(
       const { caret, reviewed } = store.get();
       const here = reviewed?.review.findings.find(
         (f) =>
-          f.voices.includes(caret.voice) && f.from <= caret.at && caret.at < Math.max(f.until, f.from + 1),
+          f.because === undefined &&
+          f.voices.includes(caret.voice) &&
+          f.from <= caret.at &&
+          caret.at < Math.max(f.until, f.from + 1),
       );
       if (here === undefined) {
         actions.say('There is no finding at the caret.');

@@ -36,19 +36,24 @@ export interface Marks {
 
 export const NO_MARKS: Marks = { findings: [], chords: [], keys: [], ornaments: [], cadences: [] };
 
-/** The marks of a review: its findings are numbered from 1 in the review's order, as the list beside should be. */
+/**
+ * The marks of a review, with their numbers in the list beside the score. What follows from another finding has no
+ * tag of its own, and what is still to be written shows by itself.
+ */
 export function marksOf(review: Review): Marks {
   const { chords, keys, ornaments, cadences } = review.analysis;
-  const findings = review.findings.map((finding, i) => ({
-    id: finding.id,
-    label: String(i + 1),
-    severity: finding.severity,
-    family: finding.rule.family,
-    voices: finding.voices,
-    from: finding.from,
-    until: finding.until,
-    tones: finding.tones,
-  }));
+  const findings = review.findings
+    .filter(({ mark, because }) => mark !== undefined && because === undefined)
+    .map((finding) => ({
+      id: finding.id,
+      label: String(finding.mark),
+      severity: finding.severity,
+      family: finding.rule.family,
+      voices: finding.voices,
+      from: finding.from,
+      until: finding.until,
+      tones: finding.tones,
+    }));
   return { findings, chords, keys, ornaments, cadences };
 }
 

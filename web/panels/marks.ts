@@ -1,10 +1,13 @@
-/** The findings, numbered as on the stave; one of them open. */
+/** The marks, numbered as on the stave; one of them open. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { printVoices } from '../../src/report/sentences.ts';
-import { summarise } from '../../src/report/summary.ts';
-import type { Finding } from '../../src/review/review.ts';
-import { placeAt, printPlace } from '../../src/score/place.ts';
+import { capitalised, listed } from '../../src/english/words.ts';
+import { count, printVoices } from '../../src/report/sentences.ts';
+import { leftOut, summarise } from '../../src/report/summary.ts';
+import { firstToMend, isUnwritten, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
+import type { Finding, Review } from '../../src/review/review.ts';
+import type { Severity } from '../../src/rules/rule.ts';
+import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
 import { isShown } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { voicesForm } from './voices-form.ts';
@@ -19,55 +22,153 @@ export function marksPanel(panel: Panel): TemplateResult {
     </div>`;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
   const { review } = reviewed;
-  const listed = review.findings
-    .map((finding, index) => ({ finding, number: index + 1 }))
-    .filter(({ finding }) => isShown(settings.shown, finding.rule.family, finding.severity));
-  const hidden = review.findings.length - listed.length;
+  const marks = marksOf(review.findings).filter(({ slips: [{ finding }] }) =>
+    isShown({ ...settings.shown, remarks: true }, finding.rule.family, finding.severity),
+  );
+  const others = marks.filter(({ severity }) => severity !== 'remark');
+  const remarks = marks.filter(({ severity }) => severity === 'remark');
+  const hidden = new Set(review.findings.flatMap(({ mark }) => mark ?? [])).size - marks.length;
   return html`
     <p class="verdict">${summarise(review).sentence}</p>
     ${hidden === 0 ? nothing : html`<p class="aside">${hidden} more not shown; choose what is under Show.</p>`}
     ${
       review.switchedOff.length === 0
         ? nothing
-        : html`<p class="aside">The profile “${review.profile.name}” leaves out: ${review.switchedOff.join(', ')}.</p>`
+        : html`<p class="aside">The profile “${review.profile.name}” leaves out: ${leftOut(review)}.</p>`
     }
-    <ol class="marks">
-      ${repeat(
-        listed,
-        ({ finding }) => finding.id,
-        ({ finding, number }) => markView(panel, finding, number),
-      )}
-    </ol>
-    ${remarksOfReader(panel)}
+    ${others.length > 1 ? orderChoice(panel) : nothing} ${markLists(panel, others)}
+    ${remarks.length === 0 ? nothing : remarksView(panel, remarks)} ${unwrittenView(review)} ${remarksOfReader(panel)}
   `;
 }
 
-function markView(panel: Panel, finding: Finding, number: number): TemplateResult {
+function orderChoice({ state, actions }: Panel): TemplateResult {
+  const { byBar } = state.settings;
+  return html`<button type="button" class="quiet order" aria-keyshortcuts="M" @click=${actions.toggleOrder}>
+    ${byBar ? 'Listed by bar. What costs most first' : 'What costs most first. By bar'} <kbd>M</kbd>
+  </button>`;
+}
+
+/** What costs most first, with what to begin with set apart; or slip by slip from bar to bar. */
+function markLists(panel: Panel, marks: readonly Mark[]): TemplateResult {
+  if (panel.state.settings.byBar) {
+    const single = marks.flatMap((mark) => mark.slips.map((slip): Mark => ({ ...mark, slips: [slip] })));
+    return markList(
+      panel,
+      single.sort((a, b) => a.slips[0].finding.from - b.slips[0].finding.from || a.number - b.number),
+    );
+  }
+  const first = firstToMend(marks);
+  if (first.length === 0) return markList(panel, marks);
+  return html`
+    <h2 class="marks-head">First to mend</h2>
+    ${markList(panel, first)}
+    <h2 class="marks-head">After that</h2>
+    ${markList(panel, marks.slice(first.length))}
+  `;
+}
+
+function markList(panel: Panel, marks: readonly Mark[]): TemplateResult {
+  return html`<ol class="marks">
+    ${repeat(
+      marks,
+      ({ slips: [{ finding }] }) => finding.id,
+      (mark) => markView(panel, mark),
+    )}
+  </ol>`;
+}
+
+/** Remarks only inform: they are closed, here and on the stave, until they are asked for. */
+function remarksView(panel: Panel, remarks: readonly Mark[]): TemplateResult {
+  const { state, actions } = panel;
+  const open = state.settings.shown.remarks;
+  const number = remarks.reduce((sum, { slips }) => sum + slips.length, 0);
+  return html`<section class="remark-list">
+    <button
+      type="button"
+      class="quiet"
+      aria-expanded=${open}
+      @click=${() => actions.setShown({ remarks: !open })}
+    >
+      ${open ? 'Close the remarks' : `Show ${count(number, 'remark')}`}
+    </button>
+    ${open ? markList(panel, remarks) : nothing}
+  </section>`;
+}
+
+function unwrittenView({ findings }: Review): TemplateResult | typeof nothing {
+  const unwritten = findings.filter(isUnwritten);
+  return unwritten.length === 0
+    ? nothing
+    : html`<details class="unwritten">
+        <summary>Still to be written: ${unwritten.length} ${unwritten.length === 1 ? 'place' : 'places'}</summary>
+        <ul>
+          ${unwritten.map(({ message }) => html`<li>${message}</li>`)}
+        </ul>
+      </details>`;
+}
+
+function markView(panel: Panel, mark: Mark): TemplateResult {
   const { state, actions, commands } = panel;
-  const open = state.chosen === finding.id;
-  const note = state.exercise.notes[finding.id];
-  return html`<li class="mark ${finding.severity} ${open ? 'open' : ''} ${note ? 'noted' : ''}">
+  const { slips, number, severity } = mark;
+  const [{ finding }] = slips;
+  const chosen = slips.find(
+    (slip) => slip.finding.id === state.chosen || slip.follows.some(({ id }) => id === state.chosen),
+  );
+  const noted = slips.every((slip) => state.exercise.notes[slip.finding.id] !== undefined);
+  return html`<li class="mark ${severity} ${chosen ? 'open' : ''} ${noted ? 'noted' : ''}">
     <button
       type="button"
       class="mark-head"
       data-finding=${finding.id}
-      aria-expanded=${open}
+      aria-expanded=${chosen !== undefined}
       @click=${(event: MouseEvent) => {
-        actions.choose(open ? undefined : finding.id);
-        if (!open) commands.scrollToFinding(finding.id);
+        actions.choose(chosen ? undefined : finding.id);
+        if (!chosen) commands.scrollToFinding(finding.id);
         // With the mouse the keyboard stays where one writes; a key that opened it reads on here.
         if (event.detail > 0) commands.focusStave();
       }}
     >
-      <span class="tag ${finding.severity}">${number}</span>
+      <span class="tag ${severity}">${number}</span>
       <span class="mark-title"
         ><span class="mark-name">${finding.rule.name}</span>
-        <span class="mark-place">${placeOf(panel, finding)}</span></span
+        <span class="mark-place">${slips.length === 1 ? placeOf(panel, finding) : placesOf(panel, slips)}</span></span
       >
-      <span class="severity">${finding.severity}</span>
+      <span class="severity">${severity}</span>
     </button>
-    ${open ? markBody(panel, finding) : nothing}
+    ${chosen && slips.length > 1 ? placeChoice(panel, slips, chosen) : nothing}
+    ${chosen ? markBody(panel, chosen) : nothing}
   </li>`;
+}
+
+/** `3 places: bars 1, 2 and 4`. */
+function placesOf({ state }: Panel, slips: readonly Slip[]): string {
+  const score = state.reviewed?.review.score;
+  if (score === undefined) return '';
+  const bars = [...new Set(slips.map(({ finding }) => barAt(score, finding.from).number))];
+  return `${slips.length} places: ${bars.length === 1 ? 'bar' : 'bars'} ${listed(bars)}`;
+}
+
+/** The places of a repeated slip, to go from one to the next. */
+function placeChoice(panel: Panel, slips: readonly Slip[], chosen: Slip): TemplateResult {
+  const { actions, commands } = panel;
+  return html`<ul class="places">
+    ${slips.map(
+      (slip) => html`<li>
+        <button
+          type="button"
+          data-finding=${slip === slips[0] ? nothing : slip.finding.id}
+          aria-current=${slip === chosen ? 'true' : nothing}
+          @click=${(event: MouseEvent) => {
+            actions.choose(slip.finding.id);
+            commands.scrollToFinding(slip.finding.id);
+            if (event.detail > 0) commands.focusStave();
+          }}
+        >
+          ${placeOf(panel, slip.finding)}
+        </button>
+      </li>`,
+    )}
+  </ul>`;
 }
 
 function placeOf({ state }: Panel, finding: Finding): string {
@@ -76,7 +177,7 @@ function placeOf({ state }: Panel, finding: Finding): string {
   return finding.voices.length === 0 ? place : `${place}, ${printVoices(finding.voices)}`;
 }
 
-function markBody(panel: Panel, finding: Finding): TemplateResult {
+function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
   const { actions, commands, state } = panel;
   const { rule } = finding;
   const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
@@ -85,6 +186,7 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
   return html`<div class="mark-body">
     <p class="message">${finding.message}</p>
     <p class="why">${rule.why}</p>
+    ${follows.length === 0 ? nothing : followsView(panel, follows)}
     ${shown === 0 ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${hint}</li>`)}</ol>`}
     <div class="mark-commands">
       ${
@@ -118,27 +220,72 @@ function markBody(panel: Panel, finding: Finding): TemplateResult {
   </div>`;
 }
 
+/** What mending this slip mends as well: told, but not counted as work of its own. */
+function followsView(panel: Panel, follows: readonly Finding[]): TemplateResult {
+  return html`<details class="follows">
+    <summary>${follows.length === 1 ? 'One more thing follows' : `${follows.length} more things follow`} from it</summary>
+    <ul>
+      ${follows.map(
+        (each) => html`<li>
+          <strong>${each.rule.name}</strong> (${each.severity}), ${placeOf(panel, each)}. ${each.message}
+        </li>`,
+      )}
+    </ul>
+  </details>`;
+}
+
 /** The same list for paper: every mark with what happened there, and nothing to press. */
 export function printedList(panel: Panel): TemplateResult | typeof nothing {
-  const { reviewed, settings, exercise } = panel.state;
+  const { reviewed, settings } = panel.state;
   if (reviewed === undefined) return nothing;
   const { review } = reviewed;
+  const marks = marksOf(review.findings).filter(({ slips: [{ finding }] }) =>
+    isShown(settings.shown, finding.rule.family, finding.severity),
+  );
+  const severities = SEVERITIES.filter((severity) => marks.some((mark) => mark.severity === severity));
+  const unwritten = review.findings.filter(isUnwritten);
   return html`<section class="printed" aria-hidden="true">
     <p class="verdict">${summarise(review).sentence}</p>
+    ${
+      severities.length === 0
+        ? nothing
+        : html`<p class="legend">
+            ${severities.map((severity) => html`<span><span class="tag ${severity}">1</span> ${LEGEND[severity]}</span>`)}
+          </p>`
+    }
     <ol class="marks">
-      ${review.findings.map((finding, i) => {
-        if (!isShown(settings.shown, finding.rule.family, finding.severity)) return nothing;
-        const note = exercise.notes[finding.id];
-        return html`<li class="mark ${finding.severity}">
-          <span class="tag ${finding.severity}">${i + 1}</span>
-          <p>
-            <strong>${finding.rule.name}</strong>, ${finding.severity}, ${placeOf(panel, finding)}. ${finding.message}
+      ${marks.map((mark) => printedMark(panel, mark))}
+    </ol>
+    ${unwritten.length === 0 ? nothing : html`<p>${unwritten.map(({ message }) => message).join(' ')}</p>`}
+  </section>`;
+}
+
+const SEVERITIES: readonly Severity[] = ['fault', 'query', 'remark'];
+const LEGEND: Readonly<Record<Severity, string>> = {
+  fault: 'fault: it breaks the style',
+  query: 'query: worth a second look',
+  remark: 'remark: it informs',
+};
+
+function printedMark(panel: Panel, { number, severity, slips }: Mark): TemplateResult {
+  const { notes } = panel.state.exercise;
+  return html`<li class="mark ${severity}">
+    <span class="tag ${severity}">${number}</span>
+    <div>
+      <strong>${slips[0].finding.rule.name}</strong>, ${severity}
+      ${slips.map(({ finding, follows }) => {
+        const note = notes[finding.id];
+        return html`<p>
+            ${capitalised(placeOf(panel, finding))}. ${finding.message}
             ${note === undefined ? nothing : html`Meant so: “${note}”`}
           </p>
-        </li>`;
+          ${follows.map(
+            (each) =>
+              html`<p class="from-it">From it: ${each.rule.name.toLowerCase()}, ${placeOf(panel, each)}. ${each.message}</p>`,
+          )}`;
       })}
-    </ol>
-  </section>`;
+    </div>
+  </li>`;
 }
 
 /** What the reader noticed in the file: guesses it made, parts it set aside. */

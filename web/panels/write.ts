@@ -1,6 +1,7 @@
 /** The write view: tools, the stave on its sheet, and in the margin what was found. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { printKeySignature } from '../../src/notation/index.ts';
+import { slipsAmong } from '../../src/review/marks.ts';
 import { printMetre } from '../../src/score/time.ts';
 import { SIDES, type Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
@@ -86,8 +87,8 @@ function sheetHead({ state }: Panel): TemplateResult {
 }
 
 function markCount({ state }: Panel): string {
-  const count = state.reviewed?.review.findings.length;
-  return count === undefined ? '' : String(count);
+  const { reviewed } = state;
+  return reviewed === undefined ? '' : String(slipsAmong(reviewed.review.findings));
 }
 
 /** Arrows go from tab to tab, as in any tab list. */

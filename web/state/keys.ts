@@ -183,7 +183,11 @@ export const KEYS: readonly { readonly title: string; readonly rows: readonly Ke
         does: 'the same, anywhere on the page',
         reach: 'everywhere',
       },
-      { keys: { Enter: (c) => c.openFindingAtCaret() }, does: 'open the first finding at the caret' },
+      { keys: { Enter: (c) => c.openFindingAtCaret() }, does: 'open the gravest finding at the caret' },
+      {
+        keys: { M: (c) => c.actions.toggleOrder() },
+        does: 'list the marks from bar to bar, or again by what costs most',
+      },
       {
         keys: { W: (c) => c.describeCaret() },
         does: 'say what sounds at the caret: voice by voice, chord and key',

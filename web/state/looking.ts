@@ -75,3 +75,9 @@ export function tapTempo(state: PageState, when: number): PageState {
   const tempo = Math.round((60_000 * (taps.length - 1)) / (when - taps[0]!));
   return say(setMixer({ ...state, taps }, { tempo: Math.min(240, Math.max(30, tempo)) }), `Tempo ${tempo}`);
 }
+
+/** Marks by bar, or by what costs most. */
+export function toggleOrder(state: PageState): PageState {
+  const byBar = !state.settings.byBar;
+  return say(set(state, { byBar }), byBar ? 'The marks go from bar to bar.' : 'What costs most comes first.');
+}

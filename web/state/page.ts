@@ -41,6 +41,8 @@ export interface Settings {
   readonly ownProfiles: readonly Profile[];
   /** A teacher sits here: ways out are shown note by note. */
   readonly teacher: boolean;
+  /** The marks are listed from bar to bar, and not by what costs most. */
+  readonly byBar: boolean;
   /** Letters pressed on the stave are sounded. */
   readonly soundNotes: boolean;
   /** What a digit on the stave means: so many beats, or a note value (4 a crotchet, being a quarter of a semibreve). */
@@ -203,12 +205,13 @@ export const FIRST_SETTINGS: Settings = {
     cadences: true,
     lyrics: true,
     findings: 'all',
-    remarks: true,
+    remarks: false,
   },
   theme: 'system',
   profile: 'chorale',
   ownProfiles: [],
   teacher: false,
+  byBar: false,
   soundNotes: true,
   digits: 'beats',
   welcomed: false,

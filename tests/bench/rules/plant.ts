@@ -24,6 +24,14 @@ export interface Result {
   /** Of the named ones. */
   readonly severities: Readonly<Record<Severity, number>>;
   readonly missed: readonly Plant[];
+  /** Faults and queries that the plants brought with them, the named one included: what was not said before. */
+  readonly brought: number;
+  /** Of those, the ones that stand by themselves and aren't folded beneath another. */
+  readonly marks: number;
+  /** Plants whose own rule leads: it stands by itself, or nothing does. */
+  readonly leads: number;
+  /** What else stands by itself, by rule: how often. */
+  readonly beside: ReadonlyMap<string, number>;
 }
 
 /** Makes so many plants for a rule, one a chorale as far as that goes. */
@@ -58,12 +66,18 @@ export function measure(planter: Planter, plants: readonly Plant[]): Result {
   const names = [planter.rule, ...(planter.alsoNamed ?? [])];
   const severities = { fault: 0, query: 0, remark: 0 };
   const missed: Plant[] = [];
-  let named = 0;
-  let otherwise = 0;
+  const beside = new Map<string, number>();
+  let [named, otherwise, brought, marks, leads] = [0, 0, 0, 0, 0];
   for (const plant of plants) {
-    const there = reviewScore(plant.score, CHORALE).findings.filter((finding) =>
-      touches(finding, plant.place),
-    );
+    const { findings } = reviewScore(plant.score, CHORALE);
+    const fresh = freshFindings(plant, findings);
+    const own = fresh.filter((finding) => finding.because === undefined);
+    brought += fresh.length;
+    marks += own.length;
+    if (own.length === 0 || own.some(({ rule }) => names.includes(rule.id))) leads++;
+    for (const { rule } of own)
+      if (!names.includes(rule.id)) beside.set(rule.id, (beside.get(rule.id) ?? 0) + 1);
+    const there = findings.filter((finding) => touches(finding, plant.place));
     const right = there.filter((finding) => names.includes(finding.rule.id));
     if (right.length === 0) {
       missed.push(plant);
@@ -76,7 +90,31 @@ export function measure(planter: Planter, plants: readonly Plant[]): Result {
     )!;
     severities[heaviest]++;
   }
-  return { planter, plants: plants.length, named, otherwise, severities, missed };
+  const counts = { plants: plants.length, named, otherwise, brought, marks, leads };
+  return { planter, ...counts, severities, missed, beside };
+}
+
+const unaltered = new WeakMap<Piece, readonly Finding[]>();
+const RANK: Readonly<Record<Severity, number>> = { fault: 0, query: 1, remark: 2 };
+
+/** The faults and queries that the chorale did not have before: neither there nor about there, nor as heavy. */
+function freshFindings({ piece }: Plant, findings: readonly Finding[]): Finding[] {
+  let before = unaltered.get(piece);
+  if (before === undefined) {
+    before = reviewScore(piece.score, CHORALE).findings;
+    unaltered.set(piece, before);
+  }
+  const known = before;
+  return findings.filter(
+    (finding) =>
+      finding.severity !== 'remark' &&
+      !known.some(
+        (was) =>
+          was.rule === finding.rule &&
+          RANK[was.severity] <= RANK[finding.severity] &&
+          touches(was, { at: finding.from, until: finding.until, voices: finding.voices }),
+      ),
+  );
 }
 
 export function touches(finding: Finding, place: Place): boolean {

@@ -40,6 +40,33 @@ function printResult({ planter, plants, named, otherwise, severities, missed }: 
   }
 }
 
+/** How many marks one slip brings: what stands by itself, beside all that is said. */
+export function printSlips(results: readonly Result[]): void {
+  console.log(
+    '\nOne slip, one mark: new faults and queries for each planted slip (target: 1.30 by themselves)',
+  );
+  console.log(row('rule', 'plants', 'all', 'themselves', 'leads %', ''));
+  const total = (list: readonly Result[], name: string, last = '') => {
+    const plants = sum(list.map((result) => result.plants));
+    const each = (n: number) => (plants === 0 ? '–' : (n / plants).toFixed(2));
+    const all = each(sum(list.map((result) => result.brought)));
+    const own = each(sum(list.map((result) => result.marks)));
+    const leads = percent(sum(list.map((result) => result.leads)), plants);
+    console.log(`${row(name, plants, all, own, leads)}  ${last}`);
+  };
+  for (const family of FAMILIES) {
+    const here = results.filter((result) => result.planter.family === family);
+    for (const result of here) total([result], result.planter.rule, commonest(result.beside));
+    if (here.length > 0) total(here, `all of ${family}`);
+  }
+  total(results, 'all');
+}
+
+function commonest(beside: ReadonlyMap<string, number>): string {
+  const most = [...beside].toSorted(([, a], [, b]) => b - a).slice(0, 3);
+  return most.map(([rule, times]) => `${rule} ${times}`).join(', ');
+}
+
 export function printQuiet({ beats, counts, byRule, findings }: Quiet, pieces: number): void {
   const per100 = (n: number) => ((100 * n) / beats).toFixed(2);
   console.log(`\nQuiet on masters: ${pieces} chorales, ${beats.toFixed(0)} beats`);
