@@ -6,9 +6,10 @@ import { homeKey } from '../harmony/questions/home-key.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
-import { printVoices } from '../report/sentences.ts';
+import { printVoices, withSigns } from '../report/sentences.ts';
 import { leftOut, summarise } from '../report/summary.ts';
 import { wrap } from '../report/wrap.ts';
+import { hintsFor } from '../review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
 import type { Finding, Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
@@ -41,7 +42,7 @@ export function printReview(file: string, review: Review, labels: LabelStyle): s
   const { score } = review;
   const title = plain(score.title === '' ? file : `${score.title} (${file})`);
   const about = `${printKey(homeKey(review.analysis))}, ${counted(score.bars.length, 'bar')}`;
-  return [
+  const lines = [
     ...wrap(colour.bold(title), WIDTH),
     about,
     '',
@@ -52,7 +53,9 @@ export function printReview(file: string, review: Review, labels: LabelStyle): s
     ...readerRemarks(review),
     ...chordTable(review, labels),
     '',
-  ].join('\n');
+  ];
+  // One sign for each, so that no line grows and no column shifts.
+  return withSigns(lines.join('\n'));
 }
 
 /** The marks in their order: what costs most first, remarks last, then what is still to be written. */
@@ -84,7 +87,6 @@ function printMark(review: Review, { number, severity, slips }: Mark): string[] 
     `${String(number).padStart(2)}  ${PAINT[severity](`${capitalised(severity)}: ${rule.name.toLowerCase()}`)}${times}`,
     ...slips.flatMap((slip) => [
       ...wrap(told(review, slip.finding), WIDTH, '    '),
-      ...wrap(`Hint: ${slip.finding.hint ?? rule.hints[0]}`, WIDTH, '      '),
       ...slip.follows.flatMap((finding) =>
         wrap(
           `Follows from it: ${rule === finding.rule ? 'again, ' : `${finding.rule.name.toLowerCase()}, `}${told(review, finding)}`,
@@ -94,6 +96,7 @@ function printMark(review: Review, { number, severity, slips }: Mark): string[] 
       ),
     ]),
     ...wrap(`Why: ${rule.why}`, WIDTH, '    '),
+    ...wrap(`Hint: ${hintsFor(review.analysis, slips[0].finding)[1]}`, WIDTH, '    '),
   ];
 }
 
@@ -143,7 +146,7 @@ function chordTable(review: Review, labels: LabelStyle): string[] {
   if (review.analysis.chords.length === 0) return ['No chords: fewer than two voices sound together.'];
   const table = new Table({
     head: ['Bar', 'Key', 'Chords, each at its beat'],
-    colWidths: [6, 14, 56],
+    colWidths: [8, 14, 54],
     wordWrap: true,
     // No lines between the rows: a chorale has twenty of them.
     chars: { mid: '', 'left-mid': '', 'mid-mid': '', 'right-mid': '' },

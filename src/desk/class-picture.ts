@@ -9,8 +9,8 @@ import { inWords, sentence } from '../rules/wording.ts';
 import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
-import { weighed } from './feedback.ts';
 import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
+import { ruleHint, weighed } from './feedback.ts';
 
 interface RuleTally {
   readonly name: string;
@@ -69,7 +69,7 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
       places: list.length,
       bySeverity,
       urgency: urgency(first.family, list.map(weighed)),
-      hint: first.hints[1]!,
+      hint: ruleHint(first),
       board: facts.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
     };
   }

@@ -1,6 +1,7 @@
 /** What goes on a pupil's sheet: two strengths and three things to work on, as the teacher's decisions leave them. */
 import { capitalised, listed } from '../english/words.ts';
 import { chooseWork, type Weighed } from '../report/to-work-on.ts';
+import { RULES } from '../rules/list.ts';
 import type { Family } from '../rules/rule.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
@@ -61,7 +62,7 @@ function told(findings: readonly JudgedFinding[]): ToWorkOn {
     bars,
     sentence: `${capitalised(first.name)}, ${placesOf(findings.length, bars)}.`,
     why: first.why,
-    hint: first.hints[1]!,
+    hint: ruleHint(first),
     findings: findings.map(({ id }) => id),
   };
 }
@@ -76,4 +77,9 @@ function placesOf(times: number, bars: readonly string[]): string {
   const rest = bars.length - shown.length;
   const list = listed(rest === 0 ? shown : [...shown, `${rest} other${rest === 1 ? '' : 's'}`]);
   return `${times > bars.length ? `${times} times ` : ''}in bars ${list}`;
+}
+
+/** Which movement would cure it, of whatever place: the rule's own words, since a finding's speak of one place only. */
+export function ruleHint({ rule, hints }: Pick<JudgedFinding, 'rule' | 'hints'>): string {
+  return RULES.find(({ id }) => id === rule)?.hints[1] ?? hints[1]!;
 }

@@ -7,30 +7,33 @@ import { barAt, placeIn, printBeat, printPlace } from '../score/place.ts';
 
 export interface BarRow {
   readonly bar: string;
-  /** The key, where it is the first bar or the key is new; two where it changes within the bar. */
+  /** The key in which the bar's first chord stands, where it is new. */
   readonly keys: string;
-  /** `1 I · 2 V65 · 3½ I`: each chord after its beat. */
+  /** `1 I · 2 V65 · E minor: 3½ i`: each chord after its beat, a key that begins within the bar where it begins. */
   readonly chords: string;
 }
 
 /** One row for each bar in which a chord begins. `label` writes a chord. */
 export function chordsByBar(review: Review, label: (chord: Chord) => string): BarRow[] {
-  const rows: { bar: string; keys: string[]; chords: string[]; index: number }[] = [];
+  const rows: { bar: string; keys: string; chords: string[]; index: number }[] = [];
   let key = '';
   for (const chord of review.analysis.chords) {
     const bar = barAt(review.score, chord.at);
     let row = rows.at(-1);
     if (row?.index !== bar.index) {
-      row = { bar: bar.number, keys: [], chords: [], index: bar.index };
+      row = { bar: bar.number === '0' ? 'upbeat' : bar.number, keys: '', chords: [], index: bar.index };
       rows.push(row);
     }
     const here = printKey(chord.key);
-    if (here !== key) row.keys.push(here);
+    const begins = here !== key && row.chords.length > 0 ? `${here}: ` : '';
+    if (here !== key && begins === '') row.keys = here;
     key = here;
     // No-break spaces keep a beat and its chord on one line.
-    row.chords.push(`${printBeat(placeIn(bar, chord.at)).replaceAll(' ', '\u00a0')}\u00a0${label(chord)}`);
+    row.chords.push(
+      `${begins}${printBeat(placeIn(bar, chord.at)).replaceAll(' ', '\u00a0')}\u00a0${label(chord)}`,
+    );
   }
-  return rows.map(({ bar, keys, chords }) => ({ bar, keys: keys.join(', '), chords: chords.join(' · ') }));
+  return rows.map(({ bar, keys, chords }) => ({ bar, keys, chords: chords.join(' · ') }));
 }
 
 /** `bar 4, beat 3: perfect cadence in G major (also called perfect authentic)`, one for each cadence. */

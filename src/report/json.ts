@@ -4,6 +4,7 @@ import { homeKey } from '../harmony/questions/home-key.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
+import { hintsFor } from '../review/hints.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt, type Place, placeIn } from '../score/place.ts';
@@ -156,7 +157,7 @@ function jsonFinding(
   because: number | undefined,
 ): JsonFinding {
   const { rule } = finding;
-  const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
+  const hints = hintsFor(review.analysis, finding);
   return {
     id: finding.id,
     number,
@@ -177,8 +178,8 @@ function jsonFinding(
     })),
     message: finding.message,
     why: rule.why,
-    hint: hints[0]!,
-    hints,
+    hint: hints[0],
+    hints: [...hints],
   };
 }
 

@@ -87,7 +87,10 @@ export const findingSchema = z.object({
   message: z.string(),
   why: z.string(),
   hint: z.string(),
-  hints: z.array(z.string()).length(3).describe('Where to look; which movement would cure it; which rule.'),
+  hints: z
+    .array(z.string())
+    .length(3)
+    .describe('What to look at; which note is free to move, and where; how many notes it can reach.'),
 });
 
 export const styleValueSchema = z.object({

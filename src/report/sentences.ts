@@ -15,3 +15,11 @@ const PLURALS: Readonly<Record<Severity, string>> = { fault: 'faults', query: 'q
 export function count(number: number, severity: Severity): string {
   return `${number === 0 ? 'no' : number} ${number === 1 ? severity : PLURALS[severity]}`;
 }
+
+/** `E♭4` for `Eb4`, `F♯ minor` for `F# minor`: the signs as musicians write them, in any text for people. */
+export function withSigns(text: string): string {
+  return text.replace(
+    /\b([A-G])(#{1,2}|b{1,2})(?![A-Za-z])/g,
+    (_, step: string, signs: string) => step + signs.replaceAll('#', '♯').replaceAll('b', '♭'),
+  );
+}

@@ -17,7 +17,8 @@ export const accentedPassingConsecutives = defineRule({
     'Put the passing note off the beat, or let the other voice move the other way.',
     'Part-writing: accented passing notes are judged like chord notes for consecutives.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, on nonharmonic tones and parallel motion (from memory); open to all: R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes. That accented notes don’t hide consecutives is taught more or less strictly',
   severity: 'query',
   weight: 4,
   parameters: {},

@@ -36,7 +36,8 @@ export const accidentalSlip = defineRule({
     'If you meant the note of the signature, write its sharp or flat out.',
     'Notation: every accidental is written, whatever the signature says.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Gould, Behind Bars, 2011, chapter on accidentals and key signatures (from memory), for what a signature and an accidental do',
   severity: 'remark',
   weight: 5,
   parameters: {},

@@ -16,7 +16,7 @@ export const barLength = defineRule({
     'Lengthen or shorten a note, or add what was left out, until the bar is exactly full.',
     'Notation: the note values between two barlines add up to the metre.',
   ],
-  source: 'common practice, no source',
+  source: 'E. Gould, Behind Bars, 2011, chapters on rhythm and metre (from memory)',
   severity: 'fault',
   weight: 10,
   parameters: {},

@@ -15,7 +15,8 @@ export const circlingLine = defineRule({
     'Give the line one high or low point to move towards, by another position or inversion of some of the chords.',
     'Melody: a good line has a direction and one climax.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, unit on melodic line (from memory); K. Jeppesen, Counterpoint, on the single line (from memory)',
   severity: 'remark',
   weight: 2,
   parameters: {

@@ -19,7 +19,8 @@ export const earlyHomeClose = defineRule({
     'Let one of them be imperfect or interrupted, or turn to a related key, if the melody allows.',
     'Form: vary the cadences, and keep the full close at home for the end.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on cadences (from memory); how closes are spread over a chorale’s phrases: M. Boyd, Harmonizing “Bach” Chorales (from memory)',
   severity: 'query',
   weight: 3,
   parameters: {},

@@ -16,7 +16,8 @@ export const emptyBeat = defineRule({
     'Let the chord before it last through the silence, or begin the next phrase there.',
     'Chorale texture: phrases are divided by held chords, not by rests.',
   ],
-  source: 'common practice, no source',
+  source:
+    'M. Boyd, Harmonizing “Bach” Chorales (from memory), for the unbroken four-part texture of the style; no handbook makes a rule of it',
   severity: 'query',
   weight: 4,
   parameters: {},

@@ -19,7 +19,8 @@ export const figuresDisagree = defineRule({
     'Give each of these notes to one of the upper voices.',
     'Figured bass: a figure asks for the note at that interval above the bass, in any octave.',
   ],
-  source: 'common practice, no source',
+  source:
+    'R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 16 on figured bass (open to all); C. P. E. Bach, Versuch über die wahre Art das Clavier zu spielen, part 2, 1762 (from memory)',
   severity: 'query',
   weight: 6,
   parameters: {},

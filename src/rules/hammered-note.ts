@@ -15,7 +15,8 @@ export const hammeredNote = defineRule({
     'Let it move to another note of the chord somewhere on the way, or tie two of the notes together.',
     'Melody: every voice is a line, the inner ones as well.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, unit on melodic line (from memory); A. Butterworth, Stylistic Harmony (from memory), on lively inner parts',
   severity: 'query',
   weight: 2,
   parameters: {

@@ -18,7 +18,8 @@ export const heldUnison = defineRule({
     'Give one of them another note of the chord, or let it move away after a beat.',
     'Spacing: a unison between neighbours is for passing through.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on spacing and unisons (from memory); W. Piston allows a unison in passing',
   severity: 'query',
   weight: 3,
   parameters: {

@@ -16,7 +16,8 @@ export const incompleteLastChord = defineRule({
     'Let an inner voice go to the missing member: the leading note in alto or tenor may fall to the fifth.',
     'Cadences: a complete dominant and a complete tonic need one inner voice to move by a third.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on triads in four parts (from memory): the fifth may be left out; the style’s last chords are mostly whole: M. Boyd, Harmonizing “Bach” Chorales (from memory)',
   severity: 'remark',
   weight: 5,
   parameters: {},

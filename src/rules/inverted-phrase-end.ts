@@ -22,7 +22,8 @@ export const invertedPhraseEnd = defineRule({
     'Put the root of the chord in the bass, and see that the step before it still leads there.',
     'Cadences: both chords in root position, above all the last one.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on cadences (from memory); M. Boyd, Harmonizing “Bach” Chorales (from memory)',
   severity: 'query',
   weight: 5,
   parameters: {},

@@ -23,7 +23,8 @@ export const missingRoot = defineRule({
     'Give the root to the voice that doubles another note, best of all to the bass.',
     'Doubling and omission: only the fifth may be left out of a chord.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on triads in four parts (from memory): fifth and, after a seventh, no other note may be left out',
   severity: 'query',
   weight: 7,
   parameters: {},

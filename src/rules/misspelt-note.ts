@@ -23,7 +23,8 @@ export const misspeltNote = defineRule({
     'Write the same sound with the other letter, and look where the note then wants to go.',
     'Notation: chords are spelt in thirds; raised notes rise, lowered notes fall.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Gould, Behind Bars, 2011, chapter on accidentals, on the spelling of chords and chromatic lines (from memory)',
   severity: 'query',
   weight: 5,
   parameters: {},

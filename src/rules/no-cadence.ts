@@ -18,7 +18,8 @@ export const noCadence = defineRule({
     'Make them one of the cadences: V–I, something–V, IV–I or V–VI, as the melody allows.',
     'Cadences: perfect, imperfect, plagal and interrupted.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on cadences (from memory); M. Boyd, Harmonizing “Bach” Chorales (from memory), on cadences at the fermatas',
   severity: 'query',
   weight: 8,
   parameters: {},

@@ -18,7 +18,8 @@ export const noTierce = defineRule({
     'See whether raising it by a semitone suits the melody and the words.',
     'Cadences: the tierce de Picardie at the end of minor chorales.',
   ],
-  source: 'common practice, no source',
+  source:
+    'M. Boyd, Harmonizing “Bach” Chorales (from memory), on the tierce de Picardie; handbooks leave it to taste',
   severity: 'remark',
   weight: 1,
   parameters: {},

@@ -17,7 +17,7 @@ export const partialFermata = defineRule({
     'Put it over the note that each voice sings when the phrase comes to rest.',
     'Notation: a pause concerns every part, and is written in every part.',
   ],
-  source: 'common practice, no source',
+  source: 'E. Gould, Behind Bars, 2011, on pauses in several parts at once (from memory)',
   severity: 'query',
   weight: 1,
   parameters: {},

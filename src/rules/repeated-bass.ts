@@ -17,7 +17,8 @@ export const repeatedBass = defineRule({
     'Change the bass on the weak beat or on the strong one, or let it leap an octave.',
     'Bass line: a new note on the strong beat; a repeated one is good at the beginning of a phrase, or where it becomes a dissonance.',
   ],
-  source: 'common practice, no source',
+  source:
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on bass notes repeated over the barline (from memory); W. Piston, Harmony, chapter on harmonic rhythm (from memory). Allowed at the beginning of a piece or phrase',
   severity: 'query',
   weight: 3,
   parameters: {},

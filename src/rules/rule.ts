@@ -110,7 +110,7 @@ export interface Rule<P extends Parameters = Parameters> {
   readonly why: string;
   /** Three steps: where to look; which movement would cure it; which textbook rule it is. */
   readonly hints: readonly [string, string, string];
-  /** A published source with chapter where known, or "common practice, no source"; says when it is from memory. */
+  /** A published source with chapter where known, or why none is needed; says when it is from memory. */
   readonly source: string;
   readonly severity: Severity;
   /**

@@ -16,7 +16,7 @@ export const unfinished = defineRule({
     'Decide on the chord first, from the melody and the bass, then find the nearest note of it for this voice.',
     'Chorale texture: all four voices sing throughout, and breathe together.',
   ],
-  source: 'common practice, no source',
+  source: 'No handbook is needed: four voices are asked for, and what is missing is told',
   severity: 'query',
   weight: 1,
   parameters: {},

@@ -15,7 +15,7 @@ export const voicesEndApart = defineRule({
     'Hold the early voice for as long as the others sing.',
     'Notation: the final chord has the same length in all four voices.',
   ],
-  source: 'common practice, no source',
+  source: 'E. Gould, Behind Bars, 2011, chapters on rhythm and metre (from memory): every part fills the bar',
   severity: 'fault',
   weight: 6,
   parameters: {},

@@ -19,7 +19,8 @@ export const weakCadence = defineRule({
     'Let the bass leap from the root of the dominant to the tonic, and fit the other voices above it.',
     'Cadences: the final cadence is perfect (now and then plagal), in root position.',
   ],
-  source: 'common practice, no source',
+  source:
+    'W. Piston, Harmony, chapter on cadences (from memory); M. Boyd, Harmonizing “Bach” Chorales (from memory), on the final cadence',
   severity: 'fault',
   weight: 9,
   parameters: {},

@@ -44,9 +44,9 @@ export function printBeat(place: Place): string {
   return mixedNumber(place.beat, place.numerator, place.denominator);
 }
 
-/** `bar 3, beat 2½`. */
+/** `bar 3, beat 2½`; `the upbeat, beat 4`. */
 export function printPlace(place: Place): string {
-  return `bar ${place.bar.number}, beat ${printBeat(place)}`;
+  return `${place.bar.number === '0' ? 'the upbeat' : `bar ${place.bar.number}`}, beat ${printBeat(place)}`;
 }
 
 /**

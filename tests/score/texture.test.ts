@@ -68,7 +68,7 @@ describe('places', () => {
   test('bars and beats as a person says them', () => {
     const { score } = readNotation('upbeat: 1\nS: C5 | (C5 D5) (E5 F5 G5) C5*2 |');
     expect([0, 10_080, 15_120, 20_160, 23_520].map((at) => printPlace(placeAt(score, at)))).toEqual([
-      'bar 0, beat 4',
+      'the upbeat, beat 4',
       'bar 1, beat 1',
       'bar 1, beat 1½',
       'bar 1, beat 2',

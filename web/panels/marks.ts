@@ -2,8 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import { capitalised, listed } from '../../src/english/words.ts';
-import { count, printVoices } from '../../src/report/sentences.ts';
+import { count, printVoices, withSigns } from '../../src/report/sentences.ts';
 import { leftOut, summarise } from '../../src/report/summary.ts';
+import { hintsFor } from '../../src/review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
 import type { Finding, Review } from '../../src/review/review.ts';
 import type { Severity } from '../../src/rules/rule.ts';
@@ -180,14 +181,15 @@ function placeOf({ state }: Panel, finding: Finding): string {
 function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
   const { actions, commands, state } = panel;
   const { rule } = finding;
-  const hints = [finding.hint ?? rule.hints[0], rule.hints[1], rule.hints[2]];
+  const analysis = state.reviewed?.review.analysis;
+  const hints = analysis === undefined ? rule.hints : hintsFor(analysis, finding, state.exercise.locked);
   const shown = state.hints[finding.id] ?? 0;
   const two = finding.voices.length === 2;
   return html`<div class="mark-body">
-    <p class="message">${finding.message}</p>
+    <p class="message">${withSigns(finding.message)}</p>
     <p class="why">${rule.why}</p>
     ${follows.length === 0 ? nothing : followsView(panel, follows)}
-    ${shown === 0 ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${hint}</li>`)}</ol>`}
+    ${shown === 0 ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
     <div class="mark-commands">
       ${
         shown < 3
@@ -227,7 +229,7 @@ function followsView(panel: Panel, follows: readonly Finding[]): TemplateResult 
     <ul>
       ${follows.map(
         (each) => html`<li>
-          <strong>${each.rule.name}</strong> (${each.severity}), ${placeOf(panel, each)}. ${each.message}
+          <strong>${each.rule.name}</strong> (${each.severity}), ${placeOf(panel, each)}. ${withSigns(each.message)}
         </li>`,
       )}
     </ul>
@@ -276,12 +278,12 @@ function printedMark(panel: Panel, { number, severity, slips }: Mark): TemplateR
       ${slips.map(({ finding, follows }) => {
         const note = notes[finding.id];
         return html`<p>
-            ${capitalised(placeOf(panel, finding))}. ${finding.message}
+            ${capitalised(placeOf(panel, finding))}. ${withSigns(finding.message)}
             ${note === undefined ? nothing : html`Meant so: “${note}”`}
           </p>
           ${follows.map(
             (each) =>
-              html`<p class="from-it">From it: ${each.rule.name.toLowerCase()}, ${placeOf(panel, each)}. ${each.message}</p>`,
+              html`<p class="from-it">From it: ${each.rule.name.toLowerCase()}, ${placeOf(panel, each)}. ${withSigns(each.message)}</p>`,
           )}`;
       })}
     </div>
