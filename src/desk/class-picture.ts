@@ -9,8 +9,8 @@ import { inWords, sentence } from '../rules/wording.ts';
 import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
-import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 import { ruleHint, weighed } from './feedback.ts';
+import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 
 interface RuleTally {
   readonly name: string;
