@@ -12,7 +12,7 @@ import { type Pitch, printPitch, semitone, staffPlace } from '../score/pitch.ts'
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
-import type { Finding } from './review.ts';
+import type { Finding } from './finding.ts';
 
 export type Hints = readonly [string, string, string];
 

@@ -4,7 +4,7 @@
  */
 import { type Severity, severityRank } from '../rules/rule.ts';
 import { unfinished } from '../rules/unfinished.ts';
-import type { Finding } from './review.ts';
+import type { Finding } from './finding.ts';
 
 /** A slip, with what follows from it, in order of time. */
 export interface Slip {

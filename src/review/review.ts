@@ -14,19 +14,11 @@ import {
 } from '../rules/rule.ts';
 import type { Score } from '../score/score.ts';
 import { asWritten, textureOf } from '../score/texture.ts';
+import type { Finding } from './finding.ts';
 import { inOrderOfMarks } from './marks.ts';
 import { withCauses } from './slips.ts';
 
-export interface Finding extends Occurrence {
-  /** Stable within one review and, where the music there has not changed, from one review to the next. */
-  readonly id: string;
-  readonly rule: Rule;
-  readonly severity: Severity;
-  /** Id of the finding this one follows from: what mends that one mends this. That one follows from nothing. */
-  readonly because?: string;
-  /** Number of the mark it is told under, from 1; none where the music is still to be written. */
-  readonly mark?: number;
-}
+export type { Finding } from './finding.ts';
 
 export interface Review {
   readonly score: Score;

@@ -8,7 +8,7 @@
 import { severityRank } from '../rules/rule.ts';
 import { VOICES } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
-import type { Finding } from './review.ts';
+import type { Finding } from './finding.ts';
 
 /** How a note is written comes before what it sounds like: rules that lead whatever else hangs on the same note. */
 const WRITTEN_WRONG: readonly string[] = ['misspelt-note', 'accidental-slip', 'unraised-leading-note'];
