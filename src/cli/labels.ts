@@ -12,7 +12,7 @@ const TYPED: Readonly<Record<LabelStyle, string>> = {
 export function labelOption(): Option {
   return new Option(
     '--labels <style>',
-    'how chords are written: figures (V65, ii6), letters (V7b, iib), capitals (V7b, IIb) or bass (65, 6)',
+    'how chords are written: figures (V65, ii6), letters (V7b, iib), capitals (V7b, IImb) or bass (65, 6)',
   )
     .argParser((text: string): LabelStyle => {
       const style = LABEL_STYLES.find((one) => TYPED[one] === text);

@@ -4,6 +4,7 @@
  */
 import { type NoteName, noteNameAtFifths } from '../score/pitch.ts';
 import type { Members, SeventhQuality, SpecialChord, TriadQuality } from './analysis.ts';
+import { chordOffsets } from './tonal.ts';
 
 export interface ChordType {
   /** How tables call it: the root written as `1`. */
@@ -20,17 +21,17 @@ export interface ChordType {
  * French D–F#–Ab–C. Their triad has no name of its own; they are filed under the nearest.
  */
 export const CHORD_TYPES: readonly ChordType[] = [
-  { name: 'M', quality: 'major', offsets: [0, 4, 1] },
-  { name: 'm', quality: 'minor', offsets: [0, -3, 1] },
-  { name: 'o', quality: 'diminished', offsets: [0, -3, -6] },
-  { name: '+', quality: 'augmented', offsets: [0, 4, 8] },
-  { name: 'M7', quality: 'major', seventh: 'minor', offsets: [0, 4, 1, -2] },
-  { name: 'Mmaj7', quality: 'major', seventh: 'major', offsets: [0, 4, 1, 5] },
-  { name: 'm7', quality: 'minor', seventh: 'minor', offsets: [0, -3, 1, -2] },
-  { name: 'ø7', quality: 'diminished', seventh: 'minor', offsets: [0, -3, -6, -2] },
-  { name: 'o7', quality: 'diminished', seventh: 'diminished', offsets: [0, -3, -6, -9] },
-  { name: 'mmaj7', quality: 'minor', seventh: 'major', offsets: [0, -3, 1, 5] },
-  { name: '+maj7', quality: 'augmented', seventh: 'major', offsets: [0, 4, 8, 5] },
+  { name: 'M', quality: 'major', offsets: chordOffsets('M') },
+  { name: 'm', quality: 'minor', offsets: chordOffsets('m') },
+  { name: 'o', quality: 'diminished', offsets: chordOffsets('dim') },
+  { name: '+', quality: 'augmented', offsets: chordOffsets('aug') },
+  { name: 'M7', quality: 'major', seventh: 'minor', offsets: chordOffsets('7') },
+  { name: 'Mmaj7', quality: 'major', seventh: 'major', offsets: chordOffsets('maj7') },
+  { name: 'm7', quality: 'minor', seventh: 'minor', offsets: chordOffsets('m7') },
+  { name: 'ø7', quality: 'diminished', seventh: 'minor', offsets: chordOffsets('m7b5') },
+  { name: 'o7', quality: 'diminished', seventh: 'diminished', offsets: chordOffsets('dim7') },
+  { name: 'mmaj7', quality: 'minor', seventh: 'major', offsets: chordOffsets('mMaj7') },
+  { name: '+maj7', quality: 'augmented', seventh: 'major', offsets: chordOffsets('maj7#5') },
   { name: 'It', quality: 'diminished', special: 'Italian sixth', offsets: [0, -10, -6] },
   { name: 'Fr', quality: 'major', seventh: 'minor', special: 'French sixth', offsets: [0, 4, -6, -2] },
   {

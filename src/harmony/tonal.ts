@@ -2,7 +2,7 @@
  * The only door to the tonal library. It answers wrong questions with empty values instead of errors, so every
  * question is checked before it is asked; what it says about a key is asked once and kept.
  */
-import { Key as TonalKey } from 'tonal';
+import { ChordType, Note, RomanNumeral, Key as TonalKey } from 'tonal';
 import {
   fifthsPlace,
   type NoteName,
@@ -10,7 +10,7 @@ import {
   parseNoteName,
   printNoteName,
 } from '../score/pitch.ts';
-import type { Key } from './analysis.ts';
+import type { Degree, Key } from './analysis.ts';
 
 /** A key's notes and signature. Degrees are listed from the tonic, seven of them. */
 export interface KeyFacts {
@@ -73,4 +73,33 @@ function names(scale: readonly string[]): NoteName[] {
     if (name === undefined) throw new RangeError(`"${text}" is no note name of ours.`);
     return name;
   });
+}
+
+/** A plain degree as a numeral: `bVII` for the seventh, lowered; in small letters where it is not `large`. */
+export function romanNumeral(
+  degree: Degree['degree'],
+  alteration: Degree['alteration'],
+  large: boolean,
+): string {
+  const numeral = NUMERALS[degree - 1]![alteration + 1]!;
+  return large ? numeral : numeral.toLowerCase();
+}
+
+/** By degree and then by alteration, lowered first. */
+const NUMERALS = [0, 1, 2, 3, 4, 5, 6].map((step) =>
+  [-1, 0, 1].map((alt) => {
+    const { name, empty } = RomanNumeral.get(RomanNumeral.get({ step, alt }).name);
+    if (empty) throw new RangeError(`There is no numeral for degree ${step + 1}.`);
+    return name;
+  }),
+);
+
+/**
+ * The members of a kind of chord from the root up, in fifths from the root, by the library's symbol for it: `maj7` is
+ * `[0, 4, 1, 5]`. Throws for a symbol that it does not know.
+ */
+export function chordOffsets(symbol: string): readonly number[] {
+  const { intervals, empty } = ChordType.get(symbol);
+  if (empty) throw new RangeError(`"${symbol}" is no kind of chord.`);
+  return names(intervals.map((interval) => Note.transpose('C', interval))).map(fifthsPlace);
 }

@@ -20,7 +20,7 @@ const LAYERS = Object.keys(LAYER_WORDS) as (keyof typeof LAYER_WORDS)[];
 const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
   figures: 'V65, ii6: figured numerals',
   letters: 'V7b, iib: inversion letters',
-  'capital letters': 'V7b, IIb: letters, all capitals',
+  'capital letters': 'V7b, IImb: letters, all capitals',
   'figured bass': '65, 6: figures alone',
 };
 

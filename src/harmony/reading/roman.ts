@@ -2,6 +2,7 @@
 import { fifthsPlace } from '../../score/pitch.ts';
 import type { Degree, Key, Roman } from '../analysis.ts';
 import { CHORD_TYPES, TYPE } from '../chord-types.ts';
+import { keyFacts } from '../tonal.ts';
 
 /** What follows a chord, for telling V7/IV from a tonic seventh and a subtonic from V/III. */
 export interface Following {
@@ -10,8 +11,10 @@ export interface Following {
 }
 
 /** Degrees of the scale in fifths from the tonic. */
-const MAJOR_SCALE = [0, 2, 4, -1, 1, 3, 5] as const;
-const MINOR_SCALE = [0, 2, -3, -1, 1, -4, -2] as const;
+const SCALES: Readonly<Record<Key['mode'], readonly number[]>> = {
+  major: scalePlaces('major'),
+  minor: scalePlaces('minor'),
+};
 /** Triads that stand on the degrees without any alteration; in minor, of both forms of 6 and 7. */
 const DIATONIC: Readonly<Record<Key['mode'], ReadonlySet<string>>> = {
   major: set('0M 0Mmaj7 2m 2m7 4m 4m7 -1M -1Mmaj7 1M 1M7 3m 3m7 5o 5ø7'),
@@ -41,6 +44,10 @@ const TARGETS: Readonly<Record<Key['mode'], readonly (readonly [number, 'major' 
     [-2, 'major'],
   ],
 };
+
+function scalePlaces(mode: Key['mode']): number[] {
+  return keyFacts({ tonic: { step: 'C', alteration: 0 }, mode }).scale.map(fifthsPlace);
+}
 
 function set(text: string): ReadonlySet<string> {
   return new Set(text.split(' '));
@@ -118,9 +125,9 @@ function appliedTo(
 
 /** The degree whose root stands `offset` fifths from the tonic. */
 function plainDegree(key: Key, offset: number, quality: Roman['quality']): Degree {
-  const scale = key.mode === 'major' ? MAJOR_SCALE : MINOR_SCALE;
+  const scale = SCALES[key.mode];
   for (const alteration of [0, 1, -1, 2, -2]) {
-    const index = scale.indexOf((offset - 7 * alteration) as never);
+    const index = scale.indexOf(offset - 7 * alteration);
     if (index < 0) continue;
     const degree = (index + 1) as Degree['degree'];
     // The leading note of minor is its own: alteration 0 for viio.

@@ -4,12 +4,13 @@
  */
 import { printNoteName } from '../../score/pitch.ts';
 import type { Chord, Degree, Key, Roman } from '../analysis.ts';
+import { romanNumeral } from '../tonal.ts';
 import { figuredBass, figuresInLine } from './figured-bass.ts';
 
 /**
  * - `figures`: figured numerals, `V65`, `ii6`, `I64`, `viio7/V`, lower case for minor and diminished;
  * - `letters`: numerals with inversion letters, mixed case, `V7b`, `iib`, `Ic`; root position unmarked;
- * - `capital letters`: the same all in capitals, `IIb`;
+ * - `capital letters`: the same all in capitals, a minor triad marked `m`, `IImb`;
  * - `figured bass`: the figures alone with their accidentals, `6`, `64`, `#6`; nothing for a plain triad in root position.
  */
 export const LABEL_STYLES = ['figures', 'letters', 'capital letters', 'figured bass'] as const;
@@ -29,7 +30,6 @@ export function chordLabel(chord: Chord, style: LabelStyle, signature: number): 
   return LABELS[style](chord, signature);
 }
 
-const NUMERALS = ['I', 'II', 'III', 'IV', 'V', 'VI', 'VII'] as const;
 const INVERSION_LETTERS = ['', 'b', 'c', 'd'] as const;
 /** Figures over the bass by inversion, shortened as is usual; common practice, no source. */
 const TRIAD_FIGURES = ['', '6', '64', ''] as const;
@@ -54,8 +54,8 @@ export function numeral(roman: Roman, key: Key, style: NumeralStyle = 'figures')
   const slash = roman.applied === undefined ? '' : `/${degreeNumeral(roman.applied, key, style, false)}`;
   if (roman.special !== undefined) {
     const sign = SPECIAL_SIGNS[roman.special];
-    if (roman.special === 'Neapolitan' && style !== 'figures')
-      return `bII${INVERSION_LETTERS[roman.inversion]}${slash}`;
+    if (style !== 'figures')
+      return `${roman.special === 'Neapolitan' ? 'bII' : sign}${INVERSION_LETTERS[roman.inversion]}${slash}`;
     return `${sign}${figures}${slash}`;
   }
   const mode = roman.applied === undefined ? key.mode : roman.applied.quality === 'minor' ? 'minor' : 'major';
@@ -71,23 +71,16 @@ export function numeral(roman: Roman, key: Key, style: NumeralStyle = 'figures')
 function degreeNumeral(degree: Degree, key: Key, style: NumeralStyle, minorSeventh: boolean): string {
   const capitals = style === 'capital letters';
   const small = degree.quality === 'minor' || degree.quality === 'diminished';
-  const letters = NUMERALS[degree.degree - 1]!;
-  const sign = impliedAlteration(degree, key)
-    ? ''
-    : degree.alteration > 0
-      ? '#'
-      : degree.alteration < 0
-        ? 'b'
-        : '';
-  const suffix =
-    capitals || (degree.quality !== 'diminished' && degree.quality !== 'augmented')
-      ? ''
-      : degree.quality === 'augmented'
-        ? '+'
-        : minorSeventh
-          ? 'ø'
-          : 'o';
-  return `${sign}${small && !capitals ? letters.toLowerCase() : letters}${suffix}`;
+  const alteration = impliedAlteration(degree, key) ? 0 : degree.alteration;
+  const letters = romanNumeral(degree.degree, alteration, capitals || !small);
+  return `${letters}${qualitySign(degree.quality, capitals, minorSeventh)}`;
+}
+
+/** What tells the triads of one numeral apart: capitals have to mark the minor ones too. */
+function qualitySign(quality: Degree['quality'], capitals: boolean, minorSeventh: boolean): string {
+  if (quality === 'augmented') return '+';
+  if (quality === 'diminished') return minorSeventh ? 'ø' : 'o';
+  return quality === 'minor' && capitals ? 'm' : '';
 }
 
 /** In minor a diminished chord on the sixth degree can only stand on the raised one: no sign is needed. */
