@@ -7,9 +7,11 @@ import {
   type Voicing,
   voicings,
 } from '../harmony/questions/voicing.ts';
+import { intervalBetween } from '../score/interval.ts';
+import { nextTone, previousTone } from '../score/motion.ts';
 import { printNoteName, stepIndex } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
-import { toneIn } from '../score/texture.ts';
+import { type Tone, toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
@@ -64,7 +66,7 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
     about(bass === undefined ? [] : [bass], {
-      severity: gravity(analysis, chord),
+      severity: gravity(analysis, chord, bass),
       from: chord.at,
       until: chord.until,
       message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,
@@ -83,8 +85,20 @@ function inFallingFifths(analysis: Analysis, index: number): boolean {
   return (a - b + 7) % 7 === 4 && (b - c + 7) % 7 === 4;
 }
 
-/** In minor the diminished triad on the supertonic is now and then used so, and in passing any may be. */
-function gravity(analysis: Analysis, chord: Chord): Severity {
+/** In minor the diminished triad on the supertonic is now and then used so, and in passing by step any may be. */
+function gravity(analysis: Analysis, chord: Chord, bass: Tone | undefined): Severity {
   const supertonic = chord.roman.degree === 2 && chord.key.mode === 'minor';
-  return supertonic || isFleeting(analysis, chord) ? 'remark' : 'query';
+  const passes = bass !== undefined && passesByStep(analysis, bass);
+  return supertonic || passes || isFleeting(analysis, chord) ? 'remark' : 'query';
+}
+
+/** The bass goes on through the root by step in one direction. */
+function passesByStep({ texture }: Analysis, bass: Tone): boolean {
+  const [before, after] = [previousTone(texture, bass), nextTone(texture, bass)];
+  if (before === undefined || after === undefined) return false;
+  const ways = [
+    intervalBetween(before.pitch, bass.pitch).steps,
+    intervalBetween(bass.pitch, after.pitch).steps,
+  ];
+  return Math.abs(ways[0]!) === 1 && ways[0] === ways[1];
 }

@@ -24,12 +24,12 @@ export const voiceCrossing = defineRule({
   weight: 5,
   parameters: {
     bass: range(
-      2,
+      1,
       [0, 16],
       'How many beats tenor and bass may be crossed and be worth no more than a remark.',
     ),
     innerVoices: range(
-      3,
+      2,
       [0, 16],
       'How many beats alto and tenor may be crossed and be worth no more than a remark.',
     ),

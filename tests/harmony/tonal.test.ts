@@ -20,6 +20,7 @@ const KINDS = [
   'an augmented sixth, which it takes for the dominant seventh that sounds the same',
   'a chord without its third or its root',
   'fewer than three notes',
+  'a seventh chord without the diminished or augmented fifth that tells it from a plainer one',
 ] as const;
 type Kind = (typeof KINDS)[number];
 
@@ -32,6 +33,16 @@ function soundingMembers(analysis: Analysis, chord: Chord): NoteName[] {
     }),
   );
   return sung.filter((note, i) => sung.findIndex((other) => fifthsPlace(other) === fifthsPlace(note)) === i);
+}
+
+const asked = new Map<string, boolean>();
+
+/** The library is asked once about the same notes. */
+function isDetected(notes: readonly NoteName[], chord: Chord): boolean {
+  const id = [...notes, ...membersOf(chord)].map(printNoteName).join(' ');
+  const answer = asked.get(id) ?? detects(notes, chord);
+  asked.set(id, answer);
+  return answer;
 }
 
 function detects(notes: readonly NoteName[], chord: Chord): boolean {
@@ -49,7 +60,9 @@ function kindOf(notes: readonly NoteName[], chord: Chord): Kind | undefined {
   if (chord.roman.special !== undefined && chord.roman.special !== 'Neapolitan') return KINDS[0];
   const members = new Set(notes.map((note) => memberOf(chord, note)));
   if (!members.has('root') || !members.has('third')) return KINDS[1];
-  return notes.length < 3 ? KINDS[2] : undefined;
+  if (notes.length < 3) return KINDS[2];
+  const plain = chord.quality === 'major' || chord.quality === 'minor';
+  return !plain && !members.has('fifth') ? KINDS[3] : undefined;
 }
 
 describe('the tonal library', () => {
@@ -74,7 +87,7 @@ describe('the tonal library', () => {
 });
 
 describe.skipIf(!corpusIsThere())('on the open chorales (skipped without ../shared/corpus)', () => {
-  it('detects in the sounding notes the chord that we name', () => {
+  it('detects in the sounding notes the chord that we name', { timeout: 60_000 }, () => {
     let [chords, agreed] = [0, 0];
     const excepted = new Map<Kind, number>();
     const unexplained: string[] = [];
@@ -83,9 +96,10 @@ describe.skipIf(!corpusIsThere())('on the open chorales (skipped without ../shar
       for (const chord of analysis.chords) {
         const notes = soundingMembers(analysis, chord);
         chords++;
-        const kind = detects(notes, chord) ? undefined : kindOf(notes, chord);
+        const known = isDetected(notes, chord);
+        const kind = known ? undefined : kindOf(notes, chord);
         if (kind !== undefined) excepted.set(kind, (excepted.get(kind) ?? 0) + 1);
-        else if (detects(notes, chord)) agreed++;
+        else if (known) agreed++;
         else
           unexplained.push(
             `${number}: ${printNoteName(chord.root)} ${chord.quality} of ${notes.map(printNoteName).join(' ')}`,
@@ -95,6 +109,5 @@ describe.skipIf(!corpusIsThere())('on the open chorales (skipped without ../shar
     expect(unexplained).toEqual([]);
     expect(agreed / chords).toBeGreaterThan(0.9);
     for (const kind of excepted.keys()) expect(KINDS).toContain(kind);
-    console.log(agreed, chords, excepted);
   });
 });

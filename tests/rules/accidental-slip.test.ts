@@ -41,6 +41,25 @@ B: Bb2 Eb3 F3 F2 | Bb2*4! |`,
         },
       ],
     },
+    {
+      name: 'F natural in a dominant between tonics of G major',
+      text: `key: G major
+metre: 4/4
+S: B4 A4 B4 C5 | B4 A4 G4*2! |
+A: G4 F4 G4 G4 | G4 F#4 D4*2! |
+T: D4 D4 D4 E4 | D4 D4 B3*2! |
+B: G3 D3 G3 C3 | D3 D3 G2*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'A',
+          notes: 'A:F4',
+          severity: 'query',
+          says: 'F4 in the alto, between two tonic chords, where the dominant belongs, is a semitone lower than the seventh degree of G major.',
+        },
+      ],
+    },
   ],
   passing: [
     {
@@ -60,6 +79,24 @@ S: Eb4 F4 Eb4 D4 | C4*4! |
 A: C4 C4 C4 B3 | G3*4! |
 T: G3 Ab3 G3 G3 | Eb3*4! |
 B: C3 F3 G3 G2 | C3*4! |`,
+    },
+    {
+      name: 'the third of a tierce in G minor is a natural',
+      text: `key: G minor
+metre: 4/4
+S: D5 C5 A4 G4! | Bb4 A4 A4 G4! |
+A: G4 G4 F#4 D4! | G4 G4 F#4 D4! |
+T: Bb3 Eb4 D4 B3! | D4 Eb4 D4 Bb3! |
+B: G3 C3 D3 G2! | G3 C3 D3 G2! |`,
+    },
+    {
+      name: 'the Neapolitan of E minor has an F natural',
+      text: `key: E minor
+metre: 4/4
+S: B4 A4 F#4 G4! |
+A: G4 F4 D#4 E4! |
+T: E4 C4 B3 B3! |
+B: E3 A3 B3 E3! |`,
     },
   ],
 });

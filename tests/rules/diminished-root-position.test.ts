@@ -42,5 +42,14 @@ A: C4 D4 C4 B3 | G3*4! |
 T: G3 G3 G3 G3 | E3*4! |
 B: C3 B2 C3 G2 | C3*4! |`,
     },
+    {
+      name: 'in a sequence of falling fifths',
+      text: `key: C major
+metre: 4/4
+S: E5 C5 D5 B4 | C5 A4 B4 C5! |
+A: G4 A4 F4 G4 | E4 F4 G4 G4! |
+T: C4 C4 B3 B3 | A3 A3 D4 E4! |
+B: C3 F3 B2 E3 | A2 D3 G2 C3! |`,
+    },
   ],
 });

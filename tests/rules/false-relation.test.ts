@@ -70,5 +70,14 @@ A: E4 D4 E4! E4 |
 T: G3 G3 G3! G3 |
 B: E3 G3 C3! C#3 |`,
     },
+    {
+      name: 'from the Neapolitan to the dominant',
+      text: `key: E minor
+metre: 4/4
+S: B4 A4 F#4 G4! |
+A: G4 F4 D#4 E4! |
+T: E4 C4 B3 B3! |
+B: E3 A3 B3 E3! |`,
+    },
   ],
 });

@@ -22,6 +22,25 @@ B: A3 D3 A2 E3 | A2*4! |`,
         },
       ],
     },
+    {
+      name: 'the raised seventh sinks when the dominant is over',
+      text: `key: A minor
+metre: 4/4
+S: A4 G#4 F#4 E4 | F4 D4 C4*2! |
+A: E4 E4 D4 C4 | C4 B3 A3*2! |
+T: C4 B3 A3 A3 | A3 G#3 E3*2! |
+B: A2 E3 D3 A2 | D3 E3 A2*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'S',
+          notes: 'S:G#4 F#4',
+          severity: 'query',
+          says: 'G#4 in the soprano is the raised seventh degree of A minor, but the soprano sinks to F#4 instead of rising to the tonic.',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -61,5 +61,14 @@ A: G4 G4 G4 ? | D4*4! |
 T: D4 E4 D4 A3 | B3*4! |
 B: G3 C3 D3 A2 | G2*4! |`,
     },
+    {
+      name: 'I6 without its fifth',
+      text: `key: C major
+metre: 4/4
+S: C5 D5 C5 D5 | D5*2 C5*2! |
+A: G4 F4 E4 A4 | G4*2 E4*2! |
+T: E4 B3 C4 D4 | B3*2 C4*2! |
+B: C3 D3 E3 F3 | G3*2 C3*2! |`,
+    },
   ],
 });

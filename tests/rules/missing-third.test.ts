@@ -70,5 +70,15 @@ A: ? ? ? ? | ?*4 |
 T: ? ? ? ? | ?*4 |
 B: G3 C3 D3 D3 | G2*4! |`,
     },
+    {
+      name: 'the minor third sounds where the reading may expect a tierce',
+      text: `key: A minor
+metre: 3/4
+upbeat: 1
+S: E5 | C5 D5 B4 | A4*2! |
+A: A4 | A4 A4 G#4 | A4*2! |
+T: C4 | E4 F4 E4 | C4*2! |
+B: A3 | A3 D3 E3 | A2*2! |`,
+    },
   ],
 });

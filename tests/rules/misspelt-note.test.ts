@@ -41,6 +41,25 @@ B: G3 C3 D3 D3 | G2*4! |`,
         },
       ],
     },
+    {
+      name: 'F where F sharp minor has its leading note',
+      text: `key: F# minor
+metre: 4/4
+S: A4 B4 G#4 F#4! |
+A: F#4 F#4 F4 F#4! |
+T: C#4 D4 C#4 A3! |
+B: F#3 B2 C#3 F#2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'A',
+          notes: 'A:F4',
+          severity: 'query',
+          says: 'F4 in the alto is spelt with the wrong letter for its chord and key (F# minor).',
+        },
+      ],
+    },
   ],
   passing: [
     {

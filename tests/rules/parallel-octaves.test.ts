@@ -136,6 +136,25 @@ B: C3 D3 C3 |`,
         },
       ],
     },
+    {
+      name: 'a suspended ninth only holds them back',
+      text: `key: C major
+metre: 4/4
+S: G4 E5*3/2 D5/2 B4 | C5*4! |
+A: E4 G4 A4 G4 | G4*4! |
+T: C4 C4 F4 D4 | E4*4! |
+B: C3 E3 D3 G3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SB',
+          notes: 'S:E5 D5 B:E3 D3',
+          severity: 'query',
+          says: 'Soprano and bass move in parallel octaves: E5–E3 to D5–D3; the suspension only holds them back.',
+        },
+      ],
+    },
   ],
   passing: [
     {

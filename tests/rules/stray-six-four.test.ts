@@ -58,6 +58,25 @@ B: C3 F3 G3 G3! | C3 F3 G3 C3! |`,
         },
       ],
     },
+    {
+      name: 'six-fours in a row',
+      text: `key: C major
+metre: 4/4
+S: E5 E5 F5 E5 | D5*2 C5*2! |
+A: G4 G4 A4 G4 | G4*2 E4*2! |
+T: C4 C4 D4 C4 | B3*2 C4*2! |
+B: C3 G3 A3 G3 | G3*2 C3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SATB',
+          notes: 'S:F5 A:A4 T:D4 B:A3',
+          severity: 'remark',
+          says: 'ii64, is a six-four that is neither cadential nor passing',
+        },
+      ],
+    },
   ],
   passing: [
     {
@@ -95,6 +114,15 @@ S: E4 F4 E4 D4 | C4*4! |
 A: C4 C4 C4 B3 | G3*4! |
 T: G3 A3 G3 G3 | E3*4! |
 B: ? ? ? ? | ?*4 |`,
+    },
+    {
+      name: 'IV and V7 over a held tonic',
+      text: `key: C major
+metre: 4/4
+S: C5 C5 B4 C5 | C5 B4 C5*2! |
+A: G4 F4 F4 E4 | A4 F4 E4*2! |
+T: E4 A3 G3 G3 | F4 D4 C4*2! |
+B: C3*4 | F3 G3 C3*2! |`,
     },
   ],
 });

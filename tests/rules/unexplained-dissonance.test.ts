@@ -51,5 +51,14 @@ A: G4 G4 G4 F#4 | D4*4! |
 T: D4 E4 D4 C4 | B3*4! |
 B: G3 C3 D3 D3 | G2*4! |`,
     },
+    {
+      name: 'the bass leaps under a suspended ninth',
+      text: `key: C major
+metre: 4/4
+S: E5 E5*3/2 D5/2 D5 | C5*4! |
+A: G4 G4 A4 B4 | G4*4! |
+T: C4 C4 F4 F4 | E4*4! |
+B: C3 C4 D3 G3 | C3*4! |`,
+    },
   ],
 });

@@ -98,6 +98,25 @@ B: E3 D3 E3 C3 |`,
         },
       ],
     },
+    {
+      name: 'tenor and bass for more than a beat',
+      text: `key: C major
+metre: 4/4
+S: C5 C5 B4 C5 |
+A: G4 A4 G4 G4 |
+T: E3 D3 D3 E4 |
+B: C3 F3 G3 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'TB',
+          notes: 'T:D3 D3 B:F3 G3',
+          severity: 'query',
+          says: 'The bass goes above the tenor: F3–G3 over D3–D3.',
+        },
+      ],
+    },
   ],
   passing: [
     {
