@@ -24,12 +24,12 @@ function untrue(scores: readonly Score[]): string[] {
 }
 
 describe('what messages say', () => {
-  it('is so in every example of every rule', () => {
+  it('is so in every example of every rule', { timeout: 90_000 }, () => {
     const texts = RULES.flatMap(({ examples }) => [...examples.wrong, ...examples.right]);
     expect(untrue(texts.map(({ text }) => scoreOf(text)))).toEqual([]);
   });
 
-  it('is so in every situation, in three keys', () => {
+  it('is so in every situation, in three keys', { timeout: 90_000 }, () => {
     const scores = SITUATIONS.flatMap(({ texts }) =>
       texts.flatMap((text) => [0, -3, 4].map((by) => transposed(scoreOf(text), by))),
     );
@@ -50,12 +50,12 @@ describe('what messages say', () => {
 describe.skipIf(!existsSync(CHORALES))('what messages say (skipped without ../shared/corpus)', () => {
   const pieces = existsSync(CHORALES) ? readPieces().filter((_, i) => i % 16 === 0) : [];
 
-  it('is so of masters, with and without fermatas', () => {
+  it('is so of masters, with and without fermatas', { timeout: 90_000 }, () => {
     const scores = pieces.map(({ score }) => score);
     expect(untrue([...scores, ...scores.map(withoutFermatas)])).toEqual([]);
   });
 
-  it('is so of what is half written', () => {
+  it('is so of what is half written', { timeout: 90_000 }, () => {
     const scores = pieces
       .filter((_, i) => i % 2 === 0)
       .flatMap(({ score }) => [
@@ -67,14 +67,14 @@ describe.skipIf(!existsSync(CHORALES))('what messages say (skipped without ../sh
     expect(untrue(scores)).toEqual([]);
   });
 
-  it('is so of planted faults', () => {
+  it('is so of planted faults', { timeout: 90_000 }, () => {
     const scores = PLANTERS.filter((_, i) => i % 3 === 0).flatMap((planter, i) =>
       plantsFor(planter, pieces.slice(i % 6, (i % 6) + 2), 1, i).map((plant) => plant.score),
     );
     expect(untrue(scores)).toEqual([]);
   });
 
-  it.skipIf(!existsSync(MACHINE))('is so of machine-made chorales', () => {
+  it.skipIf(!existsSync(MACHINE))('is so of machine-made chorales', { timeout: 90_000 }, () => {
     const files = readdirSync(MACHINE).filter((name, i) => name.endsWith('.mxl') && i % 40 === 0);
     const scores = files.flatMap((name) => {
       const opened = openScore(readFileSync(MACHINE + name));
