@@ -1,5 +1,5 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { chordAt, degreeOf, keyAt, type Member, memberOf } from '../harmony/questions/moments.ts';
+import { chordAt, type Member, memberOf } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
@@ -68,7 +68,7 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   if (!voicing.complete || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
   const has = inWords(tones.map(inVoice));
-  if (isOnly(voicing, ['third', 'fifth']) && !standsWithoutFifth(analysis, voicing))
+  if (isOnly(voicing, ['third', 'fifth']))
     return [
       about(tones, {
         from: chord.at,
@@ -84,14 +84,6 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
       message: `With only ${printNoteName(chord.members.root)} and ${printNoteName(chord.members.third)} this chord seems to have lost its root: ${has}.`,
     }),
   ];
-}
-
-/** Two notes a third apart, the lower in the bass, are a triad in root position that only lacks its fifth; III is no such triad. */
-function standsWithoutFifth(analysis: Analysis, { chord, slices }: Voicing): boolean {
-  const bass = slices[0] && toneIn(slices[0], 'B');
-  if (bass === undefined || !sameNoteName(bass.pitch, chord.members.third)) return false;
-  const { degree, alteration } = degreeOf(bass.pitch, keyAt(analysis, chord.at) ?? chord.key);
-  return alteration === 0 && [1, 4, 5, 6].includes(degree);
 }
 
 /** These members of the chord sound, and nothing else, from beginning to end. */
