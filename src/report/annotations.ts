@@ -3,7 +3,7 @@ import { capitalised, listed } from '../english/words.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from '../musicxml/index.ts';
-import { marksOf } from '../review/marks.ts';
+import { isUnwritten, marksOf } from '../review/marks.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { type Severity, severityRank } from '../rules/rule.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
@@ -21,7 +21,8 @@ export type Marked = Pick<Finding, 'severity' | 'voices' | 'from' | 'tones'> & {
 
 /** The review's own marks, in its order, numbered as everywhere; what follows from one is told with it. */
 export function markedFindings(review: Review): Marked[] {
-  return marksOf(review.findings).flatMap(({ number, slips }) =>
+  const marks = marksOf(review.findings);
+  const told = marks.flatMap(({ number, slips }) =>
     slips.map(({ finding: { severity, voices, from, tones, rule, message }, follows }) => {
       const names = [...new Set(follows.map((each) => each.rule.name.toLowerCase()))];
       const more = names.length === 0 ? '' : ` From it: ${listed(names)}.`;
@@ -29,6 +30,18 @@ export function markedFindings(review: Review): Marked[] {
       return { number, severity, voices, from, tones, sentence: said };
     }),
   );
+  // A file can't set them apart as a page does: what is still to be written comes last, and counts on.
+  const unwritten = review.findings
+    .filter(isUnwritten)
+    .map(({ severity, voices, from, tones, message }, index) => ({
+      number: marks.length + index + 1,
+      severity,
+      voices,
+      from,
+      tones,
+      sentence: `${severity}. ${message}`,
+    }));
+  return [...told, ...unwritten];
 }
 
 /** `marks` are numbered as in the list that goes with the score. */
