@@ -1,6 +1,8 @@
 /** Takes files onto a stack: reviewed in the pool, stored one by one, none of them able to stop the rest. */
 import { createHash } from 'node:crypto';
+import { isNoScript } from '../../src/desk/index.ts';
 import { carryOver } from './carrying.ts';
+import { hasSame, setApart } from './identifying.ts';
 import type { ReviewPool } from './pool.ts';
 import type { Stack } from './records.ts';
 import type { ScriptTask } from './review-script.ts';
@@ -13,8 +15,11 @@ export interface Incoming {
 
 export interface Taken {
   readonly file: string;
-  /** `new`; `known`: this very file is on the stack already; `unreadable`: kept, with the reason. */
-  readonly outcome: 'new' | 'known' | 'unreadable';
+  /**
+   * `new`; `known`: this very file is on the stack already; `unreadable`: kept, with the reason; `no script`: a picture,
+   * a document, of which the name is kept.
+   */
+  readonly outcome: 'new' | 'known' | 'unreadable' | 'no script';
   readonly script?: number;
   readonly message?: string;
 }
@@ -50,7 +55,11 @@ function taskFor(stack: Stack, { file, content }: Incoming): ScriptTask {
 export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Taken> {
   const { file, content } = incoming;
   const sum = createHash('sha256').update(content).digest('hex');
-  if (desk.has(stack.id, file, sum)) return { file, outcome: 'known' };
+  if (desk.has(stack.id, file, sum) || hasSame(desk, stack.id, file, sum)) return { file, outcome: 'known' };
+  if (isNoScript(file, content)) {
+    setApart(desk, stack.id, file, sum);
+    return { file, outcome: 'no script' };
+  }
   const result = await pool.review(taskFor(stack, incoming));
   const script = desk.addScript(stack.id, { file, sum, content, ...result });
   if (result.facts !== undefined && result.candidate !== undefined) carryOver(desk, script);

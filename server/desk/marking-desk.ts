@@ -1,12 +1,13 @@
 /** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
 import type { Database } from 'better-sqlite3';
 import { readBrief } from '../../src/brief/brief.ts';
-import { EXAMPLE_SCHEME, readCandidatePattern, readScheme } from '../../src/desk/index.ts';
+import { EXAMPLE_SCHEME, type Intake, readCandidatePattern, readScheme } from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { allRefused, problemsIn, type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { backUp, backUpDaily } from './backup.ts';
+import { intakeOf, settleIdentities } from './identifying.ts';
 import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
 import { openForReading, openForWriting } from './open.ts';
 import { type PoolOptions, type ReviewPool, reviewPool } from './pool.ts';
@@ -36,6 +37,8 @@ export interface MarkingDesk {
   takeAll(stack: number, incoming: AsyncIterable<Incoming> | Iterable<Incoming>): AsyncGenerator<Taken>;
   /** Reviews again what a change of profile or brief calls for, or what failed through us. Gives how many. */
   reviewAgain(stack: number): Promise<number>;
+  /** Says anew whose the scripts are, from all their names; gives what lies on the stack. */
+  settle(stack: number): Intake;
   /** The stack of this name; made where there is none. What is given anew replaces the old. Gives its number. */
   stackFor(settings: RawSettings): number;
   csv(stack: number): Iterable<string>;
@@ -71,6 +74,10 @@ export async function openMarkingDesk(path: string, options: PoolOptions = {}): 
     takeAll: (stack, incoming) => takeAll(desk, workers(), desk.stack(stack), incoming),
     reviewAgain: async (stack) =>
       desk.toReviewAgain(stack).length === 0 ? 0 : reviewAgain(desk, workers(), desk.stack(stack)),
+    settle: (stack) => {
+      settleIdentities(desk, desk.stack(stack));
+      return intakeOf(desk, stack);
+    },
     stackFor: (raw) => {
       const known = desk.stackNamed(raw.name);
       if (known === undefined) return desk.addStack(readSettings(raw)).id;

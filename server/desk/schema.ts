@@ -64,4 +64,17 @@ export const MIGRATIONS: readonly string[] = [
   `,
   // Facts of version 2 leave given notes out: all scripts are reviewed again, decisions stay.
   'UPDATE scripts SET again = 1',
+  `
+  -- 1 where a person said whose it is: file names have no say in it any more.
+  ALTER TABLE scripts ADD COLUMN by_hand INTEGER NOT NULL DEFAULT 0;
+  UPDATE scripts SET by_hand = 1 WHERE candidate IS NOT NULL AND instr(lower(file), lower(candidate)) = 0
+    AND instr(lower(coalesce(json_extract(facts, '$.title'), '')), lower(candidate)) = 0;
+  -- Files that are no scripts.
+  CREATE TABLE apart (
+    stack INTEGER NOT NULL REFERENCES stacks(id),
+    file TEXT NOT NULL,
+    sum TEXT NOT NULL,
+    UNIQUE (stack, file, sum)
+  );
+  `,
 ];

@@ -57,8 +57,7 @@ export class Desk {
   }
 
   /**
-   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again; with
-   * another pattern of file names, those of which nobody knows whose they are.
+   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again.
    * @throws {Refused}
    */
   changeStack(id: number, seen: number, settings: StackSettings): Stack {
@@ -69,8 +68,6 @@ export class Desk {
       .transaction(() => {
         this.#raiseStack(id, seen);
         if (!reviewsHold) this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ?').run(id);
-        if (known.pattern !== settings.pattern)
-          this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ? AND candidate IS NULL').run(id);
         this.db
           .prepare(
             'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ? WHERE id = ?',
@@ -230,13 +227,14 @@ export class Desk {
         const { candidate, draft, done } = change;
         if (candidate !== undefined) this.#set('candidate', candidate === '' ? null : candidate, id);
         if (draft !== undefined) this.#set('draft', draft, id);
+        if (candidate !== undefined || draft !== undefined) this.#set('by_hand', 1, id);
         if (done !== undefined) this.#set('done', done ? 1 : 0, id);
       })
       .immediate();
     return this.script(id);
   }
 
-  #set(column: 'candidate' | 'draft' | 'done', value: string | number | null, id: number): void {
+  #set(column: 'candidate' | 'draft' | 'by_hand' | 'done', value: string | number | null, id: number): void {
     this.db.prepare(`UPDATE scripts SET ${column} = ? WHERE id = ?`).run(value, id);
   }
 

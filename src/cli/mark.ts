@@ -6,6 +6,7 @@ import type { MarkingDesk } from '../../server/main.ts';
 import { printBrief } from '../brief/brief.ts';
 import { openBrief } from '../brief/open-brief.ts';
 import { kindOf } from '../open/open.ts';
+import { intakeDoubts, intakeSentence } from '../desk/index.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
 import { readInput, reason } from './input.ts';
@@ -68,10 +69,22 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
     ),
   );
   notScripts.add(dirname(path));
+  const kept = desk.desk.stackNamed(options.stack ?? 'Scripts');
+  const given = await briefOption(brief);
+  // What was set on the page stands until it is changed again by name.
+  const stands =
+    options.brief === undefined &&
+    kept !== undefined &&
+    given.brief !== undefined &&
+    given.brief !== kept.brief;
+  if (stands)
+    say(
+      `${brief} differs from the brief set at the desk, which stands. To put it in its place: --brief ${brief}`,
+    );
   const stack = desk.stackFor({
     name: options.stack ?? 'Scripts',
     ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
-    ...(await briefOption(brief)),
+    ...(stands ? {} : given),
     ...(await textOption('scheme', options.scheme)),
     ...(await textOption('reference', options.reference)),
     ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
@@ -115,18 +128,21 @@ async function takeFolder(
   place: string,
   notScripts: ReadonlySet<string>,
 ): Promise<number> {
-  const counts = { new: 0, known: 0, unreadable: 0 };
+  const counts = { new: 0, known: 0, unreadable: 0, 'no script': 0 };
   const started = performance.now();
   for await (const taken of desk.takeAll(stack, filesIn(place, notScripts, tell))) {
     counts[taken.outcome]++;
     if (taken.outcome === 'unreadable') tell(`${taken.file}: ${taken.message}`);
-    progress(counts.new + counts.known + counts.unreadable);
+    progress(Object.values(counts).reduce((sum, n) => sum + n, 0));
   }
   progress(undefined);
+  const intake = desk.settle(stack);
   const seconds = (performance.now() - started) / 1000;
   say(
     `${counts.new} new, ${counts.known} known already, ${counts.unreadable} could not be read (${seconds.toFixed(1)} s). Kept in ${desk.path}`,
   );
+  for (const doubt of intakeDoubts(intake)) say(doubt);
+  say(intakeSentence(intake));
   return counts.unreadable;
 }
 

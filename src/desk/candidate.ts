@@ -53,15 +53,21 @@ export function readCandidatePattern(text: string): Outcome<{ readonly pattern: 
 /**
  * Reads candidate and draft from a file's name (a path is allowed), then from the title in it. Without a pattern the
  * candidate number is the first run of two to ten digits, with up to two letters before or after; in a title it must
- * follow the word "candidate". The draft is the number after `draft`, `d` or `v`, or that of a folder `draft 2`.
+ * follow the word "candidate". `nobodys` are numbers that are no candidate's, since all names of a stack have them. The
+ * draft is the number after `draft`, `d` or `v`, or that of a folder `draft 2`.
  *
  * @example candidateOf('stack/4012_draft2.mxl', '') gives candidate 4012, draft 2
  */
-export function candidateOf(fileName: string, title: string, pattern?: CandidatePattern): CandidateReading {
+export function candidateOf(
+  fileName: string,
+  title: string,
+  pattern?: CandidatePattern,
+  nobodys: ReadonlySet<string> = new Set(),
+): CandidateReading {
   const parts = fileName.split(/[/\\]/);
   const name = stem(parts.at(-1) ?? '');
   const heading = title.slice(0, MOST_CHARACTERS);
-  const inName = pattern === undefined ? plainly(name) : fitted(name, pattern);
+  const inName = pattern === undefined ? plainly(name, nobodys) : fitted(name, pattern);
   const inTitle = pattern === undefined ? titled(heading) : fitted(heading, pattern);
   const [found, foundIn] =
     inName.candidate !== undefined ? [inName, 'file name' as const] : [inTitle, 'title' as const];
@@ -91,10 +97,20 @@ function found(candidate: string | undefined, draft: string | undefined): Found 
 const DRAFT = /(?:^|[^\p{L}])(?:draft|version|d|v)[\s._-]{0,3}(\d{1,2})(?!\d)/iu;
 const CANDIDATE = /(?<![\p{L}\p{N}])\p{L}{0,2}\d{2,10}\p{L}{0,2}(?![\p{L}\p{N}])/u;
 
-function plainly(name: string): Found {
+function plainly(name: string, nobodys: ReadonlySet<string>): Found {
+  const number = candidatesIn(name).find((one) => !nobodys.has(one));
+  return found(number, DRAFT.exec(name)?.[1]);
+}
+
+function candidatesIn(name: string): string[] {
   const draft = DRAFT.exec(name);
   const rest = draft === null ? name : name.replace(draft[0], ' ');
-  return found(CANDIDATE.exec(rest)?.[0], draft?.[1]);
+  return [...rest.matchAll(new RegExp(CANDIDATE, 'gu'))].map(([number]) => number);
+}
+
+/** All numbers in a file's name that could be a candidate's. */
+export function numbersIn(fileName: string): string[] {
+  return candidatesIn(stem(fileName.split(/[/\\]/).at(-1) ?? ''));
 }
 
 /** A title has numbers of its own (a hymn's, an opus): only what follows the word is taken. */

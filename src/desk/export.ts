@@ -130,7 +130,7 @@ export function markBookRow(script: ExportedScript, scheme?: Scheme): Cell[] {
   return [
     ...cells,
     ...scheme.criteria.map(({ id }) => marks.get(id)),
-    whole.missing.length === 0 ? whole.marks : undefined,
+    whole.missing.length === 0 && whole.beyond.length === 0 ? whole.marks : undefined,
     fullMarks(scheme),
   ];
 }

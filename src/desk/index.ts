@@ -2,6 +2,7 @@
  * The marking desk's thinking: plain functions on plain data, no files, no database, no page.
  *
  * - `candidate.ts`: candidate and draft number from a file's name or title; the pattern is settable.
+ * - `identities.ts`: the same for a whole stack, and what lies on it before marking.
  * - `facts.ts`, `finding.ts`: what is kept of a reviewed script, as JSON; `counts.ts`, `board.ts` and `print.ts` are parts.
  * - `given.ts`: each departure from the given notes, bar by bar, transposition and moved bars recognised.
  * - `decisions.ts`: the teacher's decisions as data, and the findings as they stand under them; `context.ts` says which
@@ -69,6 +70,14 @@ export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
 export { type ScriptFinding, scriptFindingSchema, scriptFindings } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
+export {
+  type Intake,
+  identify,
+  intakeDoubts,
+  intakeSentence,
+  isNoScript,
+  type NamedFile,
+} from './identities.ts';
 export {
   LIKENESS_NOTICE,
   type Likenesses,

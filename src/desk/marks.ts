@@ -51,23 +51,34 @@ export interface Total {
   readonly outOf: number;
   /** Names of the criteria not marked yet; the total is final where there are none. */
   readonly missing: readonly string[];
+  /** Names of the criteria whose mark is above what the scheme now gives; it is not added. */
+  readonly beyond: readonly string[];
   readonly sentence: string;
 }
 
 /** Adds up the marks. Of several marks at one criterion the last in the list counts. */
 export function total(scheme: Scheme, marks: readonly Mark[]): Total {
   const latest = latestMarks(marks);
-  const sum = scheme.criteria.reduce((all, { id }) => all + (latest.get(id) ?? 0), 0);
+  const isBeyond = (criterion: Criterion): boolean => (latest.get(criterion.id) ?? 0) > outOf(criterion);
+  const sum = scheme.criteria
+    .filter((criterion) => !isBeyond(criterion))
+    .reduce((all, { id }) => all + (latest.get(id) ?? 0), 0);
+  const beyond = scheme.criteria.filter(isBeyond).map(({ name }) => name);
   const missing = scheme.criteria.filter(({ id }) => !latest.has(id)).map(({ name }) => name);
   const full = fullMarks(scheme);
   return {
     marks: sum,
     outOf: full,
     missing,
-    sentence:
+    beyond,
+    sentence: [
       missing.length === 0
         ? `${sum} out of ${full}.`
         : `${sum} out of ${full} so far; not marked yet: ${inWords(missing)}.`,
+      ...(beyond.length === 0
+        ? []
+        : [`Not added, since it is more than the scheme now gives: ${inWords(beyond)}.`]),
+    ].join(' '),
   };
 }
 
@@ -101,7 +112,7 @@ export function moderationOrder<S extends { readonly marks: readonly Mark[] }>(
     const whole = total(scheme, script.marks);
     const marks =
       criterion === undefined
-        ? whole.missing.length === 0
+        ? whole.missing.length === 0 && whole.beyond.length === 0
           ? whole.marks
           : undefined
         : latest.get(criterion);

@@ -58,6 +58,8 @@ export const queueSchema = z.object({
   next: id.optional(),
   after: z.number(),
   scripts: z.array(judgedEntrySchema),
+  /** What lies on the stack, in a sentence, and what to look at before marking. */
+  intake: z.object({ summary: z.string(), doubts: z.array(z.string()) }),
 });
 export type Queue = z.infer<typeof queueSchema>;
 
@@ -223,6 +225,7 @@ export const sheetSchema = z.object({
     marks: z.number(),
     outOf: z.number(),
     missing: z.array(z.string()),
+    beyond: z.array(z.string()),
     sentence: z.string(),
   }),
   since: z.object({ summary: z.string(), mended: z.array(z.string()) }).optional(),

@@ -127,10 +127,15 @@ export const ROUTES = {
     params: numbered,
     query: z.object({ file: z.string().min(1).max(300) }),
     answer: z.object({
-      outcome: z.enum(['new', 'known', 'unreadable']),
+      outcome: z.enum(['new', 'known', 'unreadable', 'no script']),
       message: z.string().optional(),
     }),
     status: 201,
+  }),
+  /** After files were taken in: says anew whose they are, from all their names together. */
+  settle: route('post', '/stacks/:id/settled', {
+    params: numbered,
+    answer: z.object({ changed: z.number() }),
   }),
   decideForAll: route('post', '/stacks/:id/decisions', {
     params: numbered,

@@ -127,11 +127,25 @@ describe('marks', () => {
       marks: 17,
       outOf: 40,
       missing: ['Handling of chords and dissonance', 'Non-harmony notes and rhythm'],
+      beyond: [],
       sentence:
         '17 out of 40 so far; not marked yet: Handling of chords and dissonance and Non-harmony notes and rhythm.',
     });
     const all = EXAMPLE_SCHEME.criteria.map((criterion) => mark(criterion.id, outOf(criterion)));
     expect(total(EXAMPLE_SCHEME, all).sentence).toBe('40 out of 40.');
+  });
+
+  test('a mark above what the scheme now gives is flagged and not added', () => {
+    const [first, ...rest] = EXAMPLE_SCHEME.criteria;
+    const changed = {
+      ...EXAMPLE_SCHEME,
+      criteria: [{ ...first!, levels: first!.levels.slice(0, 2) }, ...rest],
+    };
+    const all = EXAMPLE_SCHEME.criteria.map((criterion) => mark(criterion.id, outOf(criterion)));
+    expect(total(changed, all)).toMatchObject({ marks: 28, beyond: ['Choice of chords and cadences'] });
+    expect(total(changed, all).sentence).toBe(
+      '28 out of 35. Not added, since it is more than the scheme now gives: Choice of chords and cadences.',
+    );
   });
 
   test('side by side in rank order; equal marks share a rank', () => {

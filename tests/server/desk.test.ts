@@ -429,3 +429,40 @@ describe('who may come near', () => {
     expect(statuses.at(-1)).toBe(429);
   });
 });
+
+describe('whose scripts they are', () => {
+  it('knows whose scripts are from all names together, says what lies there, and lets a person correct it', async () => {
+    const stack = await newStack({});
+    const names = ['2026 4101.txt', '2026 4102.txt', '2026 4103.txt', 'second/2026 4101.txt', 'Thumbs.db'];
+    for (const [i, file] of names.entries()) {
+      const text = `title: T${i}\nkey: C major\nmetre: 4/4\nS: C5*4 |\nA: G4*4 |\nT: E4*4 |\nB: C3*4 |`;
+      await request(app)
+        .post(`/api/desk/stacks/${stack}/scripts`)
+        .query({ file })
+        .set('Content-Type', 'application/octet-stream')
+        .send(Buffer.from(text));
+    }
+    await request(app).post(`/api/desk/stacks/${stack}/settled`).send({});
+    const queue = async () => (await request(app).get(`/api/desk/stacks/${stack}`)).body;
+    const { scripts, intake } = await queue();
+    expect(scripts.map((s: { candidate: string; draft: number }) => [s.candidate, s.draft])).toEqual([
+      ['4101', 1],
+      ['4101', 2],
+      ['4102', 1],
+      ['4103', 1],
+    ]);
+    expect(intake).toEqual({
+      summary: '5 files: 4 scripts by 3 candidates, 1 of them twice; 1 not a script.',
+      doubts: ['Not scripts, and left apart: Thumbs.db.'],
+    });
+    const { id, revision } = scripts[1];
+    await request(app).patch(`/api/desk/scripts/${id}`).send({ revision, candidate: '4104', draft: 1 });
+    await request(app).post(`/api/desk/stacks/${stack}/settled`).send({});
+    expect((await queue()).scripts.map((s: { candidate: string; draft: number }) => s.candidate)).toEqual([
+      '4101',
+      '4102',
+      '4103',
+      '4104',
+    ]);
+  });
+});

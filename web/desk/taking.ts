@@ -39,7 +39,7 @@ export async function takeFiles(
           { params: { id: stack }, query: { file: name.slice(0, 300) } },
           await next.bytes(),
         );
-        if (answer.outcome !== 'known') taken++;
+        if (answer.outcome === 'new' || answer.outcome === 'unreadable') taken++;
         if (answer.outcome === 'unreadable')
           messages.push(`${name}: ${answer.message ?? 'could not be read.'}`);
       } catch (error) {
@@ -50,6 +50,7 @@ export async function takeFiles(
     }
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));
+  await ask(ROUTES.settle, { params: { id: stack } });
   return { taken, messages };
 }
 

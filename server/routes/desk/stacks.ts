@@ -1,10 +1,11 @@
 /** Stacks: made, set up, listed, and files put onto them. */
 import { Router } from 'express';
-import { applyDecisions } from '../../../src/desk/index.ts';
+import { applyDecisions, intakeDoubts, intakeSentence } from '../../../src/desk/index.ts';
 import { ROUTES, type SettingTexts } from '../../../src/desk/wire.ts';
 import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { allRefused, problemsIn, Refused } from '../../../src/refusal/refusal.ts';
+import { intakeOf, settleIdentities } from '../../desk/identifying.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
 import { countLatest, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
@@ -25,7 +26,9 @@ export function stackRoutes(marking: MarkingDesk): Router {
     const stack = desk.stack(id);
     const scripts = desk.entries(id, most, after).map((entry) => judgedEntry(desk, entry));
     const { scripts: total, ...counts } = desk.count(id);
-    return { stack, total, ...counts, next: nextToMark(desk, id), after, scripts };
+    const lies = intakeOf(desk, id);
+    const intake = { summary: intakeSentence(lies), doubts: intakeDoubts(lies) };
+    return { stack, total, ...counts, next: nextToMark(desk, id), after, scripts, intake };
   });
 
   answer(router, ROUTES.latest, ({ params: { id }, query: { after, most } }) => ({
@@ -37,6 +40,7 @@ export function stackRoutes(marking: MarkingDesk): Router {
   answer(router, ROUTES.changeStack, async ({ params: { id }, body: { revision: seen, ...texts } }) => {
     const stack = desk.changeStack(id, seen, readSettings(rawSettings(texts), desk.stack(id)));
     await marking.reviewAgain(id);
+    marking.settle(id);
     return { stack };
   });
 
@@ -53,6 +57,10 @@ export function stackRoutes(marking: MarkingDesk): Router {
     },
     [bytes],
   );
+
+  answer(router, ROUTES.settle, ({ params: { id } }) => ({
+    changed: settleIdentities(desk, desk.stack(id)),
+  }));
 
   return router;
 }

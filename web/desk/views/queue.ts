@@ -55,7 +55,11 @@ export function queuePage(
       ${
         total === 0
           ? nothing
-          : html`<p>
+          : html`<ul class="doubts">
+              ${queue.intake.doubts.map((doubt) => html`<li>${doubt}</li>`)}
+            </ul>
+            <p class="intake">${queue.intake.summary}</p>
+            <p>
               ${next === undefined ? 'All done.' : html`<a class="button" href=${hashOf({ view: 'script', script: next })}>Mark the next one</a>`}
               ${done} of ${total} done.
               <a href=${addressOf(ROUTES.markBook, { params: { id: stack.id } })} download>Mark book (CSV)</a>

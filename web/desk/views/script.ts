@@ -58,21 +58,7 @@ function scriptHead({ script, title, key, place }: ScriptView, actions: Actions)
       <p class="aside">${title ? `${title}, ` : ''}${key ?? ''} · ${script.file} · ${place.at} of ${place.of}</p>
     </div>
     <div class="script-tools">
-      ${
-        script.candidate === undefined
-          ? html`<form
-              @submit=${(event: SubmitEvent) => {
-                event.preventDefault();
-                const field = (event.target as HTMLFormElement).elements.namedItem(
-                  'candidate',
-                ) as HTMLInputElement;
-                void actions.change({ candidate: field.value });
-              }}
-            >
-              <label>Whose is it? <input name="candidate" size="8" required /></label><button>Keep</button>
-            </form>`
-          : nothing
-      }
+      ${whoseForm(script, actions)}
       <button type="button" @click=${() => actions.goTo('before')} ?disabled=${place.before === undefined}>Previous <kbd>P</kbd></button>
       <button type="button" @click=${() => actions.goTo('next')}>Next <kbd>N</kbd></button>
       ${
@@ -82,6 +68,24 @@ function scriptHead({ script, title, key, place }: ScriptView, actions: Actions)
       }
     </div>
   </header>`;
+}
+
+/** Shut where a file's name has told whose it is; it may have told wrongly. */
+function whoseForm({ candidate, draft }: ScriptView['script'], actions: Actions): TemplateResult {
+  return html`<details class="whose" ?open=${candidate === undefined}>
+    <summary>${candidate === undefined ? 'Whose is it?' : 'Not theirs?'}</summary>
+    <form
+      @submit=${(event: SubmitEvent) => {
+        event.preventDefault();
+        const data = new FormData(event.target as HTMLFormElement);
+        void actions.change({ candidate: String(data.get('candidate')), draft: Number(data.get('draft')) });
+      }}
+    >
+      <label>Candidate <input name="candidate" size="8" required maxlength="40" .value=${candidate ?? ''} /></label>
+      <label>Draft <input name="draft" type="number" min="1" max="99" required .value=${String(draft)} /></label>
+      <button>Keep</button>
+    </form>
+  </details>`;
 }
 
 function givenPart({ script }: ScriptView): TemplateResult | typeof nothing {
