@@ -105,7 +105,9 @@ export interface Sheet {
   readonly script: ScriptEntry;
   readonly title: string;
   readonly key: string;
-  /** What is printed: agreed findings where the teacher looked at any, else all that stand. */
+  /** The teacher has decided something about it, marked it or finished with it. */
+  readonly seen: boolean;
+  /** What is printed: agreed findings, and those nobody has decided about, which the sheet marks as such. */
   readonly findings: readonly JudgedFinding[];
   readonly remarks: readonly TeacherRemark[];
   readonly feedback: Feedback;
@@ -127,6 +129,10 @@ export function sheetOf(desk: Desk, stack: Stack, script: Script): Sheet {
     script: entry,
     title: facts?.title ?? '',
     key: facts?.key ?? '',
+    seen:
+      script.done ||
+      standing.marks.length + standing.remarks.length > 0 ||
+      standing.findings.some(({ decision }) => decision !== undefined),
     findings: standing.findings.filter(isPrinted),
     remarks: standing.remarks,
     feedback: feedbackFor({ strengths: facts?.strengths ?? [] }, standing.findings),

@@ -1,5 +1,5 @@
 /** What goes on a pupil's sheet: two strengths and three things to work on, as the teacher's decisions leave them. */
-import { capitalised, listed } from '../english/words.ts';
+import { capitalised, counted, listed } from '../english/words.ts';
 import { chooseWork, type Weighed } from '../report/to-work-on.ts';
 import { RULES } from '../rules/list.ts';
 import type { Family } from '../rules/rule.ts';
@@ -67,16 +67,25 @@ function told(findings: readonly JudgedFinding[]): ToWorkOn {
   };
 }
 
+/** The number that an upbeat's bar is printed with, which means nothing to a singer. */
+export const UPBEAT = '0';
+
 /** The most bars that a sentence lists. */
 const MOST_BARS = 6;
 
 /** `in bar 3`, `in bars 3 and 7`, `three times in bar 3`, `in bars 1, 2, 3, 5, 6, 8 and 4 others`. */
 function placesOf(times: number, bars: readonly string[]): string {
-  if (bars.length === 1) return times === 1 ? `in bar ${bars[0]}` : `${times} times in bar ${bars[0]}`;
-  const shown = bars.slice(0, MOST_BARS);
-  const rest = bars.length - shown.length;
-  const list = listed(rest === 0 ? shown : [...shown, `${rest} other${rest === 1 ? '' : 's'}`]);
-  return `${times > bars.length ? `${times} times ` : ''}in bars ${list}`;
+  if (bars.length === 1) {
+    const where = bars[0] === UPBEAT ? 'in the upbeat' : `in bar ${bars[0]}`;
+    return times === 1 ? where : `${times} times ${where}`;
+  }
+  const numbered = bars.filter((bar) => bar !== UPBEAT);
+  const shown = numbered.slice(0, MOST_BARS);
+  const rest = numbered.length - shown.length;
+  const list = listed(rest === 0 ? shown : [...shown, counted(rest, 'other')]);
+  const upbeat = numbered.length < bars.length ? 'the upbeat and ' : '';
+  const where = `in ${upbeat}${numbered.length === 1 ? 'bar' : 'bars'} ${list}`;
+  return times > bars.length ? `${times} times ${where}` : where;
 }
 
 /** Which movement would cure it, of whatever place: the rule's own words, since a finding's speak of one place only. */

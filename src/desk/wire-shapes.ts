@@ -204,6 +204,8 @@ export type LikenessView = z.infer<typeof likenessSchema>;
 
 export const sheetSchema = z.object({
   script: entrySchema,
+  /** The teacher has decided something about it, marked it or finished with it. */
+  seen: z.boolean(),
   title: z.string(),
   key: z.string(),
   findings: z.array(judgedSchema),

@@ -227,10 +227,18 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.sheet svg').nth(readable).waitFor();
     expect(await page.locator('.sheet').first().textContent()).toContain('open vowels');
     expect(await page.locator('.sheet').first().textContent()).not.toContain('As sung in class');
+    expect(await page.locator('.unseen-count').textContent()).toMatch(/Nobody has looked at \d+ of these/);
+    expect(await page.locator('.full-list').first().isVisible()).toBe(false);
     await picture('desk-sheets');
     const pdf = await page.pdf({ preferCSSPageSize: true });
     const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    expect(pages).toBeGreaterThanOrEqual(readable);
+    // One A4 page a pupil; with every mark listed, one or more behind each.
+    expect(pages).toBe(readable);
+    await page.getByLabel('with every mark, on a second page').check();
+    expect(await page.locator('.full-list .unseen').first().textContent()).toContain(
+      'your teacher has not decided',
+    );
+    await page.getByLabel('with every mark, on a second page').uncheck();
   }, 120_000);
 
   it('carries what was decided over to the next draft, and asks where it is not sure', async () => {

@@ -217,3 +217,25 @@ describe('the bank of remarks', () => {
     expect(bank.some(({ text }) => text === 'keep me')).toBe(true);
   });
 });
+
+describe('places on a sheet', () => {
+  const finding = (bar: string, i: number) =>
+    ({
+      ...scriptFrom(
+        'key: C major\nmetre: 4/4\nS: C5 B4 C5*2 | D5 B4 C5*2! |\nA: G4 G4 A4*2 | A4 G4 E4*2 |\nT: E4 D4 E4*2 | D4 D4 C4*2 |\nB: C3 G3 A3*2 | F3 G3 C3*2! |',
+      ).findings[0]!,
+      severity: 'fault',
+      id: `f${i}`,
+      bar,
+    }) as const;
+  const told = (...bars: string[]) =>
+    feedbackFor({ strengths: [] }, bars.map(finding)).toWorkOn[0]!.sentence.replace(/^.*?, /, '');
+
+  test('an upbeat is no “bar 0”', () => {
+    expect(told('0')).toBe('in the upbeat.');
+    expect(told('0', '3')).toBe('in the upbeat and bar 3.');
+    expect(told('0', '3', '5')).toBe('in the upbeat and bars 3 and 5.');
+    expect(told('3', '3')).toBe('2 times in bar 3.');
+    expect(told('3', '3', '4')).toBe('3 times in bars 3 and 4.');
+  });
+});

@@ -344,8 +344,10 @@ describe('what comes off the desk', () => {
     const mended = exerciseText('fault-consecutives').replace('T: E4 D4 E4*2', 'T: E4 D4 C4*2');
     const id = await handIn(stack, '4001-draft2.txt', mended);
     const octaves = (await script(id)).findings.find((f: { rule: string }) => f.rule === 'parallel-octaves');
+    expect((await request(app).get(`/api/desk/scripts/${id}/sheet`)).body.seen).toBe(false);
     await decide(id, 0, { kind: 'overrule', finding: octaves.id });
     const { body } = await request(app).get(`/api/desk/scripts/${id}/sheet`);
+    expect(body.seen).toBe(true);
     expect(body.since.summary).toMatch(/mended/);
     expect(body.findings.map((f: { id: string }) => f.id)).not.toContain(octaves.id);
     expect(body.feedback.toWorkOn.length).toBeLessThanOrEqual(3);

@@ -1,5 +1,6 @@
 /** The feedback sheets, one pupil to a sheet, made to be printed. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { UPBEAT } from '../../../src/desk/index.ts';
 import { addressOf, ROUTES } from '../../../src/desk/wire.ts';
 import type { SheetView, Stack } from '../../../src/desk/wire-shapes.ts';
 import { printVoices } from '../../../src/report/sentences.ts';
@@ -15,20 +16,39 @@ export function sheetsPage(
     return html`<p class="empty">Writing the sheets…</p>`;
   }
   const { shown, total } = sheets;
+  const unseen = shown.filter(({ seen }) => !seen).length;
   return html`
     <header class="bar no-print">
       <h1>Sheets</h1>
       <button type="button" class="main" @click=${() => window.print()}>Print</button>
       <a href=${addressOf(ROUTES.sheetsPdf, { params: { id: stack.id }, query: { after: place.after } })} download>${shown.length < total ? 'These' : 'All'} as PDF</a>
-      <label><input type="checkbox" checked @change=${toggleMarks} /> with marks</label>
+      <label><input type="checkbox" checked @change=${toggle('without-marks', false)} /> with marks</label>
+      <label><input type="checkbox" @change=${toggle('with-list', true)} /> with every mark, on a second page</label>
+      ${
+        unseen === 0
+          ? nothing
+          : html`<p class="wrong unseen-count" role="status">
+              Nobody has looked at ${unseen} of these ${shown.length} scripts yet. What only the program has found is
+              printed as such.
+            </p>`
+      }
       ${pageLinks(place, shown.length, total, SHOWN_AT_ONCE.sheets)}
     </header>
     <div class="sheets" data-count=${shown.length}>${shown.map((sheet) => sheetView(sheet, stack))}</div>
   `;
 }
 
-function toggleMarks(event: Event): void {
-  document.body.classList.toggle('without-marks', !(event.target as HTMLInputElement).checked);
+/** Sets a class on the page while a box is ticked, or while it is not. */
+function toggle(name: string, ticked: boolean): (event: Event) => void {
+  return ({ target }) =>
+    document.body.classList.toggle(name, (target as HTMLInputElement).checked === ticked);
+}
+
+/** `25 November 2026` */
+const DATE = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
+
+function barWords(bar: string): string {
+  return bar === UPBEAT ? 'Upbeat' : `Bar ${bar}`;
 }
 
 function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
@@ -36,7 +56,7 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
   return html`<article class="sheet">
     <header>
       <h1>${script.candidate ?? script.file}</h1>
-      <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name}</p>
+      <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name} · ${DATE.format(new Date())}</p>
     </header>
     ${score === undefined ? nothing : markedScore({ score, findings, remarks, whole: true }, undefined, `Your score with ${findings.length} marks`)}
     <div class="columns">
@@ -50,8 +70,8 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
         <h2>To work on</h2>
         <ol>
           ${feedback.toWorkOn.map(
-            ({ sentence, hint, why, rule }) => html`<li>
-              <strong>${sentence}</strong> ${why} <em>${hint}</em> <small>See: ${rule}</small>
+            ({ sentence, hint, why }) => html`<li>
+              <strong>${sentence}</strong> ${why} <em>${hint}</em>
             </li>`,
           )}
         </ol>
@@ -70,12 +90,13 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
     ${
       findings.length === 0
         ? nothing
-        : html`<section>
+        : html`<section class="full-list">
             <h2>The marks on the score</h2>
             <ol class="marks-list">
               ${findings.map(
-                ({ message, bar, voices, severity }) => html`<li class=${severity}>
-                  Bar ${bar}${voices.length > 0 ? `, ${printVoices(voices)}` : ''}: ${message}
+                ({ message, bar, voices, severity, standing }) => html`<li class=${severity}>
+                  ${barWords(bar)}${voices.length > 0 ? `, ${printVoices(voices)}` : ''}: ${message}
+                  ${standing === 'open' ? html`<em class="unseen">Found by the program; your teacher has not decided.</em>` : nothing}
                 </li>`,
               )}
             </ol>
