@@ -51,6 +51,15 @@ function barWords(bar: string): string {
   return bar === UPBEAT ? 'Upbeat' : `Bar ${bar}`;
 }
 
+/** A pupil must know what a person has said and what only a program has. */
+function undecidedNote({ seen, findings }: SheetView): TemplateResult | typeof nothing {
+  if (!seen)
+    return html`<p class="unseen">Your teacher has not looked at this yet: what stands here was found by the program.</p>`;
+  return findings.some(({ standing }) => standing === 'open')
+    ? html`<p class="unseen">Not everything here has been decided by your teacher yet.</p>`
+    : nothing;
+}
+
 function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
   const { script, feedback, score, findings, remarks, since, given } = sheet;
   return html`<article class="sheet">
@@ -58,6 +67,7 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
       <h1>${script.candidate ?? script.file}</h1>
       <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name} · ${DATE.format(new Date())}</p>
     </header>
+    ${undecidedNote(sheet)}
     ${score === undefined ? nothing : markedScore({ score, findings, remarks, whole: true }, undefined, `Your score with ${findings.length} marks`)}
     <div class="columns">
       <section>
