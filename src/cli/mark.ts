@@ -5,8 +5,8 @@ import { dirname, join, relative, resolve, sep } from 'node:path';
 import type { MarkingDesk } from '../../server/main.ts';
 import { printBrief } from '../brief/brief.ts';
 import { openBrief } from '../brief/open-brief.ts';
-import { kindOf } from '../open/open.ts';
 import { intakeDoubts, intakeSentence } from '../desk/index.ts';
+import { kindOf } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
 import { readInput, reason } from './input.ts';
@@ -74,7 +74,7 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   // What was set on the page stands until it is changed again by name.
   const stands =
     options.brief === undefined &&
-    kept !== undefined &&
+    kept?.brief !== undefined &&
     given.brief !== undefined &&
     given.brief !== kept.brief;
   if (stands)
