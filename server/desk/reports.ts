@@ -34,6 +34,7 @@ import {
   total,
   withScript,
 } from '../../src/desk/index.ts';
+import { styleAdvice } from '../../src/desk/script-style.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
 import { latestEntries } from './queue.ts';
@@ -110,7 +111,7 @@ export interface Sheet {
   /** What is printed: agreed findings, and those nobody has decided about, which the sheet marks as such. */
   readonly findings: readonly JudgedFinding[];
   readonly remarks: readonly TeacherRemark[];
-  readonly feedback: Feedback;
+  readonly feedback: Feedback & { readonly style: readonly string[] };
   readonly marks: readonly Mark[];
   readonly total: Total;
   readonly since?: { readonly summary: string; readonly mended: readonly string[] };
@@ -135,7 +136,10 @@ export function sheetOf(desk: Desk, stack: Stack, script: Script): Sheet {
       standing.findings.some(({ decision }) => decision !== undefined),
     findings: standing.findings.filter(isPrinted),
     remarks: standing.remarks,
-    feedback: feedbackFor({ strengths: facts?.strengths ?? [] }, standing.findings),
+    feedback: {
+      ...feedbackFor({ strengths: facts?.strengths ?? [] }, standing.findings),
+      style: styleAdvice(facts?.counts.style ?? {}),
+    },
     marks: standing.marks,
     total: total(stack.scheme, standing.marks),
     ...(since === undefined

@@ -7,8 +7,10 @@
  * profile: chorale
  * least length: 0:45
  * least together: 6:00
+ * without: hints, ways out
  * ```
  */
+import { listed } from '../english/words.ts';
 import { type ExtraHeader, hasHeader, type Problem, printNotation, readNotation } from '../notation/index.ts';
 import {
   type ByVoice,
@@ -19,6 +21,10 @@ import {
   type VoiceName,
 } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
+
+/** Helps of the page that a brief may withhold. */
+export const HELPS = ['hints', 'ways out', 'style', 'room'] as const;
+export type Help = (typeof HELPS)[number];
 
 export interface Brief {
   /** What is given; everything else is a gap. */
@@ -31,6 +37,8 @@ export interface Brief {
   readonly leastSeconds?: number;
   /** How long it and the other composition must last together, in seconds. */
   readonly leastTogetherSeconds?: number;
+  /** Helps that the page does not give. */
+  readonly without: readonly Help[];
 }
 
 export interface BriefReading {
@@ -39,7 +47,7 @@ export interface BriefReading {
   readonly problems: readonly Problem[];
 }
 
-export const BRIEF_HEADERS = ['task', 'profile', 'least length', 'least together'] as const;
+export const BRIEF_HEADERS = ['task', 'profile', 'least length', 'least together', 'without'] as const;
 
 /** True where a text has one of the headers that only a brief has. */
 export function isBrief(text: string): boolean {
@@ -63,6 +71,19 @@ export function readBrief(text: string): BriefReading {
       });
     return seconds;
   };
+  const without = (): Help[] => {
+    const header = value('without');
+    if (header === undefined) return [];
+    const names = header.value.split(',').map((name) => name.trim().toLowerCase());
+    for (const name of names)
+      if (!isHelp(name))
+        wrong.push({
+          line: header.line,
+          column: 1,
+          message: `"without: ${name.slice(0, 24)}" names no help; ${listed(HELPS, 'or')} was expected.`,
+        });
+    return HELPS.filter((help) => names.includes(help));
+  };
   const leastSeconds = duration('least length');
   const leastTogetherSeconds = duration('least together');
   return {
@@ -72,9 +93,14 @@ export function readBrief(text: string): BriefReading {
       profile: value('profile')?.value ?? 'chorale',
       ...(leastSeconds === undefined ? {} : { leastSeconds }),
       ...(leastTogetherSeconds === undefined ? {} : { leastTogetherSeconds }),
+      without: without(),
     },
     problems: [...problems, ...wrong].sort((a, b) => a.line - b.line || a.column - b.column),
   };
+}
+
+function isHelp(name: string): name is Help {
+  return HELPS.some((help) => help === name);
 }
 
 /** The brief as text; {@link readBrief} gives it back. */
@@ -86,6 +112,7 @@ export function printBrief(brief: Brief): string {
     ...(brief.leastTogetherSeconds === undefined
       ? []
       : [`least together: ${printDuration(brief.leastTogetherSeconds)}`]),
+    ...(brief.without.length === 0 ? [] : [`without: ${brief.without.join(', ')}`]),
   ];
   return `${headers.join('\n')}\n${printNotation(brief.score)}`;
 }

@@ -28,7 +28,7 @@ function given({ score }: Extract<ReturnType<typeof openScore>, { ok: true }>): 
   readonly ok: true;
   readonly brief: Brief;
 } {
-  return { ok: true, brief: { score: asGiven(score), task: '', profile: 'chorale' } };
+  return { ok: true, brief: { score: asGiven(score), task: '', profile: 'chorale', without: [] } };
 }
 
 /** More lines than these are an orchestra's: nobody would find four voices among them by looking. */

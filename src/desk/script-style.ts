@@ -55,6 +55,14 @@ export function styleEvidence(style: ScriptStyle): { readonly value: number; rea
   };
 }
 
+/** What a sheet has room for: the first measures that lie outside, each with its figure and what to try. */
+export function styleAdvice(style: ScriptStyle, most = 2): string[] {
+  return Object.values(style)
+    .filter(({ advice }) => advice !== undefined)
+    .slice(0, most)
+    .map(({ name, sentence, advice }) => `${name}: ${sentence} ${advice}`);
+}
+
 /** How many scripts of a class lie outside on each side, by measure. */
 export type StyleTally = Readonly<
   Record<

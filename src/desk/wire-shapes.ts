@@ -212,6 +212,8 @@ export const sheetSchema = z.object({
   remarks: z.array(remarkSchema),
   feedback: z.object({
     strengths: z.array(z.string()),
+    /** What lies outside what the model's chorales have, with what to try. */
+    style: z.array(z.string()),
     toWorkOn: z.array(
       z.object({
         rule: z.string(),

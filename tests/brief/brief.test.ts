@@ -45,6 +45,16 @@ describe('a brief', () => {
     });
     expect(brief.score.title).toBe('Kite');
   });
+  it('may withhold helps, and says where it names none', () => {
+    const read = readBrief(BRIEF.replace('title:', 'without: Style, room\ntitle:'));
+    expect(read.problems).toEqual([]);
+    expect(read.brief.without).toEqual(['style', 'room']);
+    expect(readBrief(printBrief(read.brief)).brief.without).toEqual(['style', 'room']);
+    const { problems } = readBrief(BRIEF.replace('title:', 'without: answers\ntitle:'));
+    expect(problems).toMatchObject([
+      { line: 5, message: expect.stringContaining('hints, ways out, style or room') },
+    ]);
+  });
   it('is read as it was printed', () => {
     const { brief } = readBrief(BRIEF);
     const again = readBrief(printBrief(brief));

@@ -5,6 +5,7 @@ import {
   joinedStyle,
   type ScriptStyle,
   scriptStyle,
+  styleAdvice,
   styleEvidence,
   styleTally,
 } from '../../src/desk/script-style.ts';
@@ -20,6 +21,13 @@ describe('a script', () => {
       advice: expect.stringContaining('room'),
     });
     expect(block['chords-per-beat']).not.toHaveProperty('advice');
+  });
+
+  test('advises a pupil on two of them at the most, with the figure', () => {
+    const advice = styleAdvice(block);
+    expect(advice).toHaveLength(2);
+    expect(advice[0]).toMatch(/^Movement below the tune: 0 % of beats; .* room to walk\.$/);
+    expect(styleAdvice({})).toEqual([]);
   });
 
   test('cites them for a criterion', () => {

@@ -1,5 +1,5 @@
 /** What the forms say, as exercises and briefs. */
-import { type Brief, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
+import { type Brief, HELPS, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
 import { parseKeySignature } from '../../src/notation/index.ts';
 import { refuse } from '../../src/refusal/refusal.ts';
 import { VOICES } from '../../src/score/score.ts';
@@ -54,6 +54,7 @@ export function briefFromForm(form: FormData, state: PageState): Brief | string 
     profile: state.settings.profile,
     ...(least === undefined ? {} : { leastSeconds: least }),
     ...(together === undefined ? {} : { leastTogetherSeconds: together }),
+    without: HELPS.filter((help) => form.getAll('without').includes(help)),
   };
 }
 

@@ -1,6 +1,6 @@
 /** Handing in: the brief, the last check, and the report of it. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { printDuration, readBrief } from '../../src/brief/brief.ts';
+import { HELPS, printDuration, readBrief } from '../../src/brief/brief.ts';
 import {
   type CheckDetail,
   type CheckItem,
@@ -183,6 +183,10 @@ function briefForm({ commands }: Panel): TemplateResult {
         >Least length with the other composition
         <input name="together" pattern="[0-9]{1,3}:[0-5][0-9]" value=${printDuration(USUAL_TOGETHER)}
       /></label>
+      <fieldset>
+        <legend>Set it without</legend>
+        ${HELPS.map((help) => html`<label><input type="checkbox" name="without" value=${help} /> ${help}</label>`)}
+      </fieldset>
       <button type="submit">Save the brief</button>
     </form>
   </details>`;

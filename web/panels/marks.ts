@@ -13,6 +13,7 @@ import { isShown } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { voicesForm } from './voices-form.ts';
 import { waysOutView } from './ways-out.ts';
+import { isWithheld } from './withheld.ts';
 
 export function marksPanel(panel: Panel): TemplateResult {
   const { reviewed, settings, history } = panel.state;
@@ -189,10 +190,10 @@ function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
     <p class="message">${withSigns(finding.message)}</p>
     <p class="why">${rule.why}</p>
     ${follows.length === 0 ? nothing : followsView(panel, follows)}
-    ${shown === 0 ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
+    ${shown === 0 || isWithheld(panel, 'hints') ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
     <div class="mark-commands">
       ${
-        shown < 3
+        shown < 3 && !isWithheld(panel, 'hints')
           ? html`<button type="button" @click=${() => actions.openHint(finding.id)}>
               ${shown === 0 ? 'A hint' : `Hint ${shown + 1} of 3`}
             </button>`

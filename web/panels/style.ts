@@ -14,6 +14,7 @@ import { adviceOn, CAUTION, placeInWords, tooShortInWords } from '../../src/styl
 import type { PhrasePrecedents } from '../worker/orders.ts';
 import type { Panel } from './context.ts';
 import { goTo } from './go-to.ts';
+import { isWithheld } from './withheld.ts';
 
 const styleKnown = remembered(styleOf);
 
@@ -23,6 +24,8 @@ const MOST = { ways: 4, chords: 3, places: 5 };
 export function stylePanel(panel: Panel): TemplateResult {
   const { reviewed } = panel.state;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
+  if (isWithheld(panel, 'style'))
+    return html`<p class="empty">The brief sets this exercise without this help.</p>`;
   const style = styleKnown(reviewed.review.analysis);
   return html`
     <h2>How like the model</h2>
@@ -38,7 +41,7 @@ export function stylePanel(panel: Panel): TemplateResult {
             </ul>`
     }
     <p class="aside">${CAUTION}</p>
-    ${style.kind === 'too short' ? nothing : roomView(panel)} ${precedentsView(panel)}
+    ${style.kind === 'too short' || isWithheld(panel, 'room') ? nothing : roomView(panel)} ${precedentsView(panel)}
   `;
 }
 

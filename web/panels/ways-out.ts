@@ -7,13 +7,14 @@ import { placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS } from '../../src/score/score.ts';
 import type { PlainWaysOut } from '../worker/orders.ts';
 import type { Panel } from './context.ts';
+import { isWithheld } from './withheld.ts';
 
 /** The rest of them says no more than the first few. */
 const MOST_SHOWN = 12;
 
 export function waysOutView(panel: Panel, finding: Finding): TemplateResult | typeof nothing {
   const { waysOut, settings, reviewed } = panel.state;
-  if (finding.tones.length === 0) return nothing;
+  if (finding.tones.length === 0 || isWithheld(panel, 'ways out')) return nothing;
   if (waysOut === undefined || waysOut.finding !== finding.id)
     return html`<p class="ways-out"><button type="button" @click=${() => panel.commands.findWaysOut(finding.id)}>Is there a way out?</button></p>`;
   if (waysOut.ways === 'asked') return html`<p class="ways-out aside">Trying every note…</p>`;

@@ -44,7 +44,7 @@ function briefFromFile({ exercise, history }: PageState, given: readonly VoiceNa
     asGiven(history.now.score),
     byVoice((voice) => given.includes(voice)),
   );
-  return printBrief({ score, task: '', profile: 'chorale' });
+  return printBrief({ score, task: '', profile: 'chorale', without: [] });
 }
 
 /** The caret goes to the first empty place of the voice to write. */

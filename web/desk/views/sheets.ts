@@ -85,6 +85,14 @@ function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
             </li>`,
           )}
         </ol>
+        ${
+          feedback.style.length === 0
+            ? nothing
+            : html`<h2>Beside the model</h2>
+                <ul>
+                  ${feedback.style.map((sentence) => html`<li>${sentence}</li>`)}
+                </ul>`
+        }
       </section>
     </div>
     ${
