@@ -31,7 +31,7 @@ export interface Parts {
 }
 
 /** 2 MB: some twenty times a long exercise in MusicXML. */
-export const MOST_BYTES = 2 * 1024 * 1024;
+const MOST_BYTES = 2 * 1024 * 1024;
 
 export function createApp(parts: Parts = {}): Express {
   const app = express();

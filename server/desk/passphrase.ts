@@ -5,7 +5,7 @@ import { Refused } from '../../src/refusal/refusal.ts';
 /** 64 MB and some 300 ms for each guess. */
 const COST = { N: 2 ** 16, r: 8, p: 1, maxmem: 128 * 2 ** 20 } as const;
 const LENGTH = 32;
-export const LEAST_CHARACTERS = 12;
+const LEAST_CHARACTERS = 12;
 
 /** @throws {Refused} where the passphrase is too short to withstand guessing */
 export async function hashPassphrase(passphrase: string): Promise<string> {

@@ -161,7 +161,7 @@ export function isPrinted({ standing, severity }: JudgedFinding): boolean {
 }
 
 /** Each candidate's latest draft; a script without a number stands for itself. */
-export function* latestDrafts(
+function* latestDrafts(
   desk: Desk,
   stack: number,
 ): Generator<Script & { readonly facts: NonNullable<Script['facts']> }> {
@@ -212,7 +212,7 @@ export function moderationOf(desk: Desk, stack: Stack, criterion: string | undef
 }
 
 /** Every script of a stack with all that is known of it, one at a time. */
-export function* exportedScripts(desk: Desk, stack: Stack): Generator<ExportedScript> {
+function* exportedScripts(desk: Desk, stack: Stack): Generator<ExportedScript> {
   const byScript = decisionsByScript(desk, stack.id);
   // By number, page by page: the database is free between two of them for what each script asks of it.
   for (let after = 0; ; after += PAGE) {

@@ -47,7 +47,7 @@ export interface BriefReading {
   readonly problems: readonly Problem[];
 }
 
-export const BRIEF_HEADERS = ['task', 'profile', 'least length', 'least together', 'without'] as const;
+const BRIEF_HEADERS = ['task', 'profile', 'least length', 'least together', 'without'] as const;
 
 /** True where a text has one of the headers that only a brief has. */
 export function isBrief(text: string): boolean {

@@ -12,7 +12,7 @@ export function voicesOption(): Option {
 }
 
 /** @throws {Refused} for anything but voices with lines */
-export function readVoices(text: string): VoiceAssignment {
+function readVoices(text: string): VoiceAssignment {
   const pairs = text.split(',').map((pair): [VoiceName, string] => {
     const found = /^\s*([SATB])\s*=\s*(\d{1,3}(?:\.\d{1,3}){0,2})\s*$/i.exec(pair);
     if (found === null) {

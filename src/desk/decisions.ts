@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import type { ScriptFinding } from './finding.ts';
 
-export const DECISION_LIMITS = { reason: 500, remark: 2_000 } as const;
+const DECISION_LIMITS = { reason: 500, remark: 2_000 } as const;
 
 const id = z.string().min(1).max(100);
 const text = (most: number, what: string) =>

@@ -24,7 +24,7 @@ const exportedRemarkSchema = z.object({
 });
 
 /** One script with all that is known of it. A file that could not be read has `failure` and no facts. */
-export const exportedScriptSchema = z.object({
+const exportedScriptSchema = z.object({
   candidate: z.string(),
   draft: z.number().int().min(1),
   file: z.string(),

@@ -35,39 +35,33 @@ export {
   type ClassPicture,
   type ClassTally,
   classPicture,
-  joined,
   NO_SCRIPTS,
   withScript,
 } from './class-picture.ts';
-export { BYTE_ORDER_MARK, type Cell, csv, csvLine } from './csv.ts';
+export { BYTE_ORDER_MARK, type Cell, csvLine } from './csv.ts';
 export {
   applyDecisions,
-  DECISION_LIMITS,
   type Decision,
   type DecisionKind,
   decisionSchema,
-  decisionsInForce,
   type Judged,
   type JudgedFinding,
   type Standing,
-  standingFindings,
   type TeacherRemark,
 } from './decisions.ts';
 export { compareDrafts, type DraftComparison } from './drafts.ts';
 export { EXAMPLE_SCHEME } from './example-scheme.ts';
-export { excerptOf, excerptText } from './excerpt.ts';
+
 export {
   type DeskExport,
-  deskExportSchema,
   type ExportedScript,
-  exportedScriptSchema,
   exportPieces,
   markBookHead,
   markBookRow,
 } from './export.ts';
 export { factsOf, factsSchema, type ScriptFacts } from './facts.ts';
 export { type Feedback, feedbackFor, type ToWorkOn, UPBEAT } from './feedback.ts';
-export { type ScriptFinding, scriptFindingSchema, scriptFindings } from './finding.ts';
+export type { ScriptFinding } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
 export {
@@ -79,7 +73,6 @@ export {
   type NamedFile,
 } from './identities.ts';
 export {
-  LIKENESS_NOTICE,
   type Likenesses,
   type LikePair,
   likePairs,
@@ -88,7 +81,6 @@ export {
 } from './like-pairs.ts';
 export {
   giveMark,
-  levelOf,
   type Mark,
   type Moderation,
   markSchema,
@@ -96,7 +88,7 @@ export {
   type Total,
   total,
 } from './marks.ts';
-export { type Ground, MEASURES, type Measure, measure } from './measures.ts';
+export type { Ground, Measure } from './measures.ts';
 export { type BankedRemark, bankedRemarkSchema, rankRemarks, rememberRemark } from './remarks.ts';
-export { fullMarks, outOf, readScheme, type Scheme, schemeSchema } from './scheme.ts';
+export { outOf, readScheme, type Scheme, schemeSchema } from './scheme.ts';
 export { type Suggestion, suggestLevel } from './suggest.ts';

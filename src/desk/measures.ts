@@ -6,7 +6,7 @@ import { type JudgedFinding, standingFindings } from './decisions.ts';
 import { styleEvidence } from './script-style.ts';
 
 /** What can be measured, and how it counts. */
-export const MEASURES = {
+const MEASURES = {
   'faults a phrase': 'Standing faults divided by phrases; may be narrowed to families.',
   'queries a phrase': 'Standing queries divided by phrases; may be narrowed to families.',
   'phrases with a fault': 'Share of phrases in which a fault stands, 0 to 1; may be narrowed to families.',

@@ -23,7 +23,7 @@ export const entrySchema = z.object({
 });
 
 /** A script in a list, with its findings counted as the teacher's decisions leave them. */
-export const judgedEntrySchema = entrySchema.extend({
+const judgedEntrySchema = entrySchema.extend({
   faults: z.number(),
   queries: z.number(),
   remarks: z.number(),
@@ -65,7 +65,7 @@ export type Queue = z.infer<typeof queueSchema>;
 
 export type Judged = z.infer<typeof judgedSchema>;
 
-export const remarkSchema = z.object({
+const remarkSchema = z.object({
   id: z.string(),
   voice: z.enum(['S', 'A', 'T', 'B']).optional(),
   from: z.number(),
@@ -75,11 +75,11 @@ export const remarkSchema = z.object({
 export type Remark = z.infer<typeof remarkSchema>;
 
 /** Scores come from our own readers by way of the service: looked at, not checked through. */
-export const scoreSchema = z.custom<Score>(
+const scoreSchema = z.custom<Score>(
   (value) => typeof value === 'object' && value !== null && 'bars' in value && 'voices' in value,
 );
 
-export const givenSchema = z.object({
+const givenSchema = z.object({
   summary: z.string(),
   general: z.array(z.string()),
   departures: z.array(z.object({ bar: z.string(), message: z.string() })),

@@ -21,7 +21,7 @@ import {
 } from './wire-shapes.ts';
 
 /** Where they all begin. */
-export const DESK_ROUTES_AT = '/api/desk';
+const DESK_ROUTES_AT = '/api/desk';
 
 const none = z.object({});
 type None = typeof none;

@@ -4,7 +4,7 @@
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Text made fit for XML 1.0: characters that it cannot hold are dropped, the five special ones replaced. */
-export function escaped(text: string): string {
+function escaped(text: string): string {
   return text
     .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '')
     .replace(/[\p{Cc}\ufffe\uffff]/gu, (sign) => ('\t\n\r'.includes(sign) ? sign : ''))

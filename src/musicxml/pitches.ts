@@ -32,7 +32,7 @@ export function readTransposition(element: XmlElement): Transposition {
 }
 
 /** A pitch moved by a transposition, spelt by its steps. The alteration may come out beyond a double one. */
-export function transposed(pitch: Pitch, by: Transposition): Pitch {
+function transposed(pitch: Pitch, by: Transposition): Pitch {
   if (by.steps === 0 && by.semitones === 0) return pitch;
   const place = staffPlace(pitch) + by.steps;
   const octave = Math.floor(place / 7);

@@ -81,7 +81,7 @@ function voiceBar(
 }
 
 /** A voice's events that begin in a bar; none of them crosses its end. */
-export function eventsIn(events: readonly VoiceEvent[], bar: Bar): VoiceEvent[] {
+function eventsIn(events: readonly VoiceEvent[], bar: Bar): VoiceEvent[] {
   let low = 0;
   let high = events.length;
   while (low < high) {

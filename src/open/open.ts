@@ -38,7 +38,7 @@ export type Opened =
     } & Refusal);
 
 /** The most a text in our notation may hold, in bytes: some 2,000 bars. */
-export const MOST_TEXT_BYTES = 512 * 1024;
+const MOST_TEXT_BYTES = 512 * 1024;
 
 /**
  * Reads a score from a file's bytes. Never throws: what can't be read is told. Where the sender said what kind it
@@ -88,7 +88,7 @@ function openText(bytes: Uint8Array): Opened {
 }
 
 /** Reads our text notation; every mistake in it is told. */
-export function openNotation(text: string): Opened {
+function openNotation(text: string): Opened {
   const { score, problems } = readNotation(text);
   const [first] = problems;
   if (first === undefined) return { ok: true, kind: 'text', score, text };

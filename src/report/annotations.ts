@@ -20,7 +20,7 @@ export type Marked = Pick<Finding, 'severity' | 'voices' | 'from' | 'tones'> & {
 };
 
 /** The review's own marks, in its order, numbered as everywhere; what follows from one is told with it. */
-export function markedFindings(review: Review): Marked[] {
+function markedFindings(review: Review): Marked[] {
   const marks = marksOf(review.findings);
   const told = marks.flatMap(({ number, slips }) =>
     slips.map(({ finding: { severity, voices, from, tones, rule, message }, follows }) => {

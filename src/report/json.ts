@@ -81,7 +81,7 @@ export function jsonStyle(analysis: Analysis): Pick<JsonReview, 'style' | 'style
 }
 
 /** Findings of one rule that are given one by one; the rest are only counted (`summary.byRule`). */
-export const MOST_OF_A_RULE = 100;
+const MOST_OF_A_RULE = 100;
 
 /** The first hundred findings of each rule, in the review's order: enough to mend by, and an answer that is bounded. */
 export function shownFindings({ findings }: Review): Finding[] {
@@ -189,6 +189,6 @@ function jsonPlace(review: Review, at: Ticks): { bar: string; beat: number } {
 }
 
 /** The beat as a number for JSON: 2½ is 2.5. */
-export function decimalBeat(place: Place): number {
+function decimalBeat(place: Place): number {
   return place.beat + place.numerator / place.denominator;
 }

@@ -16,7 +16,7 @@ const noteName = z.string().regex(/^[A-G](#{1,3}|b{1,3})?$/);
 const keyName = z.string().regex(/^[A-G](#{1,2}|b{1,2})? (major|minor)$/);
 const severity = z.enum(['fault', 'query', 'remark']);
 
-export const chordSchema = z.object({
+const chordSchema = z.object({
   at: crotchets,
   until: crotchets,
   bar: barNumber,
@@ -34,7 +34,7 @@ export const chordSchema = z.object({
     .describe('The second reading, where the first is not sure.'),
 });
 
-export const ornamentSchema = z.object({
+const ornamentSchema = z.object({
   voice,
   at: crotchets,
   until: crotchets,
@@ -43,7 +43,7 @@ export const ornamentSchema = z.object({
   figures: z.string().optional().describe('For a suspension: 4–3, 7–6, 9–8, 2–3.'),
 });
 
-export const cadenceSchema = z.object({
+const cadenceSchema = z.object({
   at: crotchets,
   bar: barNumber,
   beat,
@@ -93,7 +93,7 @@ export const findingSchema = z.object({
     .describe('What to look at; which note is free to move, and where; how many notes it can reach.'),
 });
 
-export const styleValueSchema = z.object({
+const styleValueSchema = z.object({
   measure: z.string().describe('Id of the measure, as `partwise style` lists it.'),
   name: z.string(),
   value: z.number(),
@@ -105,7 +105,7 @@ export const styleValueSchema = z.object({
   outside: z.enum(['low', 'high']).nullable().describe('On which side of nine tenths it lies, if it does.'),
 });
 
-export const summarySchema = z.object({
+const summarySchema = z.object({
   profile: z.string(),
   faults: z.number().int().min(0),
   queries: z.number().int().min(0),
@@ -157,7 +157,7 @@ export const jsonReviewSchema = z.object({
   summary: summarySchema,
 });
 
-export const jsonFailureSchema = z.object({
+const jsonFailureSchema = z.object({
   file: z.string(),
   error: refusalSchema,
 });

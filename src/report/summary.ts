@@ -64,7 +64,7 @@ function sentence(counts: Readonly<Record<Severity, number>>, slips: number, unw
 }
 
 /** `One crotchet is still to be written.` */
-export function stillToWrite(unwritten: number): string {
+function stillToWrite(unwritten: number): string {
   return unwritten === 1
     ? 'One crotchet is still to be written.'
     : `${Number(unwritten.toFixed(2))} crotchets are still to be written.`;

@@ -17,7 +17,7 @@ import type { Finding } from './finding.ts';
 export type Hints = readonly [string, string, string];
 
 /** Voices that are given where nothing else is known: the melody is. */
-export const MOSTLY_GIVEN: readonly VoiceName[] = ['S'];
+const MOSTLY_GIVEN: readonly VoiceName[] = ['S'];
 
 export function hintsFor(
   analysis: Analysis,

@@ -111,7 +111,7 @@ function lighter(severity: Weight): Weight {
 }
 
 /** An occurrence in words: `Tenor and bass move in parallel fifths: G3–D3 to A3–E3.` */
-export function occurrence(consecutive: Consecutive, severity: Severity): Occurrence {
+function occurrence(consecutive: Consecutive, severity: Severity): Occurrence {
   const { pair, first, second } = consecutive;
   const hint = HINTS[consecutive.way];
   return {

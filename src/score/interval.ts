@@ -38,7 +38,7 @@ export function intervalUp(from: NoteName, to: NoteName): Interval {
 }
 
 /** The interval made ascending. A diminished unison (C to Cb) counts as an augmented one the other way. */
-export function upwards(interval: Interval): Interval {
+function upwards(interval: Interval): Interval {
   const down = interval.steps < 0 || (interval.steps === 0 && interval.semitones < 0);
   return down ? { steps: -interval.steps, semitones: -interval.semitones } : interval;
 }

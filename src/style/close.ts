@@ -32,7 +32,7 @@ export interface Close {
 }
 
 /** Most of the tune's notes that are looked at. */
-export const MOST_DEGREES = 4;
+const MOST_DEGREES = 4;
 
 export interface PhraseEnd {
   readonly phrase: Phrase;
@@ -93,7 +93,7 @@ function closeOf(analysis: Analysis, phrase: Phrase, home: Key): Close | undefin
 }
 
 /** A note as a degree of a key: `3`, `♯4`, `♭7`; the sixth and seventh of minor as the melodic scale has them, told by a sign where raised. */
-export function printDegree(note: NoteName, key: Key): string {
+function printDegree(note: NoteName, key: Key): string {
   const { degree, alteration } = degreeOf(note, key);
   return (alteration > 0 ? '♯' : '♭').repeat(Math.abs(alteration)) + degree;
 }

@@ -3,12 +3,12 @@ import type { Unit } from './measure.ts';
 import type { Style, StyleValue } from './profile.ts';
 
 /** A figure with its unit: `12 % of beats`, `0.4 a beat`. */
-export function inUnit(value: number, unit: Unit): string {
+function inUnit(value: number, unit: Unit): string {
   return unit.startsWith('%') ? `${figure(value, unit)} ${unit}` : `${figure(value, unit)} ${unit}`;
 }
 
 /** The figure alone, with as many places as can be trusted. */
-export function figure(value: number, unit: Unit): string {
+function figure(value: number, unit: Unit): string {
   return unit.startsWith('%')
     ? String(Math.round(value))
     : unit === 'a beat'

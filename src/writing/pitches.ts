@@ -13,7 +13,7 @@ const MIDDLE: ByVoice<Pitch> = {
 };
 
 /** The last note a voice writes before a moment; failing that the first one after it. */
-export function neighbourNote(score: Score, voice: VoiceName, at: Ticks): Note | undefined {
+function neighbourNote(score: Score, voice: VoiceName, at: Ticks): Note | undefined {
   let before: Note | undefined;
   for (const event of score.voices[voice]) {
     if (event.kind !== 'note') continue;

@@ -251,8 +251,3 @@ export function setLength(score: Score, voice: VoiceName, at: Ticks, length: Tic
     here.kind === 'note' ? { kind: 'note', pitch: here.pitch, ...fermata } : { kind: 'rest', ...fermata };
   return write(base, voice, here.at, length, content);
 }
-
-/** True where any voice has something written in these bars. */
-export function hasNotes(score: Score): boolean {
-  return VOICES.some((voice) => score.voices[voice].some((event) => event.kind !== 'gap'));
-}

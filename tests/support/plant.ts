@@ -2,7 +2,7 @@
 import { type NoteName, type Pitch, semitone } from '../../src/score/pitch.ts';
 import { type Chance, type Column, majorScale } from './invented-harmony.ts';
 
-export const PLANTS = [
+const PLANTS = [
   'parallel octaves',
   'parallel fifths',
   'missing third',

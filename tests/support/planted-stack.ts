@@ -54,7 +54,7 @@ export interface StackOptions {
 }
 
 /** The tune that the class was set; ours. */
-export const TUNE_TEXT = `title: Orchard lane
+const TUNE_TEXT = `title: Orchard lane
 key: G major
 metre: 4/4
 tempo: 76
@@ -325,7 +325,7 @@ function passingNotes(columns: readonly Column[], random: Chance, readily: numbe
 }
 
 /** Writes a stack to a folder, with the brief as `brief.txt` above it left to the caller. */
-export function writeStack(folder: string, options: StackOptions): number {
+function writeStack(folder: string, options: StackOptions): number {
   mkdirSync(folder, { recursive: true });
   let files = 0;
   for (const file of plantedFiles(options)) {

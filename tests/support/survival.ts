@@ -46,7 +46,7 @@ function surviveMusicXml(bytes: Uint8Array): Fate {
 }
 
 /** Bars follow on from each other, and every voice fills them from beginning to end. */
-export function wholeScore(score: Score): void {
+function wholeScore(score: Score): void {
   let at = 0;
   for (const bar of score.bars) {
     if (bar.at !== at || !(bar.duration > 0) || !Number.isInteger(bar.duration)) {

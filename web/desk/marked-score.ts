@@ -37,12 +37,12 @@ function analysisOf(score: Score): Analysis {
 }
 
 /** Crotchets, as the service says them, in ticks. */
-export function ticks(crotchets: number): Ticks {
+function ticks(crotchets: number): Ticks {
   return Math.round(crotchets * CROTCHET);
 }
 
 /** The marks as the engraver takes them: findings numbered as listed, remarks lettered. */
-export function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
+function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
   const { texture, chords, keys, ornaments, cadences } = analysisOf(score);
   const marked: MarkedFinding[] = findings.map((finding, i) => ({
     id: finding.id,

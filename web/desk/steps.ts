@@ -3,7 +3,7 @@ import type { Judged, ScriptView } from '../../src/desk/wire-shapes.ts';
 import { type DeskState, type Made, type Place, SHOWN_AT_ONCE } from './state.ts';
 
 /** Nobody has decided about it, and it is more than a remark. */
-export function isOpen({ standing, severity }: Judged): boolean {
+function isOpen({ standing, severity }: Judged): boolean {
   return standing === 'open' && severity !== 'remark';
 }
 

@@ -25,7 +25,7 @@ export function stemUp(voice: VoiceName): boolean {
 }
 
 /** Top and bottom of one sign, stem included. */
-export function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: number; bottom: number } {
+function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: number; bottom: number } {
   const y = placeY(staff, sign.place);
   if (sign.kind === 'gap') return { top: y - 6, bottom: y + 6 };
   if (sign.kind === 'rest') return { top: y - 16, bottom: y + 16 };

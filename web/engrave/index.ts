@@ -14,7 +14,7 @@
 export { describeMoment } from './describe.ts';
 export { createEngraving } from './engraving.ts';
 export { loadMusicFont } from './font.ts';
-export { tagShape } from './ink.ts';
+
 export type {
   Caret,
   ClientBox,

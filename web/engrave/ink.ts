@@ -65,7 +65,7 @@ function inkTag(one: SVGGElement, tag: PlacedTag): void {
 }
 
 /** A fault is a filled square, a query a ring, a remark an open lozenge-ended slip. */
-export function tagShape(severity: Severity, { x, y, width, height }: Box): string {
+function tagShape(severity: Severity, { x, y, width, height }: Box): string {
   if (severity === 'fault') {
     return `M${x + 2} ${y}h${width - 4}q2 0 2 2v${height - 4}q0 2 -2 2h${4 - width}q-2 0 -2 -2v${4 - height}q0 -2 2 -2Z`;
   }

@@ -100,7 +100,7 @@ function outwards(head: HeadBox, width: number, geometry: SystemGeometry, blocke
 }
 
 /** True where a box covers no sign, stem or beam and none of the boxes taken. */
-export function isFree(box: Box, geometry: SystemGeometry, taken: readonly Box[]): boolean {
+function isFree(box: Box, geometry: SystemGeometry, taken: readonly Box[]): boolean {
   return (
     !geometry.solid.some((each) => overlap(box, each, 1)) &&
     !geometry.thin.some((each) => overlap(box, each, 0.5)) &&

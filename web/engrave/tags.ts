@@ -19,7 +19,7 @@ export interface PlacedTag {
   readonly heads: readonly HeadBox[];
 }
 
-export const TAG_HEIGHT = 16;
+const TAG_HEIGHT = 16;
 const tagWidth = (label: string) => Math.max(16, 7 + label.length * 7);
 
 /** Places the tags of the findings that concern this system, in their order. `words` are boxes taken by words. */

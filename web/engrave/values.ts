@@ -34,12 +34,12 @@ for (const base of BASES) {
 }
 
 /** True where a length can be written without a tuplet. */
-export function isPlain(length: Ticks): boolean {
+function isPlain(length: Ticks): boolean {
   return length % SHORTEST === 0;
 }
 
 /** True for metres whose beats go in threes: 6/8, 9/8, 12/4. */
-export function isCompound(metre: Metre): boolean {
+function isCompound(metre: Metre): boolean {
   return metre.beats > 3 && metre.beats % 3 === 0;
 }
 

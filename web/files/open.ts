@@ -107,7 +107,7 @@ export function takeText(text: string): Taken {
 }
 
 /** At least one voice or header line: worth showing with its mistakes, rather than refusing. */
-export function looksLikeNotation(text: string): boolean {
+function looksLikeNotation(text: string): boolean {
   return hasHeader(text, ['s', 'a', 't', 'b', 'title', 'key', 'metre']);
 }
 

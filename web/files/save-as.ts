@@ -72,7 +72,7 @@ function layoutOf({ exercise }: PageState): Pick<WriteOptions, 'layout'> {
 }
 
 /** The last check as plain text. */
-export function reportText(state: PageState): string {
+function reportText(state: PageState): string {
   const items = checkItems({ state }) ?? [];
   const lines = items.flatMap((item) => [
     `${item.verdict.toUpperCase()}: ${item.title}`,

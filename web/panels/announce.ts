@@ -23,7 +23,7 @@ const NUMBER_WORDS = [
 ] as const;
 
 /** `bar 3, beat 2, tenor: two findings`. */
-export function findingsAt(review: Review, caret: Caret): string {
+function findingsAt(review: Review, caret: Caret): string {
   if (caret.at >= endOf(review.score)) return '';
   const here = review.findings.filter(
     (f) => f.voices.includes(caret.voice) && f.from <= caret.at && caret.at < Math.max(f.until, f.from + 1),
@@ -54,7 +54,7 @@ export function caretWords(state: PageState): string {
 }
 
 /** How the note at the caret is changed; empty where there is none to change. */
-export function noteWords({ caret, history, exercise }: PageState): string {
+function noteWords({ caret, history, exercise }: PageState): string {
   const here = eventAt(history.now.score, caret.voice, caret.at);
   if (here?.kind !== 'note' || exercise.locked.includes(caret.voice)) return '';
   return `Drag ${printPitch(here.pitch)} or press ↑ ↓ to move it; a letter writes over it; Delete erases it.`;

@@ -15,7 +15,7 @@ import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 
 /** Six minutes for both compositions together is a common requirement; common practice, no source. */
-export const USUAL_TOGETHER = 360;
+const USUAL_TOGETHER = 360;
 
 const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   done: 'done',

@@ -53,7 +53,7 @@ export function beginHistory(work: Work): History {
  * The same score, with every bar and event that it has in common with an earlier one taken from there: an afternoon's
  * undo steps then hold each note once, and not once a step.
  */
-export function sharing(score: Score, before: Score): Score {
+function sharing(score: Score, before: Score): Score {
   return {
     ...score,
     bars: shared(score.bars, before.bars),

@@ -7,7 +7,7 @@ import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
  * True where two tones are dissonant: seconds, sevenths, augmented and diminished intervals; a fourth only when the
  * lower tone is the bass of the texture.
  */
-export function isDissonant(a: Tone, b: Tone, bass: Tone | undefined): boolean {
+function isDissonant(a: Tone, b: Tone, bass: Tone | undefined): boolean {
   const interval = intervalBetween(a.pitch, b.pitch);
   const { steps } = simple(interval);
   const quality = intervalQuality(interval);

@@ -105,7 +105,7 @@ export function appliedKey(key: Key, applied: Degree): Key {
 }
 
 /** The root of a degree, spelt: the raised seventh for a diminished chord on 7 in minor, else the natural one. */
-export function degreeRoot(key: Key, degree: Degree): NoteName {
+function degreeRoot(key: Key, degree: Degree): NoteName {
   const { scale, harmonic } = keyFacts(key);
   const raised = degree.degree === 7 && degree.quality === 'diminished';
   const plain = (raised ? harmonic : scale)[degree.degree - 1]!;

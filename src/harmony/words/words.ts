@@ -12,7 +12,7 @@ const DEGREE_WORDS = [
 ] as const;
 
 /** `tonic`, `dominant`, …; the seventh degree is `leading note` or, a tone below the tonic, `subtonic`. */
-export function degreeWord(degree: Degree['degree'], leading = true): string {
+function degreeWord(degree: Degree['degree'], leading = true): string {
   return degree === 7 && !leading ? 'subtonic' : DEGREE_WORDS[degree - 1]!;
 }
 

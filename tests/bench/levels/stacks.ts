@@ -5,7 +5,7 @@ import { beatLength, type Ticks } from '../../../src/score/time.ts';
 import { byStep, pitchAtPlace } from '../../../src/writing/pitches.ts';
 import { type Chance, chance } from '../../support/invented-harmony.ts';
 
-export const LOWER = ['A', 'T', 'B'] as const;
+const LOWER = ['A', 'T', 'B'] as const;
 
 /** The made kinds, the best first. */
 export const KINDS = ['master', '6 wrong', '18 wrong', 'block chords', 'bass only', 'random'] as const;

@@ -42,11 +42,11 @@ export interface CasesMeasured {
   readonly complaints: readonly string[];
 }
 
-export function casesAreThere(): boolean {
+function casesAreThere(): boolean {
   return existsSync(FILE);
 }
 
-export function measureCases(): CasesMeasured {
+function measureCases(): CasesMeasured {
   const cases = casesSchema.parse(JSON.parse(readFileSync(FILE, 'utf8')));
   const complaints: string[] = [];
   let [toFind, found, notToSay, said] = [0, 0, 0, 0];

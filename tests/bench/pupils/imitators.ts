@@ -23,11 +23,11 @@ const LEFT_OUT = new Set([
   ...RULES.filter((rule) => rule.family === 'cadences and phrases').map((rule) => rule.id),
 ]);
 
-export function imitatorsAreThere(): boolean {
+function imitatorsAreThere(): boolean {
   return existsSync(FOLDER);
 }
 
-export function readImitators(): { readonly name: string; readonly score: Score }[] {
+function readImitators(): { readonly name: string; readonly score: Score }[] {
   return readdirSync(FOLDER)
     .filter((name) => name.endsWith('.mxl'))
     .map((name) => {
@@ -44,7 +44,7 @@ export interface Told {
 }
 
 /** What the rules say about a score, but for those left out. */
-export function told(score: Score): Told {
+function told(score: Score): Told {
   const { findings } = reviewScore(score, CHORALE);
   const count = (severity: string) =>
     findings.filter((f) => f.severity === severity && !LEFT_OUT.has(f.rule.id)).length;
@@ -58,7 +58,7 @@ export interface Parted {
   readonly machine: Told;
 }
 
-export function part(masters: readonly Score[], machine: readonly Score[]): Parted {
+function part(masters: readonly Score[], machine: readonly Score[]): Parted {
   const [ours, theirs] = [masters.map((score) => told(withoutFermatas(score))), machine.map(told)];
   const weigh = ({ faults, queries, beats }: Told) => (3 * faults + queries) / beats;
   const [low, high] = [ours.map(weigh), theirs.map(weigh)];

@@ -24,7 +24,7 @@ export interface Swept {
   readonly wrong: ReadonlyMap<string, number>;
 }
 
-export function sweep(situations: readonly Situation[] = SITUATIONS): Swept[] {
+function sweep(situations: readonly Situation[] = SITUATIONS): Swept[] {
   return situations.map((situation) => {
     const wrong = new Map<string, number>();
     let [asked, right] = [0, 0];

@@ -19,7 +19,7 @@ export function transposed(score: Score, fifths: number): Score {
   };
 }
 
-export function movedName(name: NoteName, fifths: number): NoteName {
+function movedName(name: NoteName, fifths: number): NoteName {
   return noteNameAtFifths(fifthsPlace(name) + fifths);
 }
 

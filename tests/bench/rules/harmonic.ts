@@ -20,7 +20,7 @@ export function nameAt(place: number): string {
   return letter + (sharps > 0 ? '#' : 'b').repeat(Math.abs(sharps));
 }
 
-export function noteOf(name: string): NoteName {
+function noteOf(name: string): NoteName {
   return {
     step: name[0] as NoteName['step'],
     alteration: name.split('#').length - name.split('b').length,
@@ -38,7 +38,7 @@ const THIRDS: Readonly<Record<string, number>> = { major: 4, minor: -3, diminish
 const FIFTHS: Readonly<Record<string, number>> = { major: 1, minor: 1, diminished: -6, augmented: 8 };
 
 /** The figure without its applied part: `V6/5` of `V6/5/V`. */
-export function ownFigure(label: Label): string {
+function ownFigure(label: Label): string {
   return label.figure.replace(/\/[#b]*[ivIV]+[o%ø+]?.*$/, '');
 }
 
@@ -125,7 +125,7 @@ export function isSettled(piece: Piece, label: Label): boolean {
 }
 
 /** All notes that sound in a stretch, in part or whole. */
-export function notesIn(plain: Plain, at: Ticks, until: Ticks): PlainNote[] {
+function notesIn(plain: Plain, at: Ticks, until: Ticks): PlainNote[] {
   return ALL.flatMap((voice) => plain.voices[voice].filter((note) => note.at < until && note.until > at));
 }
 

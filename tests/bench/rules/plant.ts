@@ -2,7 +2,7 @@
 import { CHORALE } from '../../../src/profiles/profile.ts';
 import { type Finding, reviewScore } from '../../../src/review/review.ts';
 import { RULES } from '../../../src/rules/list.ts';
-import type { Family, Severity } from '../../../src/rules/rule.ts';
+import type { Severity } from '../../../src/rules/rule.ts';
 import type { Score } from '../../../src/score/score.ts';
 import { plainOf } from './plain.ts';
 import type { Piece, Place, Planter } from './planter.ts';
@@ -117,7 +117,7 @@ function freshFindings({ piece }: Plant, findings: readonly Finding[]): Finding[
   );
 }
 
-export function touches(finding: Finding, place: Place): boolean {
+function touches(finding: Finding, place: Place): boolean {
   return (
     finding.from < place.until &&
     finding.until > place.at &&
@@ -128,8 +128,4 @@ export function touches(finding: Finding, place: Place): boolean {
 /** Rules of the list that no planter plants. */
 export function unplanted(planters: readonly Planter[]): string[] {
   return RULES.map((rule) => rule.id).filter((id) => !planters.some((planter) => planter.rule === id));
-}
-
-export function familyOf(id: string): Family | undefined {
-  return RULES.find((rule) => rule.id === id)?.family;
 }

@@ -104,7 +104,7 @@ function forEachTone(
 }
 
 /** Keys worth trying for a phrase: those whose scales hold most of it, near the signature. */
-export function likelyKeys(phrase: PhraseNotes): KeyNumber[] {
+function likelyKeys(phrase: PhraseNotes): KeyNumber[] {
   const scored: { key: KeyNumber; score: number }[] = [];
   for (let mode = 0; mode < 2; mode++) {
     const home = phrase.signature + (mode === 1 ? 3 : 0);

@@ -21,7 +21,7 @@ const range = (from: number, until: number): string[] =>
   Array.from({ length: until - from }, (_, i) => String(from + i));
 
 /** Roles a tone may have in a chord; a foreign one by whether the tones before and after it belong. */
-export const ROLES = [
+const ROLES = [
   'root',
   'third',
   'fifth',
@@ -50,17 +50,17 @@ export const RELATIONS = [
   'step down',
   'tritone',
 ] as const;
-export const PLACES = ['phrase start', 'within', 'goal'] as const;
+const PLACES = ['phrase start', 'within', 'goal'] as const;
 /** Harmonies a key has lasted. */
 export const AGES = ['1', '2', '3', '4', 'more'] as const;
 /** What has confirmed a key. */
 export const CONFIRMED = ['nothing', 'dominant to tonic', 'phrase end'] as const;
 /** What a key has held besides its tonic and dominant. */
-export const BREADTH = ['narrow', 'broad'] as const;
+const BREADTH = ['narrow', 'broad'] as const;
 /** Crotchets are counted to here. */
-export const PHRASE_REACH = 10;
+const PHRASE_REACH = 10;
 /** Whether notes foreign to a key's scale come at once, later in the phrase, or no more in it. */
-export const CONTRADICTED = ['never', 'later', 'at once'] as const;
+const CONTRADICTED = ['never', 'later', 'at once'] as const;
 export const SPANS = ['½', '1', '1½', '2', '3', '4', 'longer'] as const;
 /** Relative places on the line of fifths, as far as notes go in a key. */
 export const LOWEST_NOTE = -7;

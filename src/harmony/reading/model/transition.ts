@@ -95,7 +95,7 @@ export function bassPlace({ root, type, inversion }: ChordNumber): number {
 }
 
 /** Index of two notes, told from the tonic, in a table of mode, note and note. */
-export function notePair(mode: number, from: number, to: number): number {
+function notePair(mode: number, from: number, to: number): number {
   return (mode * NOTES + noteIndex(from)) * NOTES + noteIndex(to);
 }
 

@@ -36,7 +36,6 @@ const MINOR = `
   -5: M Mmaj7`;
 
 export const MODES = ['major', 'minor'] as const;
-export const MAJOR_MODE = 0;
 
 const LOWEST = -12;
 const SPAN = 30;
