@@ -76,9 +76,16 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await page.locator('.mixer summary').click();
     await page.locator('button[aria-label="bass silent"]').click();
     expect(await page.locator('.mixer summary').textContent()).toBe('Without bass');
-    await page.locator('.pace.wide button', { hasText: 'Give the notes' }).click();
+    // Pressed again, and then Play, while the notes still sound: each calls off what was to come.
+    const give = page.locator('.pace.wide button', { hasText: 'Give the notes' });
+    await give.click();
+    await page.waitForTimeout(300);
+    await give.click();
     await button().click();
     await expect.poll(() => button().textContent()).toContain('Stop');
+    await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
+    const first = await cursor();
+    await expect.poll(cursor, { timeout: 5000 }).not.toBe(first);
     expect(await page.locator('.notice').isVisible()).toBe(false);
   });
 

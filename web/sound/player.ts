@@ -163,12 +163,21 @@ export function createPlayer(onEnd: () => void): Player {
     async giveNotes(notes) {
       if (playing !== undefined) return;
       const { tone, stops } = await ready();
-      const begin = tone.now() + 0.05;
-      const together = begin + notes.length * GIVEN_APART;
+      if (playing !== undefined) return;
+      // On the transport, not straight on the stops: what is pressed next can call off the notes still to come.
+      silence(organ!);
+      const transport = tone.getTransport();
+      transport.position = 0;
+      const together = notes.length * GIVEN_APART;
       for (const [i, { voice, frequency }] of notes.entries()) {
-        stops[voice].triggerAttackRelease(frequency, GIVEN_APART - 0.1, begin + i * GIVEN_APART);
-        stops[voice].triggerAttackRelease(frequency, 1.2, together);
+        transport.schedule(
+          (time) => stops[voice].triggerAttackRelease(frequency, GIVEN_APART - 0.1, time),
+          i * GIVEN_APART,
+        );
+        transport.schedule((time) => stops[voice].triggerAttackRelease(frequency, 1.2, time), together);
       }
+      transport.schedule(() => transport.stop(), together + 1.5);
+      transport.start('+0.06');
     },
     async sound(voice, pitch) {
       if (playing !== undefined) return;
