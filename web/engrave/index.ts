@@ -28,4 +28,4 @@ export type {
   Marks,
   Stretch,
 } from './input.ts';
-export { ALL_LAYERS, isShown, marksOf, NO_LAYERS, NO_MARKS } from './input.ts';
+export { ALL_LAYERS, isShown, markedFinding, marksOf, NO_LAYERS, NO_MARKS } from './input.ts';

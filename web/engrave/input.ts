@@ -44,17 +44,14 @@ export function marksOf(review: Review): Marks {
   const { chords, keys, ornaments, cadences } = review.analysis;
   const findings = review.findings
     .filter(({ mark, because }) => mark !== undefined && because === undefined)
-    .map((finding) => ({
-      id: finding.id,
-      label: String(finding.mark),
-      severity: finding.severity,
-      family: finding.rule.family,
-      voices: finding.voices,
-      from: finding.from,
-      until: finding.until,
-      tones: finding.tones,
-    }));
+    .map((finding) => markedFinding(finding, String(finding.mark)));
   return { findings, chords, keys, ornaments, cadences };
+}
+
+/** A finding as the drawing needs it, with what is to stand in its tag. */
+export function markedFinding(finding: Review['findings'][number], label: string): MarkedFinding {
+  const { id, severity, rule, voices, from, until, tones } = finding;
+  return { id, label, severity, family: rule.family, voices, from, until, tones };
 }
 
 /** What is shown besides the notes. */

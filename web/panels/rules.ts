@@ -6,7 +6,7 @@ import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
-import { ALL_LAYERS, marksOf } from '../engrave/index.ts';
+import { ALL_LAYERS, markedFinding, marksOf } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { type Drawn, engraved } from './engraved.ts';
 
@@ -80,16 +80,13 @@ function drawExample(rule: Rule, example: Example): Drawn {
   const read = readNotation(example.text).score;
   const score = example.figures === undefined ? read : { ...read, figures: example.figures };
   const review = reviewScore(score, CHORALE);
-  const marks = marksOf(review);
-  const ofRule = new Set(review.findings.filter((f) => f.rule.id === rule.id).map((f) => f.id));
+  // All that this rule finds, even where it would follow from a slip of another: here it is what is explained.
+  const findings = review.findings
+    .filter((finding) => finding.rule.id === rule.id)
+    .map((finding, i) => markedFinding(finding, String(i + 1)));
   return {
     score,
-    marks: {
-      ...marks,
-      findings: marks.findings
-        .filter((f) => ofRule.has(f.id))
-        .map((f, i) => ({ ...f, label: String(i + 1) })),
-    },
+    marks: { ...marksOf(review), findings },
     layers: { ...ALL_LAYERS, keys: false, ornaments: true, figuredBass: example.figures !== undefined },
   };
 }
