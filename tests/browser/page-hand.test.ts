@@ -210,7 +210,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     page = await openPage(browser, served.address);
     const focused = () => page.evaluate(() => document.activeElement?.id);
     await page.locator('#stave').focus();
-    await page.locator('.mark-head').nth(1).click();
+    await page.locator('.mark-head').first().click();
     expect(await focused()).toBe('stave');
     await page.locator('#tab-summary').focus();
     await page.keyboard.press('Escape');

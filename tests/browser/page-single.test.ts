@@ -62,11 +62,11 @@ describe.skipIf(NO_CHROMIUM)('the page as one file', () => {
       page,
       'title: On a stick\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: G4 A4 G4 G4 |\nT: E4 F4 C4 E4 |\nB: C3 D3 E3 C3 |\n',
     );
-    const fifths = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
-    await fifths.locator('.mark-head').click();
-    await fifths.locator('button', { hasText: 'way out' }).click();
+    const octaves = page.locator('.mark', { hasText: 'Parallel octaves' }).first();
+    await octaves.locator('.mark-head').click();
+    await octaves.locator('button', { hasText: 'way out' }).click();
     await expect
-      .poll(() => fifths.locator('.ways-out [role], .ways-out p').first().textContent())
+      .poll(() => octaves.locator('.ways-out [role], .ways-out p').first().textContent())
       .not.toBe('');
     await page.locator('#stave').focus();
     await page.keyboard.press('Home');

@@ -72,7 +72,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.locator('#tab-text').click();
     const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');
     expect(voicesOf(await text(page))).toEqual(voicesOf(fixture));
-  });
+  }, 60_000);
 
   it('keeps what was typed when the page is loaded again, even at once', async () => {
     page = await openPage(browser, served.address);

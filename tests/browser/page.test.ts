@@ -5,7 +5,7 @@ import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { type ServedPage, servePage } from '../support/page.ts';
 import { openPage, pasteText } from './open-page.ts';
 
-const FIFTHS = `title: Two bars of fifths
+const PARALLELS = `title: Two bars of parallels
 key: C major
 metre: 4/4
 
@@ -37,25 +37,32 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
 
   it('takes a pasted exercise, numbers what it finds, and shows the notes of the one chosen', async () => {
     page = await openPage(browser, served.address);
-    await pasteText(page, FIFTHS);
-    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of fifths');
-    const fifths = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
-    await fifths.waitFor();
-    const number = await fifths.locator('.tag').textContent();
-    const id = await fifths.locator('button[data-finding]').getAttribute('data-finding');
+    await pasteText(page, PARALLELS);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of parallels');
+    const octaves = page.locator('.mark', { hasText: 'Parallel octaves' }).first();
+    await octaves.waitFor();
+    const number = await octaves.locator('.tag').textContent();
+    const id = await octaves.locator('.mark-head').getAttribute('data-finding');
     const tag = page.locator(`.stave [data-finding="${id}"]`).first();
     expect((await tag.textContent())?.trim()).toBe(number?.trim());
 
-    await fifths.locator('button[data-finding]').click();
-    await expect.poll(() => fifths.locator('.message').textContent()).toMatch(/parallel fifths/);
+    await octaves.locator('.mark-head').click();
+    await expect.poll(() => octaves.locator('.message').textContent()).toMatch(/parallel octaves/);
     // Two notes in each of the two voices are lit.
     await expect.poll(() => page.locator('.stave .pw-wash').count()).toBeGreaterThanOrEqual(4);
     expect(await page.locator('.message').isVisible()).toBe(true);
+
+    // The fifths of the same step are no slip of their own: they go with the octaves, and are told there.
+    expect(await page.locator('.side .mark-name', { hasText: 'Parallel fifths' }).count()).toBe(0);
+    await octaves.locator('.follows summary').click();
+    await expect
+      .poll(() => octaves.locator('.follows li').first().textContent())
+      .toMatch(/^\s*Parallel fifths/);
   });
 
   it('tells what it could not read by line and column, and goes there', async () => {
     page = await openPage(browser, served.address);
-    await pasteText(page, FIFTHS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
+    await pasteText(page, PARALLELS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
     const problem = page.locator('.text-problems li').first();
     await problem.waitFor();
     expect(await problem.textContent()).toMatch(/Line 6, column 10/);
@@ -68,10 +75,10 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
 
   it('lets the text and the stave follow each other', async () => {
     page = await openPage(browser, served.address);
-    await pasteText(page, FIFTHS);
+    await pasteText(page, PARALLELS);
     await page.locator('#tab-text').click();
     const text = page.locator('#notation');
-    await text.fill(FIFTHS.replace('S: C5 D5', 'S: C5 F5'));
+    await text.fill(PARALLELS.replace('S: C5 D5', 'S: C5 F5'));
     await page.locator('#stave').focus();
     await page.keyboard.press('Home');
     await page.keyboard.press('ArrowRight');
