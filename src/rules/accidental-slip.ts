@@ -47,10 +47,10 @@ export const accidentalSlip = defineRule({
         caption: 'The alto has F natural where the signature and the dominant ask for a sharp.',
         text: `key: G major
 metre: 4/4
-S: B4 C5 A4 A4 | G4*4! |
-A: G4 G4 F#4 F4 | D4*4! |
-T: D4 E4 D4 C4 | B3*4! |
-B: G3 C3 D3 D3 | G2*4! |`,
+S: B4 A4 B4 A4 | G4*4! |
+A: G4 F4 G4 F#4 | D4*4! |
+T: D4 D4 D4 C4 | B3*4! |
+B: G3 D3 G3 D3 | G2*4! |`,
       },
     ],
     right: [
@@ -58,9 +58,9 @@ B: G3 C3 D3 D3 | G2*4! |`,
         caption: 'F natural is the seventh of a chord that leads to the subdominant.',
         text: `key: G major
 metre: 4/4
-S: B4 B4 C5 A4 | G4*4! |
-A: G4 G4 G4 F#4 | D4*4! |
-T: D4 D4 G3 D4 | B3*4! |
+S: B4 B4 C5 C5 | B4*4! |
+A: G4 G4 G4 F#4 | G4*4! |
+T: D4 D4 G3 D4 | D4*4! |
 B: G3 F3 E3 D3 | G2*4! |`,
       },
     ],

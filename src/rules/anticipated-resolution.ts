@@ -26,13 +26,13 @@ export const anticipatedResolution = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The alto suspends C before B, but the tenor already has B.',
+        caption: 'The alto suspends F before E, but the tenor already has E.',
         text: `key: C major
 metre: 4/4
-S: E5 D5 D5*2 | C5*4! |
-A: G4 C5 C5 B4 | G4*4! |
-T: C4 A3 B3*2 | C4*4! |
-B: C3 F3 G3*2 | C3*4! |`,
+S: C5*2 B4*2 | C5*4 |
+A: E4*2 F4*2 | F4*2 E4*2 |
+T: G3*4 | E3*4 |
+B: C3*2 G2*2 | C3*4 |`,
       },
     ],
     right: [
@@ -40,10 +40,10 @@ B: C3 F3 G3*2 | C3*4! |`,
         caption: 'The tenor keeps away from the third until the alto has it.',
         text: `key: C major
 metre: 4/4
-S: E5 D5 D5*2 | C5*4! |
-A: G4 C5 C5 B4 | G4*4! |
-T: C4 A3 G3*2 | E3*4! |
-B: C3 F3 G3*2 | C3*4! |`,
+S: C5*2 B4*2 | C5*4 |
+A: E4*2 F4*2 | F4*2 E4*2 |
+T: G3*4 | G3*4 |
+B: C3*2 G2*2 | C3*4 |`,
       },
     ],
   },

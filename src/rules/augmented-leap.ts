@@ -27,9 +27,9 @@ export const augmentedLeap = defineRule({
         caption: 'The bass leaps up from the fourth degree to the leading note, an augmented fourth.',
         text: `key: C major
 metre: 2/4
-S: A4 G4 |
+S: F4 G4 |
 A: C4 D4 |
-T: F3 G3 |
+T: A3 G3 |
 B: F2 B2 |`,
       },
     ],
@@ -38,9 +38,9 @@ B: F2 B2 |`,
         caption: 'The bass falls instead: a diminished fifth, which closes inwards to the tonic.',
         text: `key: C major
 metre: 3/4
-S: A4 G4 G4 |
+S: F4 G4 G4 |
 A: C4 D4 E4 |
-T: F3 G3 G3 |
+T: A3 G3 G3 |
 B: F3 B2 C3 |`,
       },
     ],

@@ -26,9 +26,9 @@ export const augmentedStep = defineRule({
         caption: 'The alto goes from the sixth degree up to the raised seventh of A minor.',
         text: `key: A minor
 metre: 2/4
-S: A4 B4 |
+S: D5 B4 |
 A: F4 G#4 |
-T: D4 E4 |
+T: A3 E4 |
 B: D3 E3 |`,
       },
     ],

@@ -29,10 +29,10 @@ export const circlingLine = defineRule({
         caption: 'The bass turns round C for two bars.',
         text: `key: C major
 metre: 4/4
-S: E4 G4 E4 F4 | E4 D4 E4 G4 |
-A: C4 D4 C4 D4 | C4 B3 C4 E4 |
-T: G3 G3 G3 A3 | G3 G3 G3 C4 |
-B: C3 B2 C3 D3 | C3 B2 C3 C3 |`,
+S: C5 D5 C5 B4 | C5 D5 C5 A4 | B4*2 C5*2 |
+A: E4 D4 E4 F4 | E4 D4 E4 D4 | D4*2 E4*2 |
+T: G3 G3 C4 G3 | G3 G3 G3 F3 | G3*2 G3*2 |
+B: C3 B2 C3 D3 | C3 B2 C3 D3 | G2*2 C3*2 |`,
       },
     ],
     right: [
@@ -40,10 +40,10 @@ B: C3 B2 C3 D3 | C3 B2 C3 C3 |`,
         caption: 'The bass climbs to its highest note and falls back to the close.',
         text: `key: C major
 metre: 4/4
-S: E4 G4 E4 F4 | E4 D4 E4 C4 |
-A: C4 D4 C4 C4 | C4 B3 C4 C4 |
-T: G3 B3 G3 A3 | G3 G3 G3 E3 |
-B: C3 G3 E3 F3 | G3 G2 C3 C3 |`,
+S: G4 G4 G4 F4 | E4 D4 C4*2 |
+A: E4 D4 C4 C4 | C4 B3 C4*2 |
+T: C4 B3 C4 A3 | G3 G3 E3*2 |
+B: C3 G3 E3 F3 | G3 G2 C3*2 |`,
       },
     ],
   },

@@ -25,8 +25,8 @@ export const contraryFifths = defineRule({
         text: `key: C major
 metre: 2/4
 S: G4 D4 |
-A: E4 B3 |
-T: C4 G3 |
+A: E4 D4 |
+T: C4 B3 |
 B: C3 G3 |`,
       },
     ],

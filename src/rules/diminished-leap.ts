@@ -30,9 +30,9 @@ export const diminishedLeap = defineRule({
         caption: 'The bass falls a diminished fifth and goes on down.',
         text: `key: C major
 metre: 3/4
-S: A4 G4 C5 |
+S: F4 G4 A4 |
 A: C4 D4 E4 |
-T: F3 G3 A3 |
+T: A3 G3 C4 |
 B: F3 B2 A2 |`,
       },
     ],
@@ -41,9 +41,9 @@ B: F3 B2 A2 |`,
         caption: 'The bass falls a diminished fifth and steps back up, inside the leap.',
         text: `key: C major
 metre: 3/4
-S: A4 G4 G4 |
+S: F4 G4 G4 |
 A: C4 D4 E4 |
-T: F3 G3 G3 |
+T: A3 G3 G3 |
 B: F3 B2 C3 |`,
       },
     ],

@@ -34,12 +34,12 @@ export const diminishedRootPosition = defineRule({
     wrong: [
       {
         caption: 'The second chord is a diminished triad on its root.',
-        text: `key: A minor
+        text: `key: C major
 metre: 4/4
-S: C5 D5 D5 C5 | D5 B4 C5*2! |
-A: A4 F4 E4 E4 | F4 E4 E4*2! |
-T: E4 D4 B3 C4 | A3 G#3 A3*2! |
-B: A2 B2 G#2 A2 | D3 E3 A2*2! |`,
+S: C5 D5 C5 B4 | C5*4! |
+A: G4 F4 E4 D4 | E4*4! |
+T: E4 D4 G3 G3 | G3*4! |
+B: C3 B2 C3 G2 | C3*4! |`,
       },
     ],
     right: [

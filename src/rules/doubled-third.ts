@@ -28,24 +28,24 @@ export const doubledThird = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'On the third beat the tenor leaps to the note the soprano has, the third of the chord.',
+        caption: 'On the third beat soprano and tenor both leap to B, the third of the chord.',
         text: `key: G major
 metre: 4/4
-S: G4 A4 B4 A4 | G4*4! |
-A: D4 F#4 G4 F#4 | D4*4! |
-T: B3 D4 B3 D4 | B3*4! |
-B: G3 D3 G3 D3 | G2*4! |`,
+S: G4 G4 B4 A4 | G4*4! |
+A: B3 C4 D4 D4 | B3*4! |
+T: D3 E3 B3 F#3 | G3*4! |
+B: G2 C3 G2 D3 | G2*4! |`,
       },
     ],
     right: [
       {
-        caption: 'The tenor keeps the fifth of the chord, and the chord is complete.',
+        caption: 'The tenor doubles the root instead.',
         text: `key: G major
 metre: 4/4
-S: G4 A4 B4 A4 | G4*4! |
-A: D4 F#4 G4 F#4 | D4*4! |
-T: B3 D4 D4 D4 | B3*4! |
-B: G3 D3 G3 D3 | G2*4! |`,
+S: G4 G4 B4 A4 | G4*4! |
+A: B3 C4 D4 D4 | B3*4! |
+T: D3 E3 G3 F#3 | G3*4! |
+B: G2 C3 G2 D3 | G2*4! |`,
       },
     ],
   },

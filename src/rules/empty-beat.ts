@@ -27,10 +27,10 @@ export const emptyBeat = defineRule({
         caption: 'All four voices rest on the third beat.',
         text: `key: C major
 metre: 4/4
-S: E4 F4 r G4 | E4*4! |
+S: E4 F4 r D4 | E4*4! |
 A: C4 C4 r B3 | C4*4! |
-T: G3 A3 r D3 | G3*4! |
-B: C3 F3 r G2 | C3*4! |`,
+T: G3 A3 r G3 | G3*4! |
+B: C3 F3 r G3 | C3*4! |`,
       },
     ],
     right: [
@@ -38,10 +38,10 @@ B: C3 F3 r G2 | C3*4! |`,
         caption: 'The chord is held through to the next one.',
         text: `key: C major
 metre: 4/4
-S: E4 F4*2 G4 | E4*4! |
+S: E4 F4*2 D4 | E4*4! |
 A: C4 C4*2 B3 | C4*4! |
-T: G3 A3*2 D3 | G3*4! |
-B: C3 F3*2 G2 | C3*4! |`,
+T: G3 A3*2 G3 | G3*4! |
+B: C3 F3*2 G3 | C3*4! |`,
       },
     ],
   },

@@ -20,12 +20,12 @@ export const exposedOctaves = defineRule({
     wrong: [
       {
         caption: 'Both outer voices leap down and land on the same note.',
-        text: `key: C major
+        text: `key: G major
 metre: 2/4
 S: B4 G4 |
-A: D4 D4 |
-T: F3 D4 |
-B: D3 G2 |`,
+A: E4 D4 |
+T: G3 B3 |
+B: E3 G2 |`,
       },
     ],
     right: [

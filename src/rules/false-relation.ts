@@ -43,10 +43,10 @@ B: E3 C#3 D3 |`,
         caption: 'The voice that has C goes to C sharp itself.',
         text: `key: C major
 metre: 3/4
-S: G4 G4 A4 |
+S: G4 G4 F4 |
 A: E4 E4 D4 |
 T: C4 C#4 D4 |
-B: C3 A2 F2 |`,
+B: C3 A2 D3 |`,
       },
     ],
   },

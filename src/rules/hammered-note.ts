@@ -29,21 +29,21 @@ export const hammeredNote = defineRule({
         caption: 'The alto strikes G seven times.',
         text: `key: C major
 metre: 4/4
-S: E5 D5 E5 D5 | C5 B4 C5 C5 |
-A: G4 G4 G4 G4 | G4 G4 G4 A4 |
-T: C4 B3 C4 B3 | E4 D4 E4 F4 |
-B: C3 G3 C3 G2 | C3 G3 C3 F3 |`,
+S: E5 D5 E5 D5 | C5 B4 C5*2! |
+A: G4 G4 G4 G4 | G4 G4 G4*2! |
+T: C4 B3 C4 B3 | E4 D4 E4*2! |
+B: C3 G3 C3 G2 | C3 G3 C3*2! |`,
       },
     ],
     right: [
       {
-        caption: 'The alto moves by step between its returns to G.',
+        caption: 'The alto strikes G three times and moves on by step.',
         text: `key: C major
 metre: 4/4
-S: E5 D5 E5 D5 | C5 B4 C5 C5 |
-A: G4 G4 G4 F4 | E4 G4 G4 A4 |
-T: C4 B3 C4 B3 | G3 D4 E4 F4 |
-B: C3 G3 C3 G3 | C3 G3 C3 F3 |`,
+S: E5 D5 E5 D5 | C5 B4 C5*2! |
+A: G4 G4 G4 F4 | E4 D4 E4*2! |
+T: C4 B3 C4 B3 | G3 G3 G3*2! |
+B: C3 G3 C3 G3 | C3 G3 C3*2! |`,
       },
     ],
   },

@@ -31,10 +31,10 @@ export const harmonyHeldOver = defineRule({
         caption: 'The subdominant comes on the last beat and stays over the barline.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 A4 G4 | G4 E4 F#4 A4 | G4*4! |
-A: D4 D4 D4 E4 | E4 C4 D4 D4 | D4*4! |
-T: G3 B3 F#3 C4 | C4 G3 A3 C4 | B3*4! |
-B: G3 G3 D3 C3 | C3 C3 D3 D3 | G2*4! |`,
+S: B4 A4 B4 C5 | C5 A4 G4*2! |
+A: G4 F#4 G4 G4 | G4 F#4 G4*2! |
+T: D4 D4 D4 E4 | E4 D4 B3*2! |
+B: G3 D3 G3 C3 | C3 D3 G2*2! |`,
       },
     ],
     right: [
@@ -42,10 +42,10 @@ B: G3 G3 D3 C3 | C3 C3 D3 D3 | G2*4! |`,
         caption: 'The harmony changes at the barline.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 A4 G4 | G4 E4 F#4 A4 | G4*4! |
-A: D4 D4 D4 D4 | E4 C4 D4 D4 | D4*4! |
-T: G3 B3 F#3 B3 | C4 G3 A3 C4 | B3*4! |
-B: G3 G3 D3 G3 | C3 C3 D3 D3 | G2*4! |`,
+S: B4 A4 B4 B4 | C5 A4 G4*2! |
+A: G4 F#4 G4 G4 | G4 F#4 G4*2! |
+T: D4 D4 D4 E4 | E4 D4 B3*2! |
+B: G3 D3 G3 E3 | C3 D3 G2*2! |`,
       },
     ],
   },

@@ -34,10 +34,10 @@ export const missingRoot = defineRule({
         caption: 'The dominant has only F# and A: its root is nowhere.',
         text: `key: G major
 metre: 4/4
-S: B4 C5 A4*2 | G4*4! |
-A: G4 G4 F#4*2 | D4*4! |
-T: D4 E4 A3*2 | B3*4! |
-B: G3 C4 F#3*2 | G3*4! |`,
+S: B4 A4 G4 A4 | G4*4! |
+A: G4 F#4 G4 F#4 | D4*4! |
+T: D4 A3 D4 C4 | B3*4! |
+B: G2 A2 B2 D3 | G2*4! |`,
       },
     ],
     right: [

@@ -33,10 +33,10 @@ export const missingThird = defineRule({
         caption: 'The second chord has only D and A.',
         text: `key: G major
 metre: 4/4
-S: B4 A4 G4*2 | G4*4! |
-A: D4 D4 E4 F#4 | D4*4! |
-T: G3 A3 B3 A3 | B3*4! |
-B: G3 D3 E3 D3 | G2*4! |`,
+S: B4 A4 B4 A4 | G4*4! |
+A: D4 D4 D4 F#4 | D4*4! |
+T: G3 A3 G3 C4 | B3*4! |
+B: G3 D3 G3 D3 | G2*4! |`,
       },
     ],
     right: [
@@ -44,10 +44,10 @@ B: G3 D3 E3 D3 | G2*4! |`,
         caption: 'The alto has the third of the second chord.',
         text: `key: G major
 metre: 4/4
-S: B4 A4 G4*2 | G4*4! |
-A: D4 F#4 E4 F#4 | D4*4! |
-T: G3 A3 B3 A3 | B3*4! |
-B: G3 D3 E3 D3 | G2*4! |`,
+S: B4 A4 B4 A4 | G4*4! |
+A: D4 F#4 G4 F#4 | D4*4! |
+T: G3 A3 G3 C4 | B3*4! |
+B: G3 D3 G3 D3 | G2*4! |`,
       },
     ],
   },

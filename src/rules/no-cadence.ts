@@ -32,7 +32,7 @@ metre: 4/4
 S: E4 F4 F4 E4! | E4 D4 C4*2! |
 A: C4 C4 D4 C4! | C4 B3 G3*2! |
 T: G3 A3 A3 A3! | G3 G3 E3*2! |
-B: C3 F3 D3 A2! | G2 G2 C3*2! |`,
+B: C3 F3 D3 A2! | C3 G2 C3*2! |`,
       },
     ],
     right: [

@@ -39,7 +39,7 @@ B: C3 A2 Bb2 |`,
         text: `key: C major
 metre: 3/4
 S: G4 G4 A4 |
-A: C4 C4 C4 |
+A: E4 C4 C4 |
 T: C3 E3 A3 |
 B: C3 C3 F2 |`,
       },

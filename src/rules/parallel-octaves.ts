@@ -21,24 +21,24 @@ export const parallelOctaves = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'Soprano and bass step down together, two octaves apart.',
-        text: `key: F major
+        caption: 'Soprano and bass step down together, an octave apart.',
+        text: `key: C major
 metre: 2/4
-S: D5 C5 |
-A: F4 G4 |
+S: F4 E4 |
+A: C4 C4 |
 T: A3 G3 |
-B: D3 C3 |`,
+B: F3 E3 |`,
       },
     ],
     right: [
       {
-        caption: 'The bass leaps up against the falling soprano.',
-        text: `key: F major
+        caption: 'The bass leaps to the root instead, and ends a tenth below the soprano.',
+        text: `key: C major
 metre: 2/4
-S: D5 C5 |
-A: F4 F4 |
-T: A3 A3 |
-B: D3 F3 |`,
+S: F4 E4 |
+A: C4 C4 |
+T: A3 G3 |
+B: F3 C3 |`,
       },
       {
         caption: 'The bass leaps an octave while the soprano repeats its note: nothing goes along with it.',

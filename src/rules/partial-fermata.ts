@@ -24,13 +24,13 @@ export const partialFermata = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The bass has no fermata at the end of the phrase.',
+        caption: 'The soprano has no fermata at the end of the phrase.',
         text: `key: D major
 metre: 4/4
-S: F#4 G4 A4 B4 | A4*4! |
-A: D4 D4 E4 D4 | C#4*4! |
-T: A3 B3 A3 F#3 | E3*4! |
-B: D3 G2 C#3 B2 | A2*4 |`,
+S: F#4 G4 F#4 E4 | D4*4 |
+A: D4 D4 D4 C#4 | D4*4! |
+T: A3 B3 A3 G3 | F#3*4! |
+B: D3 G2 A2 A2 | D3*4! |`,
       },
     ],
     right: [
@@ -38,10 +38,10 @@ B: D3 G2 C#3 B2 | A2*4 |`,
         caption: 'All four voices pause together.',
         text: `key: D major
 metre: 4/4
-S: F#4 G4 A4 B4 | A4*4! |
-A: D4 D4 E4 D4 | C#4*4! |
-T: A3 B3 A3 F#3 | E3*4! |
-B: D3 G2 C#3 B2 | A2*4! |`,
+S: F#4 G4 F#4 E4 | D4*4! |
+A: D4 D4 D4 C#4 | D4*4! |
+T: A3 B3 A3 G3 | F#3*4! |
+B: D3 G2 A2 A2 | D3*4! |`,
       },
     ],
   },

@@ -38,7 +38,7 @@ B: G3 D3 |`,
         caption: 'The alto steps down to the note an octave lower.',
         text: `key: G major
 metre: 2/4
-S: D5 C5 |
+S: G4 A4 |
 A: B3 A3 |
 T: G3 F#3 |
 B: G3 D3 |`,

@@ -34,10 +34,10 @@ export const straySixFour = defineRule({
         caption: 'The second chord has its fifth in the bass, reached by a leap from another chord.',
         text: `key: C major
 metre: 4/4
-S: C5 D5 C5 B4 | C5*4! |
-A: G4 F4 A4 G4 | G4*4! |
-T: E4 D4 C4 D4 | E4*4! |
-B: C3 A2 F3 G3 | C3*4! |`,
+S: C5 D5 B4*2 | C5*4! |
+A: G4 F4 G4*2 | G4*4! |
+T: E4 D4 D4*2 | E4*4! |
+B: C3 A2 G2*2 | C3*4! |`,
       },
     ],
     right: [
@@ -45,10 +45,10 @@ B: C3 A2 F3 G3 | C3*4! |`,
         caption: 'The second chord is in first inversion.',
         text: `key: C major
 metre: 4/4
-S: C5 D5 C5 B4 | C5*4! |
-A: G4 F4 A4 G4 | G4*4! |
-T: E4 D4 C4 D4 | E4*4! |
-B: C3 F3 F3 G3 | C3*4! |`,
+S: C5 D5 B4*2 | C5*4! |
+A: G4 A4 G4*2 | G4*4! |
+T: E4 D4 D4*2 | E4*4! |
+B: C3 F3 G3*2 | C3*4! |`,
       },
       {
         caption: 'A passing six-four: the bass goes through by step.',

@@ -29,10 +29,10 @@ export const submediantOutOfPlace = defineRule({
         caption: 'The submediant on the second beat comes after the supertonic, and leads nowhere.',
         text: `key: C major
 metre: 4/4
-S: A4 A4 G4*2 | G4 F4 E4*2! |
-A: F4 E4 E4*2 | D4 D4 C4*2! |
-T: D4 C4 C4*2 | B3 B3 G3*2! |
-B: D3 A2 C3*2 | G2 G2 C3*2! |`,
+S: A4 A4 G4 G4 | G4 F4 E4*2! |
+A: F4 E4 E4 E4 | D4 D4 C4*2! |
+T: D4 C4 C4 C4 | B3 B3 G3*2! |
+B: D3 A2 C3 E3 | G2 G2 C3*2! |`,
       },
     ],
     right: [

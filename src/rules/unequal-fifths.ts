@@ -29,13 +29,13 @@ export const unequalFifths = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'Soprano and bass go from a diminished to a perfect fifth, both upwards.',
+        caption: 'Alto and tenor go from a diminished to a perfect fifth, both upwards.',
         text: `key: C major
 metre: 2/4
-S: F5 G5 |
-A: G4 G4 |
-T: D4 C4 |
-B: B2 C3 |`,
+S: D5 E5 |
+A: F4 G4 |
+T: B3 C4 |
+B: D3 C3 |`,
       },
     ],
     right: [

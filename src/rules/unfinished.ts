@@ -26,10 +26,10 @@ export const unfinished = defineRule({
         caption: 'Two beats of the alto are still to be written, and the tenor rests while the others sing.',
         text: `key: G major
 metre: 4/4
-S: B4 A4 G4 A4 | B4*4! |
+S: B4 A4 G4 A4 | G4*4! |
 A: G4 F#4 ? ? | G4*4! |
-T: D4 D4 r C4 | D4*4! |
-B: G3 D3 E3 F#3 | G3*4! |`,
+T: D4 D4 r C4 | B3*4! |
+B: G3 D3 E3 D3 | G2*4! |`,
       },
     ],
     right: [

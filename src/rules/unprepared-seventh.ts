@@ -33,12 +33,12 @@ export const unpreparedSeventh = defineRule({
     wrong: [
       {
         caption: 'The soprano leaps to G, the seventh of the chord on A.',
-        text: `key: G major
+        text: `key: C major
 metre: 4/4
-S: B4 G4 F#4 G4 |
-A: D4 E4 D4 D4 |
-T: G3 A3 A3 B3 |
-B: G2 C3 D3 G2 |`,
+S: C5 G4 F4 F4 |
+A: F4 E4 D4 D4 |
+T: A3 C4 A3 B3 |
+B: F3 A2 D3 G2 |`,
       },
     ],
     right: [

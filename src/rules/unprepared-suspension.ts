@@ -37,23 +37,23 @@ export const unpreparedSuspension = defineRule({
     wrong: [
       {
         caption: 'The alto leaps to the fourth above the bass instead of holding it over.',
-        text: `key: C major
+        text: `key: G major
 metre: 4/4
-S: C5 D5 D5*2 | C5*4! |
-A: G4 F4 C5 B4 | G4*4! |
-T: E4 A3 G3*2 | E3*4! |
-B: C3 D3 G2*2 | C3*4! |`,
+S: D5 C5 A4*2 | G4*4! |
+A: G4 E4 G4 F#4 | G4*4! |
+T: B3 G3 D4*2 | B3*4! |
+B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
     right: [
       {
         caption: 'The fourth is there in the chord before, is held over, and falls to the third.',
-        text: `key: C major
+        text: `key: G major
 metre: 4/4
-S: E5 D5 D5*2 | C5*4! |
-A: G4 C5 C5 B4 | G4*4! |
-T: C4 A3 G3*2 | E3*4! |
-B: C3 F3 G3*2 | C3*4! |`,
+S: B4 C5 A4*2 | G4*4! |
+A: G4 G4 G4 F#4 | G4*4! |
+T: D4 E4 D4*2 | B3*4! |
+B: G3 C3 D3*2 | G2*4! |`,
       },
     ],
   },

@@ -33,8 +33,8 @@ export const unraisedLeadingNote = defineRule({
         text: `key: A minor
 metre: 4/4
 S: A4 C5 B4 B4 | C5 B4 A4*2! |
-A: E4 A4 G#4 E4 | A4 G4 E4*2! |
-T: C4 E4 E4 G#3 | E4 E4 C4*2! |
+A: E4 A4 G#4 G#4 | A4 G4 E4*2! |
+T: C4 E4 E4 D4 | C4 E4 C4*2! |
 B: A2 A2 E3 E3 | A2 E3 A2*2! |`,
       },
     ],
@@ -44,8 +44,8 @@ B: A2 A2 E3 E3 | A2 E3 A2*2! |`,
         text: `key: A minor
 metre: 4/4
 S: A4 C5 B4 B4 | C5 B4 A4*2! |
-A: E4 A4 G#4 E4 | A4 G#4 A4*2! |
-T: C4 E4 E4 G#3 | E4 D4 C4*2! |
+A: E4 A4 G#4 G#4 | A4 G#4 A4*2! |
+T: C4 E4 E4 D4 | C4 D4 C4*2! |
 B: A2 A2 E3 E3 | A2 E3 A2*2! |`,
       },
     ],

@@ -35,24 +35,24 @@ export const unrecoveredLeap = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The soprano leaps up a sixth and goes on up.',
+        caption: 'The tenor leaps up a sixth and leaps on up.',
         text: `key: G major
 metre: 3/4
-S: D4 B4 C5 |
-A: D4 D4 E4 |
-T: B3 G3 G3 |
-B: G3 G3 C3 |`,
+S: G4 G4 F#4 |
+A: B3 D4 D4 |
+T: D3 B3 D4 |
+B: G2 G2 D3 |`,
       },
     ],
     right: [
       {
-        caption: 'The soprano leaps up a sixth and steps back.',
+        caption: 'The tenor leaps up a sixth and steps back.',
         text: `key: G major
 metre: 3/4
-S: D4 B4 A4 |
-A: D4 D4 D4 |
-T: B3 G3 F#3 |
-B: G3 G3 D3 |`,
+S: G4 G4 F#4 |
+A: B3 D4 D4 |
+T: D3 B3 A3 |
+B: G2 G2 D3 |`,
       },
     ],
   },

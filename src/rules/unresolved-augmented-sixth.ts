@@ -31,7 +31,7 @@ export const unresolvedAugmentedSixth = defineRule({
         text: `key: D minor
 metre: 4/4
 S: A4 G#4 E4*2 | F4*4! |
-A: F4 E4 C#4*2 | D4*4! |
+A: F4 D4 C#4*2 | D4*4! |
 T: D4 D4 A3*2 | A3*4! |
 B: D3 Bb2 A2*2 | D3*4! |`,
       },

@@ -38,9 +38,9 @@ export const unresolvedLeadingNote = defineRule({
         caption: 'The soprano leaves F#, the leading note, by a leap down.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 A4 F#4 | D4*4! |
-A: D4 E4 D4 D4 | B3*4! |
-T: G3 C4 F#3 A3 | G3*4! |
+S: B4 A4 A4 F#4 | D4*4! |
+A: G4 E4 D4 D4 | B3*4! |
+T: D4 A3 F#3 A3 | G3*4! |
 B: G3 C3 D3 D3 | G2*4! |`,
       },
     ],
@@ -49,9 +49,9 @@ B: G3 C3 D3 D3 | G2*4! |`,
         caption: 'The leading note rises to the tonic.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 A4 F#4 | G4*4! |
-A: D4 E4 D4 D4 | D4*4! |
-T: G3 C4 F#3 A3 | B3*4! |
+S: B4 A4 A4 F#4 | G4*4! |
+A: G4 E4 D4 D4 | D4*4! |
+T: D4 A3 F#3 A3 | B3*4! |
 B: G3 C3 D3 D3 | G2*4! |`,
       },
       {

@@ -39,12 +39,12 @@ export const unresolvedSeventh = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'C4, the seventh of the dominant, leaps up instead of falling.',
+        caption: 'C4, the seventh of the dominant, rises instead of falling.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 G4 F#4 | G4*4! |
-A: D4 E4 D4 D4 | D4*4! |
-T: G3 G3 B3 C4 | G4*4! |
+S: B4 C5 B4 A4 | B4*4! |
+A: D4 E4 G4 F#4 | G4*4! |
+T: G3 G3 D4 C4 | D4*4! |
 B: G3 C3 D3 D3 | G2*4! |`,
       },
     ],
@@ -53,9 +53,9 @@ B: G3 C3 D3 D3 | G2*4! |`,
         caption: 'The seventh falls by step.',
         text: `key: G major
 metre: 4/4
-S: B4 G4 G4 F#4 | G4*4! |
-A: D4 E4 D4 D4 | D4*4! |
-T: G3 G3 B3 C4 | B3*4! |
+S: B4 C5 B4 A4 | G4*4! |
+A: D4 E4 G4 F#4 | G4*4! |
+T: G3 G3 D4 C4 | B3*4! |
 B: G3 C3 D3 D3 | G2*4! |`,
       },
     ],

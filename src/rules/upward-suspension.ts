@@ -38,10 +38,10 @@ export const upwardSuspension = defineRule({
         caption: 'The alto holds D over the tonic chord and lets it rise by a tone.',
         text: `key: C major
 metre: 4/4
-S: G4 G4 G4*2 | G4*4! |
-A: E4 D4 D4 E4 | E4*4! |
-T: C4 B3 C4*2 | C4*4! |
-B: C3 G3 C3*2 | C3*4! |`,
+S: C5*2 B4*2 | C5*4 |
+A: E4*2 D4*2 | D4*2 E4*2 |
+T: G3*4 | G3*4 |
+B: C3*2 G3*2 | C3*4 |`,
       },
     ],
     right: [
@@ -49,10 +49,10 @@ B: C3 G3 C3*2 | C3*4! |`,
         caption: 'The held note falls by step.',
         text: `key: C major
 metre: 4/4
-S: G4 G4 G4*2 | G4*4! |
-A: E4 D4 D4 C4 | C4*4! |
-T: C4 B3 E3*2 | E3*4! |
-B: C3 G3 C3*2 | C3*4! |`,
+S: C5*2 B4*2 | C5*4 |
+A: E4*2 F4*2 | F4*2 E4*2 |
+T: G3*4 | G3*4 |
+B: C3*2 G2*2 | C3*4 |`,
       },
     ],
   },

@@ -37,12 +37,12 @@ export const voiceCrossing = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The tenor sings above the alto.',
+        caption: 'The alto sings above the soprano.',
         text: `key: C major
 metre: 2/4
 S: C5 B4 |
-A: E4 D4 |
-T: G4 G3 |
+A: E5 D5 |
+T: G4 G4 |
 B: C3 G3 |`,
       },
     ],
@@ -52,7 +52,7 @@ B: C3 G3 |`,
         text: `key: C major
 metre: 2/4
 S: C5 B4 |
-A: E4 D4 |
+A: E4 G4 |
 T: E4 D4 |
 B: C3 G3 |`,
       },

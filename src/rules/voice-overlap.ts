@@ -32,24 +32,24 @@ export const voiceOverlap = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The tenor leaps above the note that the alto has just left.',
-        text: `key: F major
+        caption: 'The alto leaps below the note that the tenor has just left.',
+        text: `key: C major
 metre: 2/4
-S: A4 Bb4 |
-A: C4 F4 |
-T: A3 D4 |
-B: F3 Bb2 |`,
+S: C5 D5 |
+A: G4 B3 |
+T: E4 G3 |
+B: C3 G2 |`,
       },
     ],
     right: [
       {
-        caption: 'The tenor moves by step and stays below.',
-        text: `key: F major
+        caption: 'The alto keeps its note, above the tenor.',
+        text: `key: C major
 metre: 2/4
-S: A4 Bb4 |
-A: C4 D4 |
-T: A3 F3 |
-B: F3 Bb2 |`,
+S: C5 D5 |
+A: G4 G4 |
+T: E4 B3 |
+B: C3 G2 |`,
       },
     ],
   },
