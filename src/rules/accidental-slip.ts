@@ -44,13 +44,13 @@ export const accidentalSlip = defineRule({
   examples: {
     wrong: [
       {
-        caption: 'The alto has F natural where the signature and the dominant ask for a sharp.',
-        text: `key: G major
+        caption: 'The alto has F natural where the signature and the chord ask for a sharp.',
+        text: `key: A major
 metre: 4/4
-S: B4 A4 B4 A4 | G4*4! |
-A: G4 F4 G4 F#4 | D4*4! |
-T: D4 D4 D4 C4 | B3*4! |
-B: G3 D3 G3 D3 | G2*4! |`,
+S: A4 A4 G#4*2 | A4*4! |
+A: E4 F4 E4*2 | E4*4! |
+T: C#4 D4 B3*2 | C#4*4! |
+B: A3 D3 E3*2 | A2*4! |`,
       },
     ],
     right: [

@@ -45,12 +45,12 @@ B: C3 B2 C3 G2 | C3*4! |`,
     right: [
       {
         caption: 'The same chord in first inversion.',
-        text: `key: A minor
+        text: `key: C major
 metre: 4/4
-S: C5 D5 B4 C5 | D5 B4 C5*2! |
-A: A4 B4 G#4 A4 | A4 G#4 A4*2! |
-T: E4 F4 E4 E4 | F4 E4 E4*2! |
-B: A2 D3 E3 A2 | D3 E3 A2*2! |`,
+S: C5 B4 C5 B4 | C5*4! |
+A: G4 F4 E4 D4 | E4*4! |
+T: E4 D4 G3 G3 | G3*4! |
+B: C3 D3 C3 G2 | C3*4! |`,
       },
     ],
   },
