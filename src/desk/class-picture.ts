@@ -2,10 +2,9 @@
  * What a class has in common, gathered script by script: a picture is a small plain value, whatever the number of
  * scripts, and two pictures of two halves of a stack make the picture of the whole.
  */
-import { counted } from '../english/words.ts';
+import { capitalised, counted, listed } from '../english/words.ts';
 import { urgency } from '../report/to-work-on.ts';
 import type { Family, Severity } from '../rules/rule.ts';
-import { inWords, sentence } from '../rules/wording.ts';
 import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
@@ -222,7 +221,7 @@ function practise(pressing: readonly Entry[], scripts: number): Practise[] {
     .map(({ family, entries }) => ({
       family,
       rules: entries.map(({ rule }) => rule),
-      sentence: `${sentence(family)}: ${inWords(
+      sentence: `${capitalised(family)}: ${listed(
         entries.map((entry) => `${lower(entry.name)} (${entry.scripts} of ${counted(scripts, 'script')})`),
       )}. ${entries[0]!.hint}`,
     }));

@@ -1,5 +1,5 @@
 /** How a pupil changed from one draft to the next: mended, still there, new. Matched by the music, not by bar numbers. */
-import { inWords } from '../rules/wording.ts';
+import { listed } from '../english/words.ts';
 import { parsePitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type Score, VOICES } from '../score/score.ts';
@@ -68,7 +68,7 @@ export function compareDrafts<F extends ScriptFinding>(
 function summary(mended: number, still: number, fresh: number): string {
   if (mended + still + fresh === 0) return 'Nothing was found in either draft.';
   const parts = [`${mended} mended`, `${still} still there`, `${fresh} new`];
-  return `${inWords(parts.map((part) => part.replace(/^0 /, 'none ')))}.`.replace(/^n/, 'N');
+  return `${listed(parts.map((part) => part.replace(/^0 /, 'none ')))}.`.replace(/^n/, 'N');
 }
 
 /** From this likeness on two bars are surely one, wherever they stand; below it a bar may have come from elsewhere. */

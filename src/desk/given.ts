@@ -1,6 +1,6 @@
 /** The given notes, untouched or not: each departure of a script from its brief, bar by bar. */
+import { listed } from '../english/words.ts';
 import { printKeySignature } from '../notation/index.ts';
-import { inWords } from '../rules/wording.ts';
 import { intervalName } from '../score/interval.ts';
 import { fifthsPlace, type Pitch } from '../score/pitch.ts';
 import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
@@ -153,19 +153,17 @@ function summary(
   transposition: string,
 ): string {
   if (voices.length === 0) return 'The brief gives no notes.';
-  const what = `given ${inWords(voices.map((voice) => VOICE_WORDS[voice]))}`;
+  const what = `given ${listed(voices.map((voice) => VOICE_WORDS[voice]))}`;
   const unwritten = departures.filter(({ kind }) => kind === 'not written');
   const changed = departures.filter(({ kind }) => kind !== 'not written');
   const bars = [...new Set(changed.map(({ bar }) => bar))];
-  const places = `${changed.length === 1 ? '1 place' : `${changed.length} places`} (bar${bars.length === 1 ? '' : 's'} ${inWords(bars)})`;
+  const places = `${changed.length === 1 ? '1 place' : `${changed.length} places`} (bar${bars.length === 1 ? '' : 's'} ${listed(bars)})`;
   const first =
     changed.length === 0
       ? `The ${what} ${voices.length === 1 ? 'is' : 'are'} as in the brief${unwritten.length === 0 ? '' : ' as far as written'}.`
       : `The ${what} ${voices.length === 1 ? 'differs' : 'differ'} from the brief in ${places}.`;
   const missing = [...new Set(unwritten.map(({ bar }) => bar))];
   const rest =
-    missing.length === 0
-      ? ''
-      : ` Not written yet: bar${missing.length === 1 ? '' : 's'} ${inWords(missing)}.`;
+    missing.length === 0 ? '' : ` Not written yet: bar${missing.length === 1 ? '' : 's'} ${listed(missing)}.`;
   return `${first}${rest}${transposition}`;
 }

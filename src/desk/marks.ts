@@ -1,7 +1,7 @@
 /** Marks: given by a teacher, criterion by criterion, added up, and laid side by side for moderation. */
 import { z } from 'zod';
+import { listed } from '../english/words.ts';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
-import { inWords } from '../rules/wording.ts';
 import { type Criterion, fullMarks, outOf, type Scheme } from './scheme.ts';
 
 /**
@@ -74,10 +74,10 @@ export function total(scheme: Scheme, marks: readonly Mark[]): Total {
     sentence: [
       missing.length === 0
         ? `${sum} out of ${full}.`
-        : `${sum} out of ${full} so far; not marked yet: ${inWords(missing)}.`,
+        : `${sum} out of ${full} so far; not marked yet: ${listed(missing)}.`,
       ...(beyond.length === 0
         ? []
-        : [`Not added, since it is more than the scheme now gives: ${inWords(beyond)}.`]),
+        : [`Not added, since it is more than the scheme now gives: ${listed(beyond)}.`]),
     ].join(' '),
   };
 }

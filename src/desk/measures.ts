@@ -1,6 +1,6 @@
 /** Figures that a mark scheme can rest on, each with the sentence that a teacher can check against the score. */
+import { capitalised, listed } from '../english/words.ts';
 import { FAMILIES, type Family } from '../rules/rule.ts';
-import { inWords, sentence } from '../rules/wording.ts';
 import type { Counts } from './counts.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import { styleEvidence } from './script-style.ts';
@@ -56,7 +56,7 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
       const rest =
         open.length === 0
           ? ''
-          : ` Not closed: ${inWords(open.map(({ lastBar }) => `the one to bar ${lastBar}`))}.`;
+          : ` Not closed: ${listed(open.map(({ lastBar }) => `the one to bar ${lastBar}`))}.`;
       return {
         value: closed.length / phrases,
         sentence: `${closed.length} of ${many(counts.phrases.length, 'phrase')} ${closed.length === 1 ? 'ends' : 'end'} in a cadence.${rest}`,
@@ -115,7 +115,7 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
     case 'keys visited':
       return {
         value: counts.keys.length,
-        sentence: `${manyAtStart(counts.keys.length, 'key')}${counts.keys.length === 0 ? '' : `: ${inWords(counts.keys)}`}.`,
+        sentence: `${manyAtStart(counts.keys.length, 'key')}${counts.keys.length === 0 ? '' : `: ${listed(counts.keys)}`}.`,
       };
     case 'counts outside the model':
       return styleEvidence(counts.style ?? {});
@@ -173,7 +173,7 @@ function phrasesWithFault(ground: Ground, families: readonly Family[], phrases: 
   const where =
     touched.length === 0
       ? ''
-      : ` (${inWords(touched.map(({ firstBar, lastBar }) => bars(firstBar, lastBar)))})`;
+      : ` (${listed(touched.map(({ firstBar, lastBar }) => bars(firstBar, lastBar)))})`;
   return {
     value: touched.length / phrases,
     sentence: `A fault stands in ${touched.length === 0 ? 'none' : touched.length} of ${many(ground.counts.phrases.length, 'phrase')}${where}.`,
@@ -216,7 +216,7 @@ function inBars(numbers: readonly string[] = []): string {
   if (numbers.length === 0) return '';
   const shown = numbers.slice(0, MOST_BARS);
   const all = numbers.length > shown.length ? [...shown, 'others'] : shown;
-  return numbers.length === 1 ? ` in bar ${numbers[0]}` : ` in bars ${inWords(all)}`;
+  return numbers.length === 1 ? ` in bar ${numbers[0]}` : ` in bars ${listed(all)}`;
 }
 
 /** Chords by their labels as a reader knows them: `vii°`, where plain text has `viio`. */
@@ -252,7 +252,7 @@ function many(n: number, noun: string): string {
 
 /** The same at the beginning of a sentence. */
 function manyAtStart(n: number, noun: string): string {
-  return sentence(many(n, noun));
+  return capitalised(many(n, noun));
 }
 
 function rounded(value: number): string {

@@ -26,5 +26,3 @@ export function lineName(source: SourceScore, line: Line): string {
     line.of === 2 ? (line.position === 1 ? 'upper voice' : 'lower voice') : `voice ${line.position}`;
   return `${staff}, ${which}`;
 }
-
-export { capitalised as capital, listed } from '../english/words.ts';

@@ -1,8 +1,9 @@
 /** What stands in a file beside the four voices, and what a person should be told about the reading. */
+import { capitalised, listed } from '../english/words.ts';
 import { printPitch, samePitch } from '../score/pitch.ts';
 import { type ReaderRemark, VOICES, type VoiceName } from '../score/score.ts';
 import { barLength, beatLength, type Ticks } from '../score/time.ts';
-import { capital, listed, partName, staffName } from './describe.ts';
+import { partName, staffName } from './describe.ts';
 import type { Line, Staff } from './lines.ts';
 import { readName } from './names.ts';
 import type { SourcePart, SourceScore } from './source.ts';
@@ -52,7 +53,7 @@ export function asideRemarks(
       : `${own.length === 1 ? `staff ${own[0]!.staff}` : `staves ${listed(own.map((staff) => String(staff.staff)))}`} of ${partName(source, part)}`;
     const empty = own.every((staff) => staff.most === 0);
     remarks.push({
-      message: `${capital(what)} was set aside${empty ? ': it is empty' : ''}; only the four voices are judged.`,
+      message: `${capitalised(what)} was set aside${empty ? ': it is empty' : ''}; only the four voices are judged.`,
       about: 'voices',
     });
   }

@@ -1,10 +1,10 @@
 /** Score → Standard MIDI File, a track for each voice, for listening in any program. */
 import { writeMidi as encode, type MidiEvent } from 'midi-file';
+import { capitalised } from '../english/words.ts';
 import { midiNumber } from '../score/pitch.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { textureOf } from '../score/texture.ts';
 import { CROTCHET, printMetre, type Ticks } from '../score/time.ts';
-import { capital } from './describe.ts';
 
 export interface MidiOptions {
   /** Crotchets a minute where the score gives no tempo; 72 if left out. */
@@ -62,7 +62,7 @@ export function writeMidi(score: Score, options: MidiOptions = {}): Uint8Array {
 
 function opening(voice: VoiceName, channel: number): Timed[] {
   return [
-    { at: 0, event: { deltaTime: 0, type: 'trackName', text: capital(VOICE_WORDS[voice]) } },
+    { at: 0, event: { deltaTime: 0, type: 'trackName', text: capitalised(VOICE_WORDS[voice]) } },
     { at: 0, event: { deltaTime: 0, type: 'programChange', channel, programNumber: CHOIR } },
   ];
 }

@@ -1,6 +1,7 @@
 /** The sentence for a file that is no four-part exercise: what was found, and what is needed. */
+import { listed } from '../english/words.ts';
 import { printPitch, samePitch } from '../score/pitch.ts';
-import { listed, partName } from './describe.ts';
+import { partName } from './describe.ts';
 import type { Staff } from './lines.ts';
 import type { SourceScore } from './source.ts';
 

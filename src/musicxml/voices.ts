@@ -1,7 +1,8 @@
 /** Which line of the file is soprano, which alto, tenor and bass. */
+import { capitalised, listed } from '../english/words.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import { capital, lineName, listed } from './describe.ts';
+import { lineName } from './describe.ts';
 import { type FoundLine, VoicesUntold } from './found-line.ts';
 import { asideRemarks, doubles, mayStandAside, slipRemarks, tenorRemarks } from './left-out-staves.ts';
 import { type Line, type Staff, stavesOf } from './lines.ts';
@@ -367,7 +368,7 @@ function found(source: SourceScore, line: Line, given: VoiceName | undefined): F
     part: source.parts[line.part]!.name,
     staff: line.staff,
     voice: line.position,
-    name: capital(lineName(source, line).replace(/^the part "(.*?)"/, '$1')),
+    name: capitalised(lineName(source, line).replace(/^the part "(.*?)"/, '$1')),
     notes: line.notes,
     ...(line.lowest && line.highest
       ? { lowest: printPitch(line.lowest), highest: printPitch(line.highest) }

@@ -1,10 +1,10 @@
 /** Score → MusicXML 4.0, partwise. */
 import { strToU8 } from 'fflate';
+import { capitalised } from '../english/words.ts';
 import { type Bar, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { sameSignature } from '../score/signature.ts';
 import { barLength, CROTCHET, gcd, printMetre, type Ticks } from '../score/time.ts';
 import { packScore } from './archive.ts';
-import { capital } from './describe.ts';
 import { element, textElement } from './markup.ts';
 import { SOFTWARE } from './software.ts';
 import { type BarContext, backup, type StaffPlan, staffBar } from './write-bar.ts';
@@ -56,7 +56,7 @@ export function writeMxl(score: Score, options: WriteOptions = {}): Uint8Array {
 
 const FOUR_STAVES: readonly PartPlan[] = VOICES.map((voice, i) => ({
   id: `P${i + 1}`,
-  name: capital(VOICE_WORDS[voice]),
+  name: capitalised(VOICE_WORDS[voice]),
   short: voice,
   staves: [{ voices: [voice], clef: CLEFS[voice] }],
 }));

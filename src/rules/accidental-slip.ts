@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
@@ -23,7 +24,7 @@ import { sliceAt, type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import { barLength, beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const accidentalSlip = defineRule({
   id: 'accidental-slip',
@@ -83,7 +84,7 @@ function loweredDominant(analysis: Analysis, { key, place, chord, goal, tones }:
     severity: place === 'full close' ? 'fault' : 'query',
     from: chord.at,
     until: chord.until,
-    message: `${inWords(tones.map(inVoice))}, ${stands}, where the dominant belongs, ${tones.length === 1 ? 'is' : 'are'} a semitone lower than the seventh degree of ${printKey(key)}.`,
+    message: `${listed(tones.map(inVoice))}, ${stands}, where the dominant belongs, ${tones.length === 1 ? 'is' : 'are'} a semitone lower than the seventh degree of ${printKey(key)}.`,
   });
 }
 

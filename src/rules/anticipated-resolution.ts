@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { sameNoteName, staffPlace } from '../score/pitch.ts';
@@ -5,7 +6,7 @@ import { VOICES } from '../score/score.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords, named } from './wording.ts';
+import { inVoice, named } from './wording.ts';
 
 export const anticipatedResolution = defineRule({
   id: 'anticipated-resolution',
@@ -69,7 +70,7 @@ function anticipated(analysis: Analysis, ornament: Ornament): Occurrence[] {
       severity: tone.voice === 'B' ? 'query' : 'fault',
       from: ornament.at,
       until: resolution.until,
-      message: `${inVoice(tone)} is suspended before ${named(resolution)}, but ${inWords(doubling.map(named))} ${doubling.length === 1 ? 'has' : 'have'} that note already.`,
+      message: `${inVoice(tone)} is suspended before ${named(resolution)}, but ${listed(doubling.map(named))} ${doubling.length === 1 ? 'has' : 'have'} that note already.`,
     }),
   ];
 }

@@ -1,10 +1,10 @@
+import { withArticle } from '../english/words.ts';
 import { intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
-import { withArticle } from './wording.ts';
 
 export const augmentedLeap = defineRule({
   id: 'augmented-leap',

@@ -1,9 +1,10 @@
+import { capitalised } from '../english/words.ts';
 import { type Bar, type Misfit, VOICES, type VoiceName } from '../score/score.ts';
 import { stretchesWithin } from '../score/search.ts';
 import type { Texture, Tone } from '../score/texture.ts';
 import { printMetre } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { beats, inOrder, sentence, voiceList } from './wording.ts';
+import { beats, inOrder, voiceList } from './wording.ts';
 
 export const barLength = defineRule({
   id: 'bar-length',
@@ -64,7 +65,7 @@ function misfitsOf(texture: Texture, bar: Bar): Occurrence[] {
       from: bar.at,
       until: bar.at + bar.duration,
       tones: inOrder(voices.flatMap((voice) => tonesIn(texture, voice, bar))),
-      message: sentence(
+      message: capitalised(
         `${voiceList(voices)} ${verb} ${held} in bar ${bar.number}, where ${wanted} of ${printMetre(bar.metre)} should stand.`,
       ),
     };

@@ -1,4 +1,5 @@
 /** What the rules about consecutives share: which of them they take up, how they weigh them, how they say it. */
+import { capitalised, withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Consecutive, consecutivesIn, isLaidOn } from '../harmony/questions/consecutives.ts';
 import { ornamentWords } from '../harmony/words/words.ts';
@@ -7,7 +8,7 @@ import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Tone, writtenPitch } from '../score/texture.ts';
 import { choice, type Occurrence, type ParameterValues, SEVERITIES, type Severity } from './rule.ts';
-import { inOrder, sentence, withArticle } from './wording.ts';
+import { inOrder } from './wording.ts';
 
 const WEIGHTS = [...SEVERITIES, 'ignore'] as const;
 type Weight = (typeof WEIGHTS)[number];
@@ -126,7 +127,7 @@ function occurrence(consecutive: Consecutive, severity: Severity): Occurrence {
 }
 
 function whatHappened({ pair, interval, motion, way }: Consecutive): string {
-  const voices = sentence(`${VOICE_WORDS[pair[0]]} and ${VOICE_WORDS[pair[1]]}`);
+  const voices = capitalised(`${VOICE_WORDS[pair[0]]} and ${VOICE_WORDS[pair[1]]}`);
   const what = `${interval}s`;
   if (motion === 'contrary') return `${voices} move in ${what} by contrary motion`;
   if (way === 'on beats') return `${voices} make ${what} on successive beats`;

@@ -1,3 +1,4 @@
+import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
@@ -7,7 +8,6 @@ import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { withArticle } from './wording.ts';
 
 export const diminishedLeap = defineRule({
   id: 'diminished-leap',

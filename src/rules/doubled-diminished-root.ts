@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
 import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
@@ -11,7 +12,7 @@ import { type Slice, toneIn } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const doubledDiminishedRoot = defineRule({
   id: 'doubled-diminished-root',
@@ -66,7 +67,7 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
     about(tones, {
       from,
       until,
-      message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${inWords(tones.map(inVoice))}.`,
+      message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${listed(tones.map(inVoice))}.`,
     }),
   );
 }
@@ -96,7 +97,7 @@ function doubledInThird(analysis: Analysis, slice: Slice): Occurrence[] {
       severity: 'remark',
       from: slice.at,
       until: slice.until,
-      message: `${printNoteName(root)}, in ${printKey(key)} the root of a diminished triad, is doubled: ${inWords(above.map(inVoice))}.`,
+      message: `${printNoteName(root)}, in ${printKey(key)} the root of a diminished triad, is doubled: ${listed(above.map(inVoice))}.`,
     }),
   ];
 }

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { hearings } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
@@ -9,7 +10,7 @@ import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const doubledLeadingNote = defineRule({
   id: 'doubled-leading-note',
@@ -77,7 +78,7 @@ function doubledAs(leading: NoteName, { from, until, tones }: Doubling, severity
     severity,
     from,
     until,
-    message: `The leading note ${printNoteName(leading)} is doubled: ${inWords(tones.map(inVoice))}.`,
+    message: `The leading note ${printNoteName(leading)} is doubled: ${listed(tones.map(inVoice))}.`,
   });
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { hearings } from '../harmony/by-ear/hearing.ts';
 import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
@@ -5,7 +6,7 @@ import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { type NoteName, printNoteName } from '../score/pitch.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const doubledSeventh = defineRule({
   id: 'doubled-seventh',
@@ -69,6 +70,6 @@ function doubledAs(seventh: NoteName, { from, until, tones }: Doubling, severity
     ...(severity === undefined ? {} : { severity }),
     from,
     until,
-    message: `The seventh of the chord, ${printNoteName(seventh)}, is doubled: ${inWords(tones.map(inVoice))}.`,
+    message: `The seventh of the chord, ${printNoteName(seventh)}, is doubled: ${listed(tones.map(inVoice))}.`,
   });
 }

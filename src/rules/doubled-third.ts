@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
 import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
@@ -8,7 +9,7 @@ import { printNoteName, staffPlace } from '../score/pitch.ts';
 import type { Tone } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const doubledThird = defineRule({
   id: 'doubled-third',
@@ -65,7 +66,7 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
         severity,
         from,
         until,
-        message: `The third of a major chord, ${printNoteName(chord.members.third)}, is doubled: ${inWords(tones.map(inVoice))}.`,
+        message: `The third of a major chord, ${printNoteName(chord.members.third)}, is doubled: ${listed(tones.map(inVoice))}.`,
       }),
     ];
   });

@@ -1,4 +1,5 @@
 /** What the two rules about exposed intervals share. */
+import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { intervalName } from '../score/interval.ts';
@@ -6,7 +7,7 @@ import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from 
 import { printPitch } from '../score/pitch.ts';
 import { sliceAt, writtenPitch } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';
-import { inOrder, withArticle } from './wording.ts';
+import { inOrder } from './wording.ts';
 
 /** Soprano and bass move the same way into a fifth or octave, the soprano by leap. */
 export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurrence[] {

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, STEPS, type Step, stepIndex } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
@@ -6,7 +7,7 @@ import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { CROTCHET } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const figuresDisagree = defineRule({
   id: 'figures-disagree',
@@ -74,7 +75,7 @@ function compare(analysis: Analysis, { at, figures }: WrittenFigure): Occurrence
     about(sung, {
       from: at,
       until: slice.until,
-      message: `The figures ${figures.join(' ')} at ${printPlace(placeAt(score, at))} ask for ${inWords(names)} above ${inVoice(bass)}, and nobody sings ${missing.length === 1 ? 'it' : 'them'}.`,
+      message: `The figures ${figures.join(' ')} at ${printPlace(placeAt(score, at))} ask for ${listed(names)} above ${inVoice(bass)}, and nobody sings ${missing.length === 1 ? 'it' : 'them'}.`,
     }),
   ];
 }

@@ -1,3 +1,4 @@
+import { capitalised } from '../english/words.ts';
 import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
@@ -5,7 +6,7 @@ import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt, type Texture, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { defineRule, range } from './rule.ts';
-import { beats, inOrder, sentence } from './wording.ts';
+import { beats, inOrder } from './wording.ts';
 
 export const heldUnison = defineRule({
   id: 'held-unison',
@@ -68,7 +69,7 @@ B: E3 F3 C3 G3 |`,
             from: stretch.from,
             until: stretch.until,
             tones: inOrder(stretch.tones),
-            message: `${sentence(VOICE_WORDS[upper])} and ${VOICE_WORDS[lower]} stay on the same note, ${notes(stretch)}, for ${beats(length, metre)}.`,
+            message: `${capitalised(VOICE_WORDS[upper])} and ${VOICE_WORDS[lower]} stay on the same note, ${notes(stretch)}, for ${beats(length, metre)}.`,
           },
         ];
       })

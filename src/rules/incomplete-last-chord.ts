@@ -1,9 +1,10 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
 import { lacksThird, tonesOf, voicings } from '../harmony/questions/voicing.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const incompleteLastChord = defineRule({
   id: 'incomplete-last-chord',
@@ -66,7 +67,7 @@ function incomplete(analysis: Analysis, phrase: Phrase): Occurrence[] {
       severity: missing.includes('third') || missing.includes('root') ? 'fault' : 'remark',
       from: last.at,
       until: last.until,
-      message: `The last chord has no ${inWords(missing, 'or')}: ${inWords(tones.map(inVoice))}.`,
+      message: `The last chord has no ${listed(missing, 'or')}: ${listed(tones.map(inVoice))}.`,
     }),
   ];
 }

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { chordAt, type Member, memberOf } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
@@ -10,7 +11,7 @@ import { type Slice, toneIn } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const missingRoot = defineRule({
   id: 'missing-root',
@@ -67,7 +68,7 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   if (!voicing.complete || isFleeting(analysis, chord)) return [];
   const tones = openingTones(voicing);
-  const has = inWords(tones.map(inVoice));
+  const has = listed(tones.map(inVoice));
   if (isOnly(voicing, ['third', 'fifth']))
     return [
       about(tones, {
@@ -136,7 +137,7 @@ function bareThirds(analysis: Analysis): Occurrence[] {
       about(tones, {
         from: first.at,
         until,
-        message: `With only ${printNoteName(low)} and ${printNoteName(high)} this chord seems to have lost its root: ${inWords(tones.map(inVoice))}.`,
+        message: `With only ${printNoteName(low)} and ${printNoteName(high)} this chord seems to have lost its root: ${listed(tones.map(inVoice))}.`,
       }),
     ];
   });

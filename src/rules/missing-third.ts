@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { memberOf } from '../harmony/questions/moments.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
@@ -10,7 +11,7 @@ import { type Slice, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const missingThird = defineRule({
   id: 'missing-third',
@@ -71,7 +72,7 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
       severity: bare ? (chord.members.seventh === undefined ? 'fault' : 'query') : 'remark',
       from: chord.at,
       until: chord.until,
-      message: `The chord on ${printNoteName(chord.root)} has no third: ${inWords(tones.map(inVoice))}.`,
+      message: `The chord on ${printNoteName(chord.root)} has no third: ${listed(tones.map(inVoice))}.`,
     }),
   ];
 }
@@ -104,7 +105,7 @@ function bareFifths(analysis: Analysis): Occurrence[] {
         severity: fifth.inverted ? 'remark' : 'query',
         from: slice.at,
         until: last.until,
-        message: `The chord on ${printNoteName(fifth.root)} has no third: ${inWords(fifth.tones.map(inVoice))}.`,
+        message: `The chord on ${printNoteName(fifth.root)} has no third: ${listed(fifth.tones.map(inVoice))}.`,
       }),
     ];
   });

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { finalPhrase } from '../harmony/questions/closes.ts';
@@ -5,7 +6,7 @@ import { voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const noTierce = defineRule({
   id: 'no-tierce',
@@ -69,7 +70,7 @@ function minorClose(analysis: Analysis, phrase: Phrase): Occurrence[] {
     about(thirds, {
       from: goal.at,
       until: goal.until,
-      message: `The piece ends with a minor chord, its third being ${inWords(thirds.map(inVoice))}; most chorales in minor end with a major one.`,
+      message: `The piece ends with a minor chord, its third being ${listed(thirds.map(inVoice))}; most chorales in minor end with a major one.`,
     }),
   ];
 }

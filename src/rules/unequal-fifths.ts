@@ -1,3 +1,4 @@
+import { capitalised } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
 import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/interval.ts';
@@ -6,7 +7,7 @@ import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { type Transition, writtenPitch } from '../score/texture.ts';
 import { choice, defineRule, type Occurrence, SEVERITIES, type Severity } from './rule.ts';
-import { inOrder, sentence } from './wording.ts';
+import { inOrder } from './wording.ts';
 
 export const unequalFifths = defineRule({
   id: 'unequal-fifths',
@@ -86,7 +87,7 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
       from: Math.max(upper.from.at, lower.from.at),
       until: Math.min(upper.to.until, lower.to.until),
       tones: inOrder([upper.from, upper.to, lower.from, lower.to]),
-      message: `${sentence(VOICE_WORDS[pair[0]])} and ${VOICE_WORDS[pair[1]]} go in the same direction from a diminished to a perfect fifth: ${tones('from')} to ${tones('to')}.`,
+      message: `${capitalised(VOICE_WORDS[pair[0]])} and ${VOICE_WORDS[pair[1]]} go in the same direction from a diminished to a perfect fifth: ${tones('from')} to ${tones('to')}.`,
     },
   ];
 }

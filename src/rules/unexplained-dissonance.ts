@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { type BareDissonance, bareDissonances, placesTo } from '../harmony/by-ear/bare-dissonances.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
@@ -11,7 +12,7 @@ import { sliceAt, type Tone } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
-import { inVoice, inWords, named } from './wording.ts';
+import { inVoice, named } from './wording.ts';
 
 export const unexplainedDissonance = defineRule({
   id: 'unexplained-dissonance',
@@ -72,7 +73,7 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
       severity: gravity(analysis, ornament),
       from: ornament.at,
       until: ornament.until,
-      message: `${inVoice(ornament.tone)} is foreign to the chord (${numeral(chord.roman, chord.key)}) and dissonant with ${inWords(clashes.map(named))}, and is no ornament that the style knows.`,
+      message: `${inVoice(ornament.tone)} is foreign to the chord (${numeral(chord.roman, chord.key)}) and dissonant with ${listed(clashes.map(named))}, and is no ornament that the style knows.`,
     }),
   ];
 }
@@ -110,7 +111,7 @@ function unexplainedAsHeard(
       severity: 'remark',
       from: tone.at,
       until: tone.until,
-      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))}, and the ${VOICE_WORDS[tone.voice]} leaps to it and away from it.`,
+      message: `${inVoice(tone)} is dissonant with ${listed(against.map(named))}, and the ${VOICE_WORDS[tone.voice]} leaps to it and away from it.`,
     }),
   ];
 }

@@ -1,9 +1,10 @@
+import { capitalised } from '../english/words.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import type { Slice, Texture } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { beats, sentence, voiceList } from './wording.ts';
+import { beats, voiceList } from './wording.ts';
 
 export const unfinished = defineRule({
   id: 'unfinished',
@@ -117,7 +118,7 @@ function occurrence(
     tones: [],
     message:
       kind === 'rest'
-        ? sentence(`${voiceList(voices)} ${verb} for ${length} from ${where} while other voices sing.`)
+        ? capitalised(`${voiceList(voices)} ${verb} for ${length} from ${where} while other voices sing.`)
         : `The ${voiceList(voices)} is still to be written${unwritten}.`,
   };
 }

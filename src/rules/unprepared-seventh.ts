@@ -1,3 +1,4 @@
+import { capitalised } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Hearing, hearings } from '../harmony/by-ear/hearing.ts';
 import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
@@ -11,7 +12,7 @@ import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
-import { inVoice, sentence } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const unpreparedSeventh = defineRule({
   id: 'unprepared-seventh',
@@ -97,7 +98,7 @@ function leapInto(before: Tone, tone: Tone, severity: Severity): Occurrence {
     severity,
     from: before.at,
     until: tone.until,
-    message: sentence(
+    message: capitalised(
       `${inVoice(tone)} is the seventh of the chord, and the ${VOICE_WORDS[tone.voice]} leaps to it by ${article(intervalName(interval))}.`,
     ),
   });

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import {
   type BareDissonance,
@@ -15,7 +16,7 @@ import { sliceAt, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords, named } from './wording.ts';
+import { inVoice, named } from './wording.ts';
 
 export const unpreparedSuspension = defineRule({
   id: 'unprepared-suspension',
@@ -81,7 +82,7 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
       severity: ornament.until - ornament.at >= beatLength(bar.metre) / 2 ? 'fault' : 'query',
       from: ornament.at,
       until: ornament.resolution.until,
-      message: `${inVoice(ornament.tone)} is dissonant with ${inWords(clashes.map(named))} and falls to ${printPitch(writtenPitch(ornament.resolution))} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
+      message: `${inVoice(ornament.tone)} is dissonant with ${listed(clashes.map(named))} and falls to ${printPitch(writtenPitch(ornament.resolution))} like a suspension, but the ${VOICE_WORDS[ornament.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
     }),
   ];
 }
@@ -102,7 +103,7 @@ function unpreparedAsHeard(dissonance: BareDissonance): Occurrence[] {
       severity: 'remark',
       from: slice.at,
       until: after.until,
-      message: `${inVoice(tone)} is dissonant with ${inWords(against.map(named))} and falls to ${printPitch(writtenPitch(after))} like a suspension, but the ${VOICE_WORDS[tone.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
+      message: `${inVoice(tone)} is dissonant with ${listed(against.map(named))} and falls to ${printPitch(writtenPitch(after))} like a suspension, but the ${VOICE_WORDS[tone.voice]} leaps to it from ${printPitch(writtenPitch(before))}.`,
     }),
   ];
 }

@@ -1,3 +1,4 @@
+import { capitalised, listed } from '../english/words.ts';
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, lastChordOf } from '../harmony/questions/closes.ts';
 import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
@@ -9,7 +10,7 @@ import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inVoice, inWords, sentence } from './wording.ts';
+import { inVoice } from './wording.ts';
 
 export const unraisedLeadingNote = defineRule({
   id: 'unraised-leading-note',
@@ -87,7 +88,7 @@ function unraised(analysis: Analysis, dominant: DullDominant): Occurrence {
     severity,
     from: chord.at,
     until: place === 'between tonics' ? chord.until : goal.until,
-    message: sentence(`${inWords(tones.map(inVoice))} ${verb} ${message}`),
+    message: capitalised(`${listed(tones.map(inVoice))} ${verb} ${message}`),
   });
 }
 
@@ -113,8 +114,8 @@ function loweredAgain(analysis: Analysis, phrase: Phrase): Occurrence[] {
       severity: 'query',
       from: approach.at,
       until: goal.until,
-      message: sentence(
-        `${inWords(tones.map(inVoice))} ${tones.length === 1 ? 'lies' : 'lie'} a tone below ${printNoteName(goal.root)}, where the phrase closes at ${where}: the seventh degree is not raised.`,
+      message: capitalised(
+        `${listed(tones.map(inVoice))} ${tones.length === 1 ? 'lies' : 'lie'} a tone below ${printNoteName(goal.root)}, where the phrase closes at ${where}: the seventh degree is not raised.`,
       ),
     }),
   ];

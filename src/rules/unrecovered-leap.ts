@@ -1,10 +1,10 @@
+import { withArticle } from '../english/words.ts';
 import { intervalName } from '../score/interval.ts';
 import { isInner, type MelodicMove, melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { defineRule, range, type Severity } from './rule.ts';
-import { withArticle } from './wording.ts';
 
 export const unrecoveredLeap = defineRule({
   id: 'unrecovered-leap',

@@ -1,3 +1,4 @@
+import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { departure, resolutionOf } from '../harmony/questions/resolution.ts';
 import { intervalBetween, intervalQuality, simple } from '../score/interval.ts';
@@ -7,7 +8,7 @@ import { VOICE_WORDS } from '../score/score.ts';
 import { type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { inWords, named } from './wording.ts';
+import { named } from './wording.ts';
 
 export const unresolvedAugmentedSixth = defineRule({
   id: 'unresolved-augmented-sixth',
@@ -92,7 +93,7 @@ function judge(analysis: Analysis, upper: Tone, lower: Tone): Occurrence[] {
   if (down !== undefined && resolutionOf(texture, falling, 'down') === undefined)
     wrong.push({ tone: falling, goesTo: down });
   if (wrong.length === 0) return [];
-  const words = inWords(
+  const words = listed(
     wrong.map(
       ({ tone, goesTo }) => `the ${VOICE_WORDS[tone.voice]} goes to ${printPitch(writtenPitch(goesTo))}`,
     ),

@@ -1,9 +1,9 @@
+import { listed } from '../english/words.ts';
 import { nextTone } from '../score/motion.ts';
 import { comparePitch, type Pitch, parsePitch, printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import { defineRule, type Occurrence, range, type Severity, text } from './rule.ts';
-import { inWords } from './wording.ts';
 
 const RANGES_FORM = {
   pattern:
@@ -130,7 +130,7 @@ function occurrenceOf(
   const excess = Math.abs(semitone(furthest) - semitone(edge));
   const severity: Severity = beyond ? 'fault' : excess > stretch ? 'query' : 'remark';
   const voice = run[0]!.voice;
-  const names = inWords([...new Set(run.map((tone) => printPitch(writtenPitch(tone))))]);
+  const names = listed([...new Set(run.map((tone) => printPitch(writtenPitch(tone))))]);
   const word = side === 'below' ? 'low' : 'high';
   return {
     severity,

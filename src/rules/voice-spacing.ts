@@ -1,3 +1,4 @@
+import { capitalised, withArticle } from '../english/words.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
 import { type Stretch, stretchesWhere } from '../score/motion.ts';
 import { semitone } from '../score/pitch.ts';
@@ -5,7 +6,7 @@ import { barAt } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { defineRule, range } from './rule.ts';
-import { inOrder, sentence, withArticle } from './wording.ts';
+import { inOrder } from './wording.ts';
 
 export const voiceSpacing = defineRule({
   id: 'voice-spacing',
@@ -73,7 +74,7 @@ B: C3 G2 |`,
           from: stretch.from,
           until: stretch.until,
           tones: inOrder(stretch.tones),
-          message: `${sentence(VOICE_WORDS[stretch.pair[0]])} and ${VOICE_WORDS[stretch.pair[1]]} are ${withArticle(widestInterval(stretch))} apart.`,
+          message: `${capitalised(VOICE_WORDS[stretch.pair[0]])} and ${VOICE_WORDS[stretch.pair[1]]} are ${withArticle(widestInterval(stretch))} apart.`,
         };
       })
       .sort((a, b) => a.from - b.from);

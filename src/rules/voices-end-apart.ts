@@ -1,8 +1,9 @@
+import { capitalised } from '../english/words.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { endOf, VOICES } from '../score/score.ts';
 import type { Texture } from '../score/texture.ts';
 import { defineRule, type Occurrence } from './rule.ts';
-import { sentence, voiceList } from './wording.ts';
+import { voiceList } from './wording.ts';
 
 export const voicesEndApart = defineRule({
   id: 'voices-end-apart',
@@ -64,7 +65,7 @@ function endings(texture: Texture): Occurrence[] {
       from: Math.min(...early.map((tone) => tone.at)),
       until: latest,
       tones: early,
-      message: sentence(
+      message: capitalised(
         `${voiceList(voices)} ${verb} at ${printPlace(placeAt(score, from))}, and the other voices sing on to the end of bar ${placeAt(score, latest - 1).bar.number}.`,
       ),
     },

@@ -1,10 +1,10 @@
+import { withArticle } from '../english/words.ts';
 import { type Interval, intervalName } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { defineRule, type Severity } from './rule.ts';
-import { withArticle } from './wording.ts';
 
 export const wideLeap = defineRule({
   id: 'wide-leap',

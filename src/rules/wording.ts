@@ -1,11 +1,9 @@
 /** How rules put notes and voices into sentences. */
-import { listed as inWords, mixedNumber } from '../english/words.ts';
+import { listed, mixedNumber } from '../english/words.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { type Tone, writtenPitch } from '../score/texture.ts';
 import { beatLength, gcd, type Metre, type Ticks } from '../score/time.ts';
-
-export { capitalised as sentence, listed as inWords, withArticle } from '../english/words.ts';
 
 /** The voices that these tones belong to, each once, from the top. */
 export function voicesOf(tones: readonly Tone[]): VoiceName[] {
@@ -14,7 +12,7 @@ export function voicesOf(tones: readonly Tone[]): VoiceName[] {
 
 /** `alto, tenor and bass`. */
 export function voiceList(voices: readonly VoiceName[]): string {
-  return inWords(voices.map((voice) => VOICE_WORDS[voice]));
+  return listed(voices.map((voice) => VOICE_WORDS[voice]));
 }
 
 /** `alto F#4`: a tone by its voice and pitch. */
