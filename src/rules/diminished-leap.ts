@@ -66,7 +66,7 @@ function isDiminished(interval: Interval): boolean {
 function resolution(analysis: Analysis, from: Tone, to: Tone, interval: Interval): Occurrence[] {
   const { texture } = analysis;
   const next = nextMoved(texture, to, phraseBreaks(texture));
-  const back = next && intervalBetween(to.pitch, next.pitch).steps;
+  const back = next && intervalBetween(writtenPitch(to), writtenPitch(next)).steps;
   const inward = back !== undefined && back !== 0 && back > 0 !== interval.steps > 0;
   if (inward && Math.abs(back) === 1) return [];
   const inside = inward && Math.abs(back) <= Math.abs(interval.steps);

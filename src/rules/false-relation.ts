@@ -4,7 +4,7 @@ import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type Step, sameNoteName } from '../score/pitch.ts';
-import type { Slice, Texture, Tone } from '../score/texture.ts';
+import { asWritten, type Slice, type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -56,12 +56,12 @@ B: C3 A2 D3 |`,
     const heard: Heard = new Map();
     return texture.transitions
       .flatMap(({ from, to }) => {
-        for (const { pitch } of tonesIn(from)) {
+        for (const { pitch } of writtenIn(from)) {
           const letter = heard.get(pitch.step) ?? new Map<number, Slice>();
           heard.set(pitch.step, letter.set(pitch.alteration, from));
         }
         if (breaks.has(from.until)) heard.clear();
-        return tonesIn(to).flatMap((tone) =>
+        return writtenIn(to).flatMap((tone) =>
           tone.at === to.at ? relationsTo(texture, to, tone, heard) : [],
         );
       })
@@ -79,6 +79,11 @@ function leavesNeapolitan(analysis: Analysis, from: Ticks, tones: readonly Tone[
   );
 }
 
+/** As they stand on the page: each singer reads the letters, a wrong one too. */
+function writtenIn(slice: Slice): Tone[] {
+  return tonesIn(slice).map(asWritten);
+}
+
 /** In which slice of the phrase each alteration of each letter sounded last. */
 type Heard = Map<Step, Map<number, Slice>>;
 
@@ -88,7 +93,7 @@ function relationsTo(texture: Texture, slice: Slice, tone: Tone, heard: Heard): 
   for (const [alteration, last] of heard.get(tone.pitch.step) ?? [])
     if (alteration !== tone.pitch.alteration && last.index > (before?.index ?? -1)) before = last;
   if (before === undefined || before.until <= slice.at - beatLength(slice.bar.metre)) return [];
-  const clashing = tonesIn(before).filter((other) => clash(other, tone));
+  const clashing = writtenIn(before).filter((other) => clash(other, tone));
   // Some voice makes the semitone itself: the ear has a line to follow.
   if (clashing.some((other) => other.voice === tone.voice || inflects(texture, other, tone))) return [];
   return weigh(texture, clashing[0]!, tone);
@@ -100,7 +105,7 @@ function clash(a: Tone, b: Tone): boolean {
 
 function inflects(texture: Texture, other: Tone, tone: Tone): boolean {
   const next = nextTone(texture, other);
-  return next !== undefined && next.at <= tone.at && sameNoteName(next.pitch, tone.pitch);
+  return next !== undefined && next.at <= tone.at && sameNoteName(writtenPitch(next), tone.pitch);
 }
 
 function weigh(texture: Texture, other: Tone, tone: Tone): Occurrence[] {
@@ -121,5 +126,5 @@ function weigh(texture: Texture, other: Tone, tone: Tone): Occurrence[] {
 
 function leavesByStep(texture: Texture, tone: Tone): boolean {
   const next = nextTone(texture, tone);
-  return next !== undefined && Math.abs(intervalBetween(tone.pitch, next.pitch).steps) === 1;
+  return next !== undefined && Math.abs(intervalBetween(tone.pitch, writtenPitch(next)).steps) === 1;
 }

@@ -5,6 +5,7 @@ import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp } from '../score/interval.ts';
+import { phraseBreaks } from '../score/motion.ts';
 import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import { type Slice, toneIn } from '../score/texture.ts';
@@ -56,11 +57,7 @@ B: G3 C3 D3*2 | G2*4! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => lacking(analysis, voicing)),
-      // In first inversion a triad may do without its fifth.
-      bareThirds(analysis).filter(({ from }) => {
-        const chord = chordAt(analysis, from);
-        return chord?.roman.inversion !== 1 || isDoubtful(chord);
-      }),
+      bareThirds(analysis).flatMap((third) => weigh(analysis, third)),
     ),
 });
 
@@ -107,6 +104,23 @@ function isDoubtful(chord: Chord): boolean {
   if (chord.members.seventh !== undefined) return false;
   if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion === 2) return true;
   return chord.roman.applied === undefined && !belongsToKey(chord.members.fifth, chord.key);
+}
+
+/**
+ * In first inversion a triad may do without its fifth: I, IV and V, in mid-phrase, where half the voices and the top
+ * one sing the root.
+ * Of other first inversions it is worth a remark.
+ */
+function weigh(analysis: Analysis, third: Occurrence): Occurrence[] {
+  const chord = chordAt(analysis, third.from);
+  if (chord === undefined || chord.roman.inversion !== 1 || isDoubtful(chord)) return [third];
+  const roots = third.tones.filter(({ pitch }) => sameNoteName(pitch, chord.members.root));
+  const ends = [...phraseBreaks(analysis.texture)].some((at) => at > third.from && at <= third.until);
+  const stands = chord.roman.applied === undefined && [1, 4, 5].includes(chord.roman.degree);
+  const clear = roots.length * 2 >= third.tones.length && roots.some(({ voice }) => voice === 'S');
+  if (stands && !ends && clear) return [];
+  const message = third.message.replace('seems to have', 'may have');
+  return [{ ...third, severity: 'remark', message }];
 }
 
 /**

@@ -5,7 +5,7 @@ import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/int
 import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { type Transition, writtenPitch } from '../score/texture.ts';
+import { asWritten, type Move, type Tone, type Transition, writtenPitch } from '../score/texture.ts';
 import { choice, defineRule, type Occurrence, SEVERITIES, type Severity } from './rule.ts';
 import { inOrder } from './wording.ts';
 
@@ -70,8 +70,8 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
   const upper = transition.moves[pair[0]];
   const lower = transition.moves[pair[1]];
   if (!upper || !lower || motionOf(upper, lower) !== 'similar') return [];
-  if (!isDiminishedFifth(intervalBetween(lower.from.pitch, upper.from.pitch))) return [];
-  if (!isPerfectFifth(intervalBetween(lower.to.pitch, upper.to.pitch))) return [];
+  // As it is written or as it is meant, where a note has the wrong letter.
+  if (![asWritten, asMeant].some((spelt) => closesUnequally(upper, lower, spelt))) return [];
   const before = chordAt(analysis, transition.from.at);
   const after = chordAt(analysis, transition.to.at);
   const still = before !== undefined && after !== undefined && sameHarmony(before, after);
@@ -90,6 +90,16 @@ function unequal(analysis: Analysis, transition: Transition, pair: Pair, withBas
       message: `${capitalised(VOICE_WORDS[pair[0]])} and ${VOICE_WORDS[pair[1]]} go in the same direction from a diminished to a perfect fifth: ${tones('from')} to ${tones('to')}.`,
     },
   ];
+}
+
+function closesUnequally(upper: Move, lower: Move, spelt: (tone: Tone) => Tone): boolean {
+  const between = (which: 'from' | 'to') =>
+    intervalBetween(spelt(lower[which]).pitch, spelt(upper[which]).pitch);
+  return isDiminishedFifth(between('from')) && isPerfectFifth(between('to'));
+}
+
+function asMeant(tone: Tone): Tone {
+  return tone;
 }
 
 /**

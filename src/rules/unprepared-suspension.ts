@@ -4,6 +4,7 @@ import {
   type BareDissonance,
   bareDissonances,
   givesWay,
+  isMetAgain,
   placesTo,
 } from '../harmony/by-ear/bare-dissonances.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
@@ -12,7 +13,7 @@ import { previousTone } from '../score/motion.ts';
 import { printPitch, sameNoteName, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
-import { sliceAt, writtenPitch } from '../score/texture.ts';
+import { sliceAt, type Texture, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -61,7 +62,9 @@ B: G3 C3 D3*2 | G2*4! |`,
   check: (analysis) =>
     besides(
       analysis.ornaments.flatMap((ornament) => unprepared(analysis, ornament)),
-      bareDissonances(analysis.texture).flatMap(unpreparedAsHeard),
+      bareDissonances(analysis.texture).flatMap((dissonance) =>
+        unpreparedAsHeard(analysis.texture, dissonance),
+      ),
     ),
 });
 
@@ -87,8 +90,8 @@ function unprepared(analysis: Analysis, ornament: Ornament): Occurrence[] {
   ];
 }
 
-/** A note leapt to on the beat that is dissonant against one that stays, and gives way to it downward by step. */
-function unpreparedAsHeard(dissonance: BareDissonance): Occurrence[] {
+/** A note leapt to on the beat that is dissonant against one that stays or comes back, and gives way to it downward by step. */
+function unpreparedAsHeard(texture: Texture, dissonance: BareDissonance): Occurrence[] {
   const { slice, before, tone, after, against } = dissonance;
   if (
     slice.strength < 2 ||
@@ -97,7 +100,8 @@ function unpreparedAsHeard(dissonance: BareDissonance): Occurrence[] {
     placesTo(tone, after) !== -1
   )
     return [];
-  if (sameNoteName(before.pitch, tone.pitch) || !givesWay(dissonance)) return [];
+  if (sameNoteName(before.pitch, tone.pitch)) return [];
+  if (!givesWay(dissonance) && !isMetAgain(texture, dissonance)) return [];
   return [
     about([before, tone, after, ...against], {
       severity: 'remark',

@@ -3,7 +3,7 @@ import { type Interval, intervalBetween, isOctave, isPerfectFifth, isUnison } fr
 import { semitone } from './pitch.ts';
 import { remembered } from './remember.ts';
 import { byVoice, VOICES, type VoiceName } from './score.ts';
-import { type Move, type Texture, type Tone, type Transition, toneIn } from './texture.ts';
+import { type Move, type Texture, type Tone, type Transition, toneIn, writtenPitch } from './texture.ts';
 import type { Ticks } from './time.ts';
 
 /** Two voices, the upper one first. */
@@ -151,6 +151,7 @@ export function stretchesWhere(
 export interface MelodicMove {
   readonly from: Tone;
   readonly to: Tone;
+  /** As it is written: singers read the letters, a wrong one too. */
   readonly interval: Interval;
   /** A new phrase begins with the second tone. */
   readonly acrossFermata: boolean;
@@ -167,7 +168,7 @@ const melodiesOf = remembered((texture: Texture) => {
     texture.tones[voice].flatMap((from): MelodicMove[] => {
       const to = nextTone(texture, from);
       if (to === undefined) return [];
-      const interval = intervalBetween(from.pitch, to.pitch);
+      const interval = intervalBetween(writtenPitch(from), writtenPitch(to));
       return [{ from, to, interval, acrossFermata: breaks.has(to.at) }];
     }),
   );

@@ -4,6 +4,25 @@ import { testRule } from '../support/rules.ts';
 testRule(augmentedStep, {
   failing: [
     {
+      name: 'by its letters, though the other letter would make a minor third of it',
+      text: `key: C major
+metre: 4/4
+S: E5 D5 D5 E5 | E5*4! |
+A: A4 A4 Gb4 G4 | G4*4! |
+T: C4 C4 B3 C4 | C4*4! |
+B: A3 F#3 G3 C3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'A',
+          notes: 'A:A4 Gb4',
+          severity: 'fault',
+          says: 'The alto moves down an augmented second, A4 to Gb4.',
+        },
+      ],
+    },
+    {
       name: 'from the sixth degree to the raised seventh',
       text: `key: A minor
 metre: 2/4

@@ -41,6 +41,25 @@ B: C3 D3 G3 G2 | C3*4! |`,
         },
       ],
     },
+    {
+      name: 'a first inversion with three thirds and one root',
+      text: `key: G major
+metre: 4/4
+S: B4 D5 E5 D5 | B4*4! |
+A: G4 F#4 E4 A4 | G4*4! |
+T: D4 A3 C4 D4 | D4*4! |
+B: G3 D3 E3 F#3 | G3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SATB',
+          notes: 'S:E5 A:E4 T:C4 B:E3',
+          severity: 'remark',
+          says: 'With only C and E this chord may have lost its root:',
+        },
+      ],
+    },
   ],
   passing: [
     {

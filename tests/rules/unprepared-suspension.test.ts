@@ -4,6 +4,25 @@ import { testRule } from '../support/rules.ts';
 testRule(unpreparedSuspension, {
   failing: [
     {
+      name: 'the tenor leaps to the fourth above the bass while the soprano leaves the fifth for a quaver',
+      text: `key: B minor
+metre: 4/4
+S: D5 (C#5 B4) C#5 B4 | B4*4! |
+A: F#4 F#4 F#4 D4 | D4*4! |
+T: F#3 B3 A#3 B3 | B3*4! |
+B: (D3 E3) F#3 F#2 B2 | B2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'ST',
+          notes: 'S:C#5 T:F#3 B3 A#3',
+          severity: 'remark',
+          says: 'B3 in the tenor is dissonant with',
+        },
+      ],
+    },
+    {
       name: 'the alto leaps to the fourth above the bass',
       text: `key: C major
 metre: 4/4

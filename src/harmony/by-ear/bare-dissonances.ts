@@ -7,7 +7,7 @@ import { nextTone, phraseBreaks, previousTone } from '../../score/motion.ts';
 import { semitone, staffPlace } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
-import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
+import { type Slice, sliceAt, type Texture, type Tone, toneIn } from '../../score/texture.ts';
 
 /** A tone that is a second or seventh from other voices on a beat or half beat, between the tones before and after it. */
 export interface BareDissonance {
@@ -52,6 +52,15 @@ export function givesWay({ slice, tone, after, against }: BareDissonance): boole
     bass.until > after.at &&
     (staffPlace(tone.pitch) - staffPlace(bass.pitch)) % 7 === 3;
   return fourth || against.some((other) => other.until > after.at);
+}
+
+/** What it is dissonant against is left only to be struck again, at the same pitch, as the tone moves on. */
+export function isMetAgain(texture: Texture, { after, against }: BareDissonance): boolean {
+  const slice = sliceAt(texture, after.at);
+  return against.some((other) => {
+    const again = slice && toneIn(slice, other.voice);
+    return again !== undefined && semitone(again.pitch) === semitone(other.pitch);
+  });
 }
 
 /** Second, seventh or ninth by letter. */
