@@ -16,7 +16,7 @@ function alone(): Plugin {
     resolveId(source) {
       return source === './hire.ts' ? here('worker/hire-inline.ts') : null;
     },
-    transformIndexHtml: (html) => html.replace(/\s*<link rel="icon"[^>]*>/, ''),
+    transformIndexHtml: (html) => html.replace(/<link rel="icon"[^<>]*>/, ''),
     generateBundle: {
       order: 'post',
       handler(_options, bundle) {
