@@ -1,7 +1,7 @@
 /**
  * Phrase ends of the open chorales. Written by tests/bench/style-profile.ts, not by hand: J. S. Bach's chorales in the
  * encodings of the music21 corpus, read by our own analysis, where it agrees in root and key with the human analyses of
- * D. Tymoczko and colleagues (When in Rome meta-corpus, CC BY-SA 4.0). 1044 closes; a row is
+ * D. Tymoczko and colleagues (When in Rome meta-corpus, CC BY-SA 4.0). 1059 closes; a row is
  * chorale|bar|mode|tune's degrees|place|key|cadence|chords|bass degrees|suspensions.
  */
 export const CLOSES = `
@@ -25,6 +25,7 @@ export const CLOSES = `
 7|12|major|3 1 7 6|strong|vi|perfect|V–i|5–1|
 7|15|major|7 1 6 5|strong|V|perfect|V7–I|5–1|
 7|19|major|3 2 3 1|strong|IV|perfect|V7–I|5–1|
+7|22|major|3 2 3 2|strong|ii|perfect|V7–I|5–1|
 7|26|major|4 4 5 1|strong|IV|perfect|viiø7–I|7–1|
 7|29|major|7 1 6 5|strong|V|perfect|V7–I|5–1|
 7|37|major|2 3 2 1|strong|I|perfect|V7–I|5–1|
@@ -150,6 +151,7 @@ export const CLOSES = `
 52|12|major|1 7 6 5|strong|V|perfect|V7–I|5–1|
 52|15|major|4 3 2 1|strong|I|perfect|V7–I|5–1|
 53|4|minor|5 4 3 2|strong|i|imperfect|i–V|1–5|
+53|8|minor|♯6 5 ♯4 5|strong|v|perfect|V–I|5–1|
 53|12|minor|4 3 2 3|strong|III|perfect|V–I|5–1|
 53|16|minor|2 1 ♯7 1|strong|i|perfect|V–I|5–1|
 57|1|minor|3 2 3 2|strong|i|imperfect|viio43/V–V|1–5|5–4
@@ -171,6 +173,7 @@ export const CLOSES = `
 61|6|major|3 2 1 7|strong|vi|imperfect|i6–V|3–5|
 61|8|major|3 3 4 3|strong|I|perfect|V7–I|5–1|
 61|10|major|4 3 2 3|strong|ii|imperfect|i–V|1–5|
+61|12|major|5 5 ♯4 5|strong|v|perfect|V–I|5–1|
 61|14|major|5 4 3 2|strong|I|imperfect|I6–V|3–5|
 61|16|major|3 2 2 1|strong|I|perfect|V7–I|5–1|
 63|8|major|4 5 4 3|strong|ii|imperfect|viio43/V–V|1–5|
@@ -276,6 +279,7 @@ export const CLOSES = `
 96|2|minor|7 6 5 4|strong|iv|perfect|V7–i|5–1|
 96|6|minor|6 5 5 4|strong|iv|perfect|V7–i|5–1|
 96|8|minor|1 ♭2 7 6|strong|VI|perfect|V7–I|5–1|
+96|11|minor|3 2 2 1|strong|i|perfect|V7–I|5–1|
 96|13|minor|6 5 5 4|strong|iv|perfect|V7–I|5–1|
 97|3|major|5 6 7 1|strong|I|perfect|V–I|5–1|
 97|6|major|7 6 7 1|strong|I|perfect|V–I|5–1|
@@ -388,6 +392,7 @@ export const CLOSES = `
 133|20|minor|2 1 ♯7 1|strong|i|perfect|V7–i|5–1|4–3
 133|29|minor|7 6 5 4|strong|iv|interrupted|V7–VI|5–6|
 133|32|minor|7 4 ♯3 4|strong|iv|perfect|V7–I|5–1|4–3
+134|3|minor|2 7 ♯6 5|strong|v|perfect|V7–I|5–1|
 134|5|minor|3 2 1 1|strong|i|perfect|V7–i|5–1|
 134|8|minor|6 5 4 3|strong|III|perfect|V7–I|5–1|
 134|10|minor|6 5 4 3|strong|III|perfect|V7–I|5–1|
@@ -510,11 +515,12 @@ export const CLOSES = `
 177|7|major|6 2 1 2|strong|V|perfect|viio6–I|2–1|7–6
 177|10|major|2 1 2 1|strong|I|perfect|V7–I|5–1|
 178|4|minor|5 4 3 2|strong|i|imperfect|i–V|1–5|
+178|8|minor|♯6 5 ♯4 5|strong|v|perfect|V–I|5–1|
 178|12|minor|4 3 2 3|strong|III|perfect|V–I|5–1|
 178|16|minor|2 1 ♯7 1|strong|i|perfect|V–I|5–1|
 182|2|minor|5 4 ♯3 4|strong|iv|perfect|V7–i|5–1|
 182|4|minor|4 3 4 3|strong|III|perfect|V7–I|5–1|
-182|6|minor|4 3 2 1|strong|i|perfect|V–i|5–1|4–3
+182|6|minor|4 3 2 1|strong|i|perfect|V–i|5–1|
 182|8|minor|3 2 1 7|strong|v|perfect|V7–i|5–1|
 182|10|minor|2 1 2 1|strong|i|perfect|V7–I|5–1|
 183|2|major|4 3 2 1|strong|I|perfect|V7–I|5–1|
@@ -522,12 +528,14 @@ export const CLOSES = `
 183|6|major|5 5 ♯4 5|strong|V|perfect|V7–I|5–1|
 183|8|major|4 3 2 1|strong|I|interrupted|V7–vi|5–6|
 183|10|major|4 3 2 1|strong|I|perfect|V7–I|5–1|
+184|2|minor|7 6 5 4|strong|iv|perfect|V7–I|5–1|
 184|4|minor|1 7 1 7|strong|vii|perfect|V7–i|5–1|
 184|6|minor|1 ♭2 3 4|strong|♭II|perfect|V6–I|7–1|
 184|8|minor|7 6 5 4|strong|iv|perfect|V7–i|5–1|
 184|10|minor|3 ♭2 1 7|strong|vii|interrupted|V7–VI|5–6|4–3
 184|12|minor|3 ♭2 1 7|strong|vii|perfect|V7–I|5–1|
 185|2|major|5 6 ♯5 6|strong|vi|perfect|V7–i|5–1|
+185|4|major|7 2 ♯1 2|strong|ii|perfect|V–I|5–1|
 185|6|major|2 3 2 ♯1|strong|ii|imperfect|viio7/V–V|♯4–5|
 185|8|major|2 3 3 2|strong|ii|perfect|V7–I|5–1|
 186|3|minor|♭2 1 7 6|strong|VI|perfect|V7–I|5–1|
@@ -573,6 +581,7 @@ export const CLOSES = `
 202|2|major|5 5 6 5|strong|I|plagal|IV–I|4–1|9–8 4–3
 202|4|major|3 2 2 1|strong|I|perfect|V7–I|5–1|
 202|6|major|5 5 6 4|strong|ii|perfect|V6–i|♯7–1|2–3
+202|8|major|6 ♭7 6 5|strong|v|perfect|V–I|5–1|
 202|10|major|5 5 1 5|strong|I|plagal|IV6–I|6–1|7–6
 202|12|major|6 5 5 4|strong|ii|perfect|viio7–i|♯7–1|
 202|14|major|5 5 5 3|strong|ii|imperfect|iv–V|4–5|4–3
@@ -596,7 +605,6 @@ export const CLOSES = `
 205|35|minor|1 3 1 1|strong|i|plagal|iv–i|4–1|
 205|37|minor|3 7 7 5|strong|III|perfect|V–I|5–1|4–3
 205|39|minor|2 2 2 1|strong|iv|perfect|viiø7–I|♯7–1|4–3
-205|41|minor|3 7 7 5|strong|iv|imperfect|iiø65–V|4–5|4–3
 205|43|minor|1 7 6 5|strong|iv|imperfect|i–V|1–5|
 205|45|minor|6 7 6 5|strong|iv|imperfect|i–V|1–5|
 206|1|minor|6 1 7 6|strong|iv|perfect|V65–i|♯7–1|
@@ -674,6 +682,7 @@ export const CLOSES = `
 226|8|minor|2 1 1 ♯7|strong|i|imperfect|iv6–V|6–5|7–6
 226|10|minor|4 3 2 1|strong|i|perfect|V7–I|5–1|
 227|2|minor|1 4 4 5|strong|iv|imperfect|iv6–V|6–5|
+227|4|minor|7 1 ♯7 1|strong|i|perfect|V7–I|5–1|
 227|9|minor|6 5 4 5|strong|iv|imperfect|iv6–V|6–5|
 227|11|minor|4 ♯3 4 5|strong|iv|imperfect|i–V|1–5|4–3
 227|15|minor|5 4 5 4|strong|iv|perfect|V7–i|5–1|
@@ -691,6 +700,7 @@ export const CLOSES = `
 234|30|major|7 6 7 5|weak|V|perfect|V–I|5–1|
 234|38|major|3 2 1 1|strong|I|perfect|V7–I|5–1|
 236|2|minor|3 4 2 1|strong|i|perfect|V7–i|5–1|
+236|4|minor|4 7 ♯6 5|strong|v|perfect|V7–I|5–1|
 236|6|minor|5 ♯6 5 4|strong|ii|perfect|V7–i|5–1|4–3
 236|8|minor|7 1 ♯6 5|strong|v|perfect|V7–I|5–1|
 238|3|minor|4 5 6 5|strong|III|perfect|V7–I|5–1|
@@ -769,6 +779,7 @@ export const CLOSES = `
 263|4|minor|7 5 1 ♯7|strong|i|imperfect|i6–V|3–5|
 263|6|minor|3 2 2 1|strong|i|perfect|V7–i|5–1|
 263|8|minor|5 4 4 3|strong|III|perfect|V7–I|5–1|
+263|11|minor|7 ♯6 ♯6 5|strong|v|perfect|V7–I|5–1|
 263|13|minor|3 2 2 1|strong|i|perfect|V7–I|5–1|
 265|2|minor|3 3 2 3|strong|III|perfect|V–I|5–1|
 265|5|minor|2 3 2 1|strong|i|perfect|V7–i|5–1|
@@ -781,6 +792,7 @@ export const CLOSES = `
 266|11|minor|4 3 2 1|strong|i|perfect|V7–I|5–1|
 267|2|minor|5 3 2 1|strong|i|perfect|V7–i|5–1|
 267|4|minor|5 3 4 5|strong|i|imperfect|iv6–V|6–5|
+267|6|minor|2 1 ♯7 1|strong|i|perfect|V–I|5–1|
 267|8|minor|♯6 5 ♯6 5|strong|v|perfect|V–I|5–1|
 267|10|minor|5 5 4 3|strong|III|interrupted|V–bVI|5–♭6|
 267|12|minor|4 3 2 1|strong|i|perfect|V–I|5–1|
@@ -797,7 +809,7 @@ export const CLOSES = `
 271|3|minor|4 3 2 1|strong|i|perfect|viio–i|♯7–1|3–2 8–7
 271|5|minor|5 4 4 3|strong|III|perfect|V7–I|5–1|
 271|7|minor|5 6 5 4|weak|iv|perfect|V–i|5–1|
-271|10|minor|1 ♯7 ♯6 5|weak|i|imperfect|iiø65–V|4–5|
+271|10|minor|1 ♯7 ♯6 5|weak|i|imperfect|iio6–V|4–5|
 271|12|minor|3 2 1 1|strong|i|perfect|V7–i|5–1|
 273|4|major|4 3 2 1|strong|I|perfect|V7–I|5–1|
 273|6|major|6 5 ♯4 5|strong|V|perfect|V–I|5–1|
@@ -861,6 +873,7 @@ export const CLOSES = `
 292|10|minor|5 5 4 3|strong|III|perfect|V–I|5–1|
 292|12|minor|4 3 2 1|strong|i|perfect|V7–I|5–1|4–3
 295|2|minor|3 4 2 1|strong|i|perfect|V7–i|5–1|
+295|4|minor|4 7 ♯6 5|strong|v|perfect|V7–I|5–1|
 295|6|minor|5 ♯6 5 4|strong|ii|perfect|V7–i|5–1|4–3
 295|8|minor|7 1 ♯6 5|strong|v|perfect|V7–I|5–1|
 296|4|major|5 1 2 3|strong|I|perfect|V–I|5–1|
@@ -927,6 +940,7 @@ export const CLOSES = `
 324|4|minor|7 5 1 ♯7|strong|i|imperfect|iv6–V|6–5|
 324|6|minor|3 2 2 1|strong|i|perfect|V7–i|5–1|
 324|8|minor|5 4 4 3|strong|III|perfect|V7–I|5–1|
+324|11|minor|7 ♯6 ♯6 5|strong|v|perfect|V7–I|5–1|
 324|13|minor|4 3 2 1|strong|i|perfect|V7–I|5–1|
 325|2|minor|4 3 2 1|strong|i|perfect|V7–i|5–1|
 325|4|minor|2 1 2 1|strong|i|perfect|V7–I|5–1|
@@ -1003,6 +1017,7 @@ export const CLOSES = `
 356|4|minor|7 5 1 ♯7|strong|i|imperfect|viio7/V–V|♯4–5|
 356|6|minor|3 2 2 1|strong|i|perfect|V7–i|5–1|
 356|8|minor|5 4 4 3|strong|III|perfect|V7–I|5–1|
+356|11|minor|7 ♯6 ♯6 5|strong|v|perfect|V7–I|5–1|
 356|13|minor|4 3 2 1|strong|i|perfect|V7–I|5–1|
 358|5|minor|5 4 4 3|strong|III|perfect|V–I|5–1|
 358|9|minor|1 3 2 1|strong|i|perfect|V7–i|5–1|
