@@ -1,6 +1,7 @@
 /** The write view: tools, the stave on its sheet, and in the margin what was found. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { printKeySignature } from '../../src/notation/index.ts';
+import { printTempo, withSigns } from '../../src/report/sentences.ts';
 import { slipsAmong } from '../../src/review/marks.ts';
 import { printMetre } from '../../src/score/time.ts';
 import { SIDES, type Side } from '../state/page.ts';
@@ -75,9 +76,9 @@ function sheetHead({ state }: Panel): TemplateResult {
     first === undefined
       ? ['nothing written yet']
       : [
-          printKeySignature(first.key),
+          withSigns(printKeySignature(first.key)),
           printMetre(first.metre),
-          ...(score.tempo === undefined ? [] : [`crotchet = ${score.tempo}`]),
+          ...(score.tempo === undefined ? [] : [printTempo(score.tempo, first.metre)]),
         ];
   return html`<header class="sheet-head">
     <h1>${titleOf(score)}</h1>
