@@ -1,6 +1,5 @@
 /** A brief from any file: our text, or MusicXML with the notes that are given. */
-import type { FoundLine, VoiceAssignment } from '../musicxml/index.ts';
-import { decodeText } from '../open/decode.ts';
+import { decodeText, type FoundLine, type VoiceAssignment } from '../musicxml/index.ts';
 import { kindOf, openScore } from '../open/open.ts';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
 import type { VoiceName } from '../score/score.ts';

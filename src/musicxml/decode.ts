@@ -1,4 +1,4 @@
-/** From bytes to text. XML says its encoding in three ways: a byte-order mark, the bytes of its first `<`, a name. */
+/** From bytes to text, for every kind of file. XML says its encoding in three ways: a byte-order mark, the bytes of its first `<`, a name. */
 import { quoted, Refusal } from './refusal.ts';
 
 /** A file's text and how it was written. */
@@ -41,8 +41,27 @@ export function decodeXml(bytes: Uint8Array): Decoded {
 /** What Windows-1252 has from 0x80 on; Node 20 leaves control characters there. */
 const WINDOWS_1252 = '€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8dŽ\x8f\x90‘’“”•–—˜™š›œ\x9džŸ';
 
+/**
+ * Text that is no markup: UTF-8, UTF-16 with a byte-order mark, or else Windows-1252; undefined for bytes that are neither, and for
+ * bytes that no text has (so that a picture with a wrong ending is told from an exercise).
+ */
+export function decodeText(bytes: Uint8Array): string | undefined {
+  const label =
+    bytes[0] === 0xff && bytes[1] === 0xfe
+      ? 'utf-16le'
+      : bytes[0] === 0xfe && bytes[1] === 0xff
+        ? 'utf-16be'
+        : 'utf-8';
+  try {
+    const text = new TextDecoder(label, { fatal: true }).decode(bytes);
+    return text.includes('\u0000') ? undefined : text;
+  } catch {
+    return label === 'utf-8' ? windows1252(bytes) : undefined;
+  }
+}
+
 /** Text that is in no Unicode encoding, as most programs wrote it before; undefined where it holds signs no text has. */
-export function windows1252(bytes: Uint8Array): string | undefined {
+function windows1252(bytes: Uint8Array): string | undefined {
   const text = withQuotes(new TextDecoder('windows-1252').decode(bytes));
   return /[^\P{Cc}\t\r\n]/u.test(text) ? undefined : text;
 }

@@ -4,6 +4,7 @@
  */
 import {
   type Assignment,
+  decodeText,
   type FoundLine,
   readMusicXml,
   type VoiceAssignment,
@@ -12,7 +13,6 @@ import {
 import { readNotation } from '../notation/index.ts';
 import { type Refusal, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
-import { decodeText } from './decode.ts';
 
 export type FileKind = 'text' | 'musicxml' | 'mxl';
 
