@@ -193,7 +193,7 @@ function fewKind(few: number, role: number, kind: number, accent: number): numbe
   return FEW_KIND + ((few * 5 + role) * KIND_COUNT + kind) * ACCENT_COUNT + accent;
 }
 
-/** Features of taking `inversion` as the chord's position. */
+/** Features of taking `inversion` as the chord's position. Bare arguments, as in the steps: it runs in the innermost loop. */
 export function bassFeatures(
   segment: Segment,
   root: number,

@@ -136,7 +136,10 @@ function isTonic({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
   return root === tonic && (type === TYPE.M || type === TYPE.m);
 }
 
-/** The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`. */
+/**
+ * The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`.
+ * Bare arguments: an object for each step would be made in the innermost loop.
+ */
 export function standingAfter(
   grid: Grid,
   at: number,
@@ -154,7 +157,10 @@ export function standingAfter(
   return { age, confirmed: before.confirmed === 1 || (tonic && isDominant(a, kb)) ? 1 : 0, broad };
 }
 
-/** Features of a chord standing in a key, for the segment from atom `from` to before `to`. */
+/**
+ * Features of a chord standing in a key, for the segment from atom `from` to before `to`.
+ * Bare arguments: an object for each step would be made in the innermost loop.
+ */
 export function placedFeatures(
   grid: Grid,
   from: number,
@@ -178,7 +184,10 @@ export function placedFeatures(
   return o;
 }
 
-/** Features of a change of key at an atom, whatever the keys; `old` and `fresh` tell whether notes contradict them. */
+/**
+ * Features of a change of key at an atom, whatever the keys; `old` and `fresh` tell whether notes contradict them.
+ * Bare arguments: an object for each step would be made in the innermost loop.
+ */
 export function changeFeatures(
   grid: Grid,
   at: number,
@@ -195,7 +204,10 @@ export function changeFeatures(
   return n + 4;
 }
 
-/** Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`. */
+/**
+ * Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`.
+ * Bare arguments: an object for each step would be made in the innermost loop.
+ */
 export function stepFeatures(
   grid: Grid,
   at: number,
