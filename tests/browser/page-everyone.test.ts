@@ -9,6 +9,15 @@ import { openPage, pasteText } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+const GIVEN = `title: Given
+key: C major
+metre: 4/4
+S: C5 D5 E5 C5 |
+A: G4 G4 G4 G4 |
+T: E4 B3 C4 E4 |
+B: C4 G3 C3 C3 |
+`;
+
 interface Violation {
   readonly id: string;
   readonly impact: string | null;
@@ -53,6 +62,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
         await p.locator('button[data-finding]').first().click();
       },
     },
+    { name: 'write, style', hash: '#write', prepare: (p) => p.locator('#tab-style').click() },
     { name: 'write, text', hash: '#write', prepare: (p) => p.locator('#tab-text').click() },
     { name: 'write, chord', hash: '#write', prepare: (p) => p.locator('#tab-chord').click() },
     { name: 'write, summary', hash: '#write', prepare: (p) => p.locator('#tab-summary').click() },
@@ -92,6 +102,27 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
     },
     90_000,
   );
+
+  it('axe finds nothing wrong with the question which voices were given', async () => {
+    page = await openPage(browser, served.address);
+    await page.evaluate(AXE);
+    await pasteText(page, GIVEN);
+    await page.locator('.given-question').waitFor();
+    expect(await axe()).toEqual([]);
+  }, 60_000);
+
+  it('axe finds nothing wrong with the sheet on a phone', async () => {
+    page = await openPage(browser, served.address, { width: 360, height: 740, touch: true });
+    await page.evaluate(AXE);
+    await page.locator('#tab-marks').tap();
+    await page.locator('.mark-head').first().tap();
+    await page.locator('.remark-list > button').tap();
+    await page.locator('.mark.open .message').waitFor();
+    const wrong = await axe();
+    await page.locator('#tab-style').tap();
+    wrong.push(...(await axe()));
+    expect(wrong).toEqual([]);
+  }, 60_000);
 
   // 1280 px at 400 % are 320 CSS px.
   it.each([

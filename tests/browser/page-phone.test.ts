@@ -95,7 +95,7 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     await expect.poll(words).toMatch(/tenor/);
     const before = await page.locator('button[aria-label="Undo"]').isDisabled();
     expect(before).toBe(false);
-    for (const name of ['A step up', 'Sharp', 'An octave down', 'Undo', 'Undo', 'Undo'])
+    for (const name of ['A step up', 'Sharp', '8↓, an octave down', 'Undo', 'Undo', 'Undo'])
       await page.locator(`.strip button[aria-label="${name}"]`).tap();
     await page.locator('.strip select').selectOption({ label: '2' });
     await expect.poll(words).toMatch(/two beats/);

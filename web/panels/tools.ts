@@ -84,8 +84,8 @@ export function toolsView(panel: Panel): TemplateResult {
       <div class="group thumbs-only" role="group" aria-label="Up and down">
         ${tool({ name: 'A step up', sign: '↑', key: '↑', act: stave(() => actions.step(1)), thumb: 9 })}
         ${tool({ name: 'A step down', sign: '↓', key: '↓', act: stave(() => actions.step(-1)), thumb: 10 })}
-        ${tool({ name: 'An octave up', sign: '8↑', key: 'Shift ↑', act: stave(() => actions.octave(1)), thumb: 11 })}
-        ${tool({ name: 'An octave down', sign: '8↓', key: 'Shift ↓', act: stave(() => actions.octave(-1)), thumb: 12 })}
+        ${tool({ name: '8↑, an octave up', sign: '8↑', key: 'Shift ↑', act: stave(() => actions.octave(1)), thumb: 11 })}
+        ${tool({ name: '8↓, an octave down', sign: '8↓', key: 'Shift ↓', act: stave(() => actions.octave(-1)), thumb: 12 })}
         ${tool({ name: state.playing ? 'Stop' : 'Play', sign: state.playing ? STOP : PLAY, key: 'Space', act: commands.playOrStop, thumb: 16 })}
       </div>
     </div>
