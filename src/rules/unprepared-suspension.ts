@@ -52,7 +52,7 @@ B: G3 C3 D3*2 | G2*4! |`,
         caption: 'The fourth is there in the chord before, is held over, and falls to the third.',
         text: `key: G major
 metre: 4/4
-S: B4 C5 A4*2 | G4*4! |
+S: B4 A4 A4*2 | G4*4! |
 A: G4 G4 G4 F#4 | G4*4! |
 T: D4 E4 D4*2 | B3*4! |
 B: G3 C3 D3*2 | G2*4! |`,
