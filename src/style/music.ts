@@ -1,6 +1,7 @@
 /** Which part of a piece can be measured: the beats in which all four voices are written. */
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Bar, type Score, VOICES } from '../score/score.ts';
+import { lastBegun } from '../score/search.ts';
 import type { Tone } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import type { Beat, Music } from './measure.ts';
@@ -49,17 +50,10 @@ function isSilent({ texture }: Analysis, beat: Beat): boolean {
   );
 }
 
-/** The beat a moment lies in, by halves; undefined where that beat is not wholly written. */
+/** The beat a moment lies in; undefined where that beat is not wholly written. */
 export function beatAt(beats: readonly Beat[], at: Ticks): Beat | undefined {
-  let low = 0;
-  let high = beats.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (beats[middle]!.from <= at) low = middle;
-    else high = middle - 1;
-  }
-  const beat = beats[low];
-  return beat !== undefined && at >= beat.from && at < beat.until ? beat : undefined;
+  const beat = beats[lastBegun(beats, at, ({ from }) => from)];
+  return beat !== undefined && at < beat.until ? beat : undefined;
 }
 
 /** A voice's tones that begin in written beats, each with the one before it where that too is written. */

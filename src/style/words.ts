@@ -4,7 +4,7 @@ import type { Style, StyleValue } from './profile.ts';
 
 /** A figure with its unit: `12 % of beats`, `0.4 a beat`. */
 function inUnit(value: number, unit: Unit): string {
-  return unit.startsWith('%') ? `${figure(value, unit)} ${unit}` : `${figure(value, unit)} ${unit}`;
+  return `${figure(value, unit)} ${unit}`;
 }
 
 /** The figure alone, with as many places as can be trusted. */

@@ -38,9 +38,9 @@ export function stylePanel(panel: Panel): TemplateResult {
             </p>
             <ul class="measures">
               ${style.values.map((value) => measureView(panel, value))}
-            </ul>`
+            </ul>
+            <p class="aside">${CAUTION}</p>`
     }
-    <p class="aside">${CAUTION}</p>
     ${style.kind === 'too short' || isWithheld(panel, 'room') ? nothing : roomView(panel)} ${precedentsView(panel)}
   `;
 }
