@@ -7,6 +7,7 @@ import {
   type KeySignature,
   type ReaderRemark,
   type Score,
+  type SpareNote,
   VOICE_WORDS,
   VOICES,
   type VoiceName,
@@ -337,12 +338,17 @@ function eventsOf(bars: readonly (readonly Piece[])[], stretches: readonly Stret
         ...(fermata ? { fermata: true } : {}),
         ...(pitch && note?.lyrics ? { lyrics: note.lyrics } : {}),
         ...(pitch && note?.grace ? { grace: note.grace } : {}),
+        ...(pitch && note?.beside ? { beside: note.beside.flatMap((spare) => spareOf(note, spare)) } : {}),
       };
       list.push(event);
       before = { event, list };
     }
     return list;
   });
+}
+
+function spareOf(taken: SourceNote, { pitch, at, duration }: SourceNote): SpareNote[] {
+  return pitch === undefined ? [] : [{ pitch, into: at - taken.at, duration }];
 }
 
 function refuseOdd(note: SourceNote, stretch: Stretch, _piece: Piece): void {

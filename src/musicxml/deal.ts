@@ -1,5 +1,5 @@
 /** Gives the notes of a bar to the lines of its staff. */
-import { comparePitch } from '../score/pitch.ts';
+import { comparePitch, semitone } from '../score/pitch.ts';
 import { type Habits, heightOf, type Lane, stemsOf } from './lanes.ts';
 import type { SourceNote } from './source.ts';
 
@@ -26,7 +26,26 @@ export function deal(lanes: readonly Lane[], of: number, habits: Habits): Dealt 
     dealMoments(lanes, habits, dealt);
   }
   for (const line of lines) untangle(line, dealt.setAside, habits.low);
+  for (const note of dealt.setAside) putBeside(lines, note);
   return dealt;
+}
+
+/** Tells the note that was taken of the one that was not: of its own voice number if it can be, else the nearest. */
+function putBeside(lines: SourceNote[][], spare: SourceNote): void {
+  const sounding = lines.flatMap((line) => {
+    const index = line.findIndex(
+      (note) => note.pitch && note.at <= spare.at && note.at + note.duration > spare.at,
+    );
+    return index < 0 ? [] : [{ line, index, note: line[index]! }];
+  });
+  const apart = (note: SourceNote) => Math.abs(semitone(note.pitch!) - semitone(spare.pitch!));
+  const [host] = sounding.sort(
+    (a, b) =>
+      Number(b.note.voice === spare.voice) - Number(a.note.voice === spare.voice) ||
+      apart(a.note) - apart(b.note),
+  );
+  if (host !== undefined)
+    host.line[host.index] = { ...host.note, beside: [...(host.note.beside ?? []), spare] };
 }
 
 /** The line of a lane that is alone in its bar: by its number, or by its stems where numbers tell nothing. */

@@ -1,12 +1,11 @@
 /** What stands in a file beside the four voices, and what a person should be told about the reading. */
 import { capitalised, listed } from '../english/words.ts';
-import { printPitch, samePitch } from '../score/pitch.ts';
-import { type ReaderRemark, VOICES, type VoiceName } from '../score/score.ts';
-import { barLength, beatLength, type Ticks } from '../score/time.ts';
-import { partName, staffName } from './describe.ts';
+import { samePitch } from '../score/pitch.ts';
+import type { ReaderRemark, VoiceName } from '../score/score.ts';
+import { partName } from './describe.ts';
 import type { Line, Staff } from './lines.ts';
 import { readName } from './names.ts';
-import type { SourcePart, SourceScore } from './source.ts';
+import type { SourceScore } from './source.ts';
 
 /** What may be left out beside four voices: an accompaniment, a copy of what they sing, an empty or unpitched staff. */
 export function mayStandAside(source: SourceScore, staff: Staff, voices: readonly Line[]): boolean {
@@ -58,47 +57,6 @@ export function asideRemarks(
     });
   }
   return remarks;
-}
-
-/** More slips than this are not told one by one. */
-const MOST_TOLD = 12;
-
-/** Notes too many for the voices of their staff: the outer ones were taken. */
-export function slipRemarks(
-  source: SourceScore,
-  staves: readonly Staff[],
-  lines: Readonly<Partial<Record<VoiceName, Line>>>,
-): ReaderRemark[] {
-  const slips = VOICES.flatMap((voice) => {
-    const line = lines[voice];
-    const staff = staves.find((one) => line !== undefined && one.lines.includes(line));
-    if (line === undefined || staff === undefined || staff.lines[0] !== line) return [];
-    return staff.setAside.map(({ bar, note }) => ({ staff, bar, note }));
-  });
-  const told = slips.slice(0, MOST_TOLD).map(({ staff, bar, note }): ReaderRemark => {
-    const { number } = source.parts[staff.part]!.bars[bar]!;
-    return {
-      message: `Beat ${beatOf(source.parts[staff.part]!, bar, note.at)}: more notes sound at once in ${staffName(source, staff.part, staff.staff)} than it has voices; ${note.pitch ? printPitch(note.pitch) : 'one'} was left out.`,
-      ...(number === '' ? {} : { bar: number }),
-      line: note.line,
-    };
-  });
-  const more = slips.length - told.length;
-  return more <= 0
-    ? told
-    : [...told, { message: `${more} more ${more === 1 ? 'note was' : 'notes were'} left out likewise.` }];
-}
-
-/** The beat as printed; a bar that is short because it opens the piece ends with its last beat. */
-function beatOf(part: SourcePart, index: number, at: Ticks): string {
-  const metre = part.bars
-    .slice(0, index + 1)
-    .flatMap((bar) => bar.metres.flatMap((one) => (one.metre === 'free' ? [] : [one.metre])))
-    .at(-1) ?? { beats: 4, unit: 4 };
-  const bar = part.bars[index]!;
-  const offset = index === 0 || bar.implicit ? Math.max(0, barLength(metre) - bar.length) : 0;
-  const beat = (at + offset) / beatLength(metre) + 1;
-  return Number.isInteger(beat) ? String(beat) : beat.toFixed(2).replace('.50', '½').replace(/0$/, '');
 }
 
 /** Fewer notes than this tell nothing. */

@@ -32,6 +32,8 @@ export interface SourceNote {
   readonly lyrics?: readonly string[];
   /** Grace notes before this note, as they sound. */
   readonly grace?: readonly Pitch[];
+  /** Notes that sound in the same line at once, of which this one was taken. */
+  readonly beside?: readonly SourceNote[];
   /** A rest said to last for the whole bar. */
   readonly wholeBar?: true;
   readonly line: number;

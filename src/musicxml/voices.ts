@@ -4,7 +4,7 @@ import { printPitch, semitone } from '../score/pitch.ts';
 import { type ReaderRemark, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { lineName } from './describe.ts';
 import { type FoundLine, VoicesUntold } from './found-line.ts';
-import { asideRemarks, doubles, mayStandAside, slipRemarks, tenorRemarks } from './left-out-staves.ts';
+import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './left-out-staves.ts';
 import { type Line, type Staff, stavesOf } from './lines.ts';
 import { readName } from './names.ts';
 import { notFourParts as wordsForNotFourParts } from './not-four-parts.ts';
@@ -63,7 +63,6 @@ function assigned(source: SourceScore, staves: readonly Staff[], choice: Choice)
     remarks: [
       ...(choice.guessed ? [{ message: choice.how, about: 'voices' as const }] : []),
       ...asideRemarks(source, staves, chosen),
-      ...slipRemarks(source, staves, choice.lines),
       ...tenorRemarks(source, choice.lines),
     ],
   };

@@ -1,9 +1,20 @@
 /** One bar of one staff as MusicXML. */
 import type { Pitch } from '../score/pitch.ts';
-import type { Bar, Note, Score, VoiceEvent, VoiceName, WrittenFigure } from '../score/score.ts';
+import type {
+  Bar,
+  Gap,
+  Note,
+  Rest,
+  Score,
+  SpareNote,
+  VoiceEvent,
+  VoiceName,
+  WrittenFigure,
+} from '../score/score.ts';
+import { lastBegun } from '../score/search.ts';
 import type { Ticks } from '../score/time.ts';
 import { element, textElement } from './markup.ts';
-import { noteValue } from './note-values.ts';
+import { type NoteValue, noteValue } from './note-values.ts';
 
 /** One staff of the layout: who sings from it and how it is written. */
 export interface StaffPlan {
@@ -19,149 +30,195 @@ export interface BarContext {
   readonly tick: Ticks;
 }
 
+/** A voice's events that begin in a bar; none of them crosses its end. */
+function eventsIn(events: readonly VoiceEvent[], bar: Bar): readonly VoiceEvent[] {
+  return events.slice(beginning(events, bar.at), beginning(events, bar.at + bar.duration));
+}
+
+/** The index of the first event that begins at a moment or later. */
+function beginning(events: readonly VoiceEvent[], at: Ticks): number {
+  return lastBegun(events, at - 1, (event) => event.at) + 1;
+}
+
+/** One voice of a staff, with all that writing one of its notes needs to know. */
+interface VoicePlan {
+  readonly context: BarContext;
+  readonly staff: StaffPlan;
+  readonly voice: VoiceName;
+  /** In the file. */
+  readonly number: number;
+  /** All its events. */
+  readonly events: readonly VoiceEvent[];
+}
+
 /** The notes, words and figures of all voices of one staff, each voice after a backup to the bar's beginning. */
-export function staffBar(context: BarContext, plan: StaffPlan, bar: Bar, firstVoice: number): string[] {
-  const out: string[] = [];
-  const signs = accidentals(context.score, plan, bar);
-  for (const [i, voice] of plan.voices.entries()) {
-    if (i > 0) out.push(backup(context, bar.duration));
-    out.push(...voiceBar(context, plan, bar, voice, firstVoice + i, signs));
-  }
-  return out;
+export function staffBar(context: BarContext, staff: StaffPlan, bar: Bar, firstVoice: number): string[] {
+  const signs = accidentals(context.score, staff, bar);
+  return staff.voices.flatMap((voice, i) => {
+    const plan = { context, staff, voice, number: firstVoice + i, events: context.score.voices[voice] };
+    return [...(i > 0 ? [backup(context, bar.duration)] : []), ...voiceBar(plan, bar, signs)];
+  });
 }
 
 export function backup(context: BarContext, ticks: Ticks): string {
-  return element('backup', {}, textElement('duration', ticks / context.tick));
+  return element('backup', {}, durationOf(context, ticks));
 }
 
-function voiceBar(
-  context: BarContext,
-  plan: StaffPlan,
-  bar: Bar,
-  voice: VoiceName,
-  number: number,
-  signs: ReadonlyMap<VoiceEvent, string>,
-): string[] {
-  const out: string[] = [];
-  const until = bar.at + bar.duration;
-  const all = context.score.voices[voice];
-  const events = eventsIn(all, bar);
+function forward(context: BarContext, ticks: Ticks): string {
+  return element('forward', {}, durationOf(context, ticks));
+}
+
+function durationOf({ tick }: BarContext, ticks: Ticks): string {
+  return textElement('duration', ticks / tick);
+}
+
+function voiceBar(plan: VoicePlan, bar: Bar, signs: ReadonlyMap<VoiceEvent, string>): string[] {
+  const { context, voice } = plan;
+  const events = eventsIn(plan.events, bar);
   const tuplets = tupletEdges(events);
-  // What a voice itself left open is hidden; what only fills the bar up, because it was closed too early or another
-  // voice is too long, is left out, so that the reader counts the same.
+  const closedAt = closingOf(voice, bar);
+  const written = context.score.figures ?? [];
+  return events.flatMap((event) => [
+    ...(voice === 'B' ? figuredBass(context, event, written) : []),
+    ...(event.kind === 'gap' && event.at + event.duration > closedAt
+      ? openGap(plan, event, closedAt)
+      : eventOf(plan, event, { sign: signs.get(event), tuplet: tuplets.get(event) })),
+  ]);
+}
+
+/**
+ * What a voice itself left open is hidden; what only fills the bar up, because it was closed too early or another voice
+ * is too long, is left out from here on, so that the reader counts the same.
+ */
+function closingOf(voice: VoiceName, bar: Bar): Ticks {
   const misfit = bar.misfits.find((one) => one.voice === voice) ?? bar.misfits[0];
   const own = misfit === undefined ? bar.duration : misfit.voice === voice ? misfit.written : misfit.expected;
-  const closedAt = Math.min(until, bar.at + own);
-  const written = context.score.figures ?? [];
-  for (const event of events) {
-    const end = event.at + event.duration;
-    if (voice === 'B') out.push(...figuredBass(context, event, written));
-    if (event.kind === 'note') {
-      for (const pitch of event.grace ?? []) {
-        out.push(
-          element(
-            'note',
-            {},
-            element('grace'),
-            pitchOf(pitch),
-            ...tail(plan, number, ['<type>eighth</type>']),
-          ),
-        );
-      }
-    }
-    if (event.kind === 'gap' && end > closedAt) {
-      const open = Math.max(0, closedAt - event.at);
-      if (open > 0) out.push(noteOf(context, plan, { ...event, duration: open }, voice, number, all));
-      out.push(element('forward', {}, textElement('duration', (event.duration - open) / context.tick)));
-      continue;
-    }
-    out.push(noteOf(context, plan, event, voice, number, all, signs.get(event), tuplets.get(event)));
-  }
-  return out;
+  return bar.at + Math.min(bar.duration, own);
 }
 
-/** A voice's events that begin in a bar; none of them crosses its end. */
-function eventsIn(events: readonly VoiceEvent[], bar: Bar): VoiceEvent[] {
-  let low = 0;
-  let high = events.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (events[middle]!.at < bar.at) low = middle + 1;
-    else high = middle;
-  }
-  const found: VoiceEvent[] = [];
-  for (let i = low; i < events.length && events[i]!.at < bar.at + bar.duration; i++) found.push(events[i]!);
-  return found;
+function openGap(plan: VoicePlan, gap: Gap, closedAt: Ticks): string[] {
+  const open = Math.max(0, closedAt - gap.at);
+  const hidden = open > 0 ? silenceOf(plan, { ...gap, duration: open }) : '';
+  return [hidden, forward(plan.context, gap.duration - open)].filter((line) => line !== '');
 }
 
-function noteOf(
-  context: BarContext,
-  plan: StaffPlan,
-  event: VoiceEvent,
-  voice: VoiceName,
-  number: number,
-  all: readonly VoiceEvent[],
-  sign?: string,
-  tuplet?: 'start' | 'stop',
-): string {
-  const duration = textElement('duration', event.duration / context.tick);
+/** What is drawn with a note that its pitch and length don't say. */
+interface Looks {
+  readonly sign: string | undefined;
+  readonly tuplet: 'start' | 'stop' | undefined;
+}
+
+function eventOf(plan: VoicePlan, event: VoiceEvent, looks: Looks): string[] {
+  if (event.kind !== 'note') return [silenceOf(plan, event)];
+  return [
+    ...(event.grace ?? []).map((pitch) => graceOf(plan, pitch)),
+    noteOf(plan, event, looks),
+    ...(event.beside ?? []).flatMap((spare) => spareOf(plan, event, spare)),
+  ];
+}
+
+function graceOf(plan: VoicePlan, pitch: Pitch): string {
+  return element(
+    'note',
+    {},
+    element('grace'),
+    pitchOf(pitch),
+    ...tail(plan, { looks: ['<type>eighth</type>'] }),
+  );
+}
+
+/** A note too many: of the note's chord, or, where it begins later, after going back. */
+function spareOf(plan: VoicePlan, note: Note, { pitch, into, duration }: SpareNote): string[] {
+  const { context } = plan;
+  const value = noteValue(duration);
+  const looks = [...shownValue(value), ...modification(value?.tuplet), ...stemOf(plan)];
+  const chord = into === 0 ? [element('chord')] : [];
+  const written = element(
+    'note',
+    {},
+    ...chord,
+    pitchOf(pitch),
+    durationOf(context, duration),
+    ...tail(plan, { looks }),
+  );
+  if (into === 0) return [written];
+  const past = into + duration - note.duration;
+  return [
+    backup(context, note.duration - into),
+    written,
+    ...(past === 0 ? [] : [past > 0 ? backup(context, past) : forward(context, -past)]),
+  ];
+}
+
+function silenceOf(plan: VoicePlan, event: Rest | Gap): string {
   const value = noteValue(event.duration);
-  const shown = value === undefined ? [] : [`<type>${value.type}</type>`, '<dot/>'.repeat(value.dots)];
-  if (event.kind !== 'note') {
-    // A gap is a rest that isn't printed: it is for the pupil to fill, and read as nothing.
-    const hidden = event.kind === 'gap' ? { 'print-object': 'no' } : {};
-    const fermata = event.kind === 'rest' && event.fermata ? [fermataOf(plan, voice)] : [];
-    const notations = fermata.length > 0 ? [element('notations', {}, ...fermata)] : [];
-    return element(
-      'note',
-      hidden,
-      element('rest'),
-      duration,
-      ...tail(plan, number, [...shown, ...modification(value?.tuplet)], notations),
-    );
-  }
-  const before = previous(all, event);
+  // A gap is a rest that isn't printed: it is for the pupil to fill, and read as nothing.
+  const hidden = event.kind === 'gap' ? { 'print-object': 'no' } : {};
+  return element(
+    'note',
+    hidden,
+    element('rest'),
+    durationOf(plan.context, event.duration),
+    ...tail(plan, {
+      looks: [...shownValue(value), ...modification(value?.tuplet)],
+      notations: event.kind === 'rest' && event.fermata ? [fermataOf(plan)] : [],
+    }),
+  );
+}
+
+function noteOf(plan: VoicePlan, event: Note, { sign, tuplet }: Looks): string {
+  const value = noteValue(event.duration);
+  const before = previous(plan.events, event);
   const stops = before?.kind === 'note' && before.tied === true;
   const ties = [...(stops ? ['stop'] : []), ...(event.tied ? ['start'] : [])];
-  const notations = [
-    ...ties.map((type) => element('tied', { type })),
-    ...(tuplet === undefined ? [] : [element('tuplet', { type: tuplet })]),
-    ...(event.fermata ? [fermataOf(plan, voice)] : []),
-  ];
-  // A semibreve draws no stem, but where two such voices cross only the word says which is the upper one.
-  const stem = plan.voices.length === 2 ? [`<stem>${plan.voices[0] === voice ? 'up' : 'down'}</stem>`] : [];
   return element(
     'note',
     {},
     pitchOf(event.pitch),
-    duration,
+    durationOf(plan.context, event.duration),
     ...ties.map((type) => element('tie', { type })),
-    ...tail(
-      plan,
-      number,
-      [
-        ...shown,
-        ...(sign === undefined ? [] : [`<accidental>${sign}</accidental>`]),
+    ...tail(plan, {
+      looks: [
+        ...shownValue(value),
+        ...(sign === undefined ? [] : [textElement('accidental', sign)]),
         ...modification(value?.tuplet),
-        ...stem,
+        ...stemOf(plan),
       ],
-      [...(notations.length > 0 ? [element('notations', {}, ...notations)] : []), ...lyricsOf(all, event)],
-    ),
+      notations: [
+        ...ties.map((type) => element('tied', { type })),
+        ...(tuplet === undefined ? [] : [element('tuplet', { type: tuplet })]),
+        ...(event.fermata ? [fermataOf(plan)] : []),
+      ],
+      lyrics: lyricsOf(plan.events, event),
+    }),
   );
+}
+
+function shownValue(value: NoteValue | undefined): string[] {
+  return value === undefined ? [] : [textElement('type', value.type), '<dot/>'.repeat(value.dots)];
+}
+
+/** A semibreve draws no stem, but where two such voices cross only the word says which is the upper one. */
+function stemOf({ staff, voice }: VoicePlan): string[] {
+  return staff.voices.length === 2 ? [textElement('stem', staff.voices[0] === voice ? 'up' : 'down')] : [];
 }
 
 /** What follows pitch and duration: voice, the looks, staff, then notations and lyrics, in the schema's order. */
 function tail(
-  plan: StaffPlan,
-  number: number,
-  looks: readonly string[],
-  end: readonly string[] = [],
+  { staff, number }: VoicePlan,
+  after: {
+    readonly looks: readonly string[];
+    readonly notations?: readonly string[];
+    readonly lyrics?: readonly string[];
+  },
 ): string[] {
+  const { looks, notations = [], lyrics = [] } = after;
   return [
     textElement('voice', number),
     ...looks,
-    ...(plan.staff === undefined ? [] : [textElement('staff', plan.staff)]),
-    ...end,
+    ...(staff.staff === undefined ? [] : [textElement('staff', staff.staff)]),
+    ...(notations.length > 0 ? [element('notations', {}, ...notations)] : []),
+    ...lyrics,
   ];
 }
 
@@ -176,8 +233,8 @@ function pitchOf(pitch: Pitch): string {
 }
 
 /** Over the staff; of two voices on one staff the lower has its own under it, so that they do not meet. */
-function fermataOf(plan: StaffPlan, voice: VoiceName): string {
-  return element('fermata', { type: plan.voices[0] === voice ? 'upright' : 'inverted' });
+function fermataOf({ staff, voice }: VoicePlan): string {
+  return element('fermata', { type: staff.voices[0] === voice ? 'upright' : 'inverted' });
 }
 
 function modification(tuplet: { actual: number; normal: number } | undefined): string[] {
@@ -221,14 +278,7 @@ function tupletEdges(events: readonly VoiceEvent[]): Map<VoiceEvent, 'start' | '
 }
 
 function previous(all: readonly VoiceEvent[], event: VoiceEvent): VoiceEvent | undefined {
-  let low = 0;
-  let high = all.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (all[middle]!.at < event.at) low = middle + 1;
-    else high = middle;
-  }
-  return all[low - 1];
+  return all[beginning(all, event.at) - 1];
 }
 
 function lyricsOf(all: readonly VoiceEvent[], event: Note): string[] {

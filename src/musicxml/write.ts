@@ -75,7 +75,13 @@ const CLOSED_SCORE: readonly PartPlan[] = [
 /** The longest unit of time in which everything written is a whole number. */
 function tickOf(score: Score): Ticks {
   let unit = CROTCHET;
-  for (const voice of VOICES) for (const event of score.voices[voice]) unit = gcd(unit, event.duration);
+  for (const voice of VOICES) {
+    for (const event of score.voices[voice]) {
+      unit = gcd(unit, event.duration);
+      const spare = event.kind === 'note' ? (event.beside ?? []) : [];
+      for (const { into, duration } of spare) unit = gcd(gcd(unit, into), duration);
+    }
+  }
   for (const bar of score.bars) {
     unit = gcd(unit, bar.duration);
     for (const { written, expected } of bar.misfits) unit = gcd(gcd(unit, written), expected);

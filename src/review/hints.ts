@@ -16,6 +16,9 @@ import type { Finding } from './finding.ts';
 
 export type Hints = readonly [string, string, string];
 
+/** Rules whose remedy moves no note: which other notes it could be is beside the point. */
+const NOT_MOVED: readonly string[] = ['divided-voice'];
+
 /** Voices that are given where nothing else is known: the melody is. */
 const MOSTLY_GIVEN: readonly VoiceName[] = ['S'];
 
@@ -26,7 +29,7 @@ export function hintsFor(
 ): Hints {
   const { rule, tones } = finding;
   const look = `${placed(analysis, finding)}. ${finding.hint ?? rule.hints[0]}`;
-  if (tones.length === 0) return [look, rule.hints[1], rule.hints[2]];
+  if (tones.length === 0 || NOT_MOVED.includes(rule.id)) return [look, rule.hints[1], rule.hints[2]];
   const free = freeTone(analysis, finding, given);
   if (free === undefined)
     return [look, `All that is concerned here is given, so it may stay. ${rule.hints[1]}`, rule.hints[2]];

@@ -12,6 +12,7 @@ import { contraryFifths } from './contrary-fifths.ts';
 import { contraryOctaves } from './contrary-octaves.ts';
 import { diminishedLeap } from './diminished-leap.ts';
 import { diminishedRootPosition } from './diminished-root-position.ts';
+import { dividedVoice } from './divided-voice.ts';
 import { doubledDiminishedRoot } from './doubled-diminished-root.ts';
 import { doubledLeadingNote } from './doubled-leading-note.ts';
 import { doubledSeventh } from './doubled-seventh.ts';
@@ -130,6 +131,7 @@ export const RULES: readonly Rule[] = [
   noTierce,
   // Rhythm and notation
   barLength,
+  dividedVoice,
   voicesEndApart,
   harmonyHeldOver,
   partialFermata,

@@ -1,5 +1,6 @@
 /** What a rule is. One file a rule; `list.ts` names them all. */
 import type { Analysis } from '../harmony/analysis.ts';
+import type { Pitch } from '../score/pitch.ts';
 import type { VoiceName, WrittenFigure } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
@@ -96,6 +97,8 @@ export interface Example {
   readonly caption: string;
   /** Figures printed under the bass, which the notation has no place for. */
   readonly figures?: readonly WrittenFigure[];
+  /** Notes too many, each beside one event of a voice (counted from 0): the notation has no place for them either. */
+  readonly beside?: readonly { readonly voice: VoiceName; readonly note: number; readonly pitch: Pitch }[];
 }
 
 export interface Rule<P extends Parameters = Parameters> {

@@ -12,6 +12,7 @@ import {
   type ReaderRemark,
   type Rest,
   type Score,
+  type SpareNote,
   VOICES,
   type VoiceEvent,
   type VoiceName,
@@ -30,6 +31,7 @@ export interface DraftEvent {
   readonly phrase?: 'ends' | 'goes on';
   readonly lyrics?: readonly string[];
   readonly grace?: readonly Pitch[];
+  readonly beside?: readonly SpareNote[];
 }
 
 /** What one voice wrote in one bar. */
@@ -229,6 +231,7 @@ function settle(event: DraftEvent, at: Ticks): Note | Rest {
     ...(event.phrase === undefined ? {} : { phrase: event.phrase }),
     ...(event.lyrics && event.lyrics.length > 0 ? { lyrics: event.lyrics } : {}),
     ...(event.grace && event.grace.length > 0 ? { grace: event.grace } : {}),
+    ...(event.beside && event.beside.length > 0 ? { beside: event.beside } : {}),
   };
 }
 

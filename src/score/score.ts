@@ -38,6 +38,16 @@ export interface Note extends EventMarks {
   readonly lyrics?: readonly string[];
   /** Grace notes before this note: drawn, never judged. */
   readonly grace?: readonly Pitch[];
+  /** Notes that the source has in this voice besides this one, which was taken: told, never judged. */
+  readonly beside?: readonly SpareNote[];
+}
+
+/** A note too many for its voice, which sounds while another note of it does. */
+export interface SpareNote {
+  readonly pitch: Pitch;
+  /** How long after the beginning of the note that was taken. */
+  readonly into: Ticks;
+  readonly duration: Ticks;
 }
 
 /** A written rest: the voice is silent on purpose. */

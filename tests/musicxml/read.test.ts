@@ -1,7 +1,10 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
-import { readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
+import { readMusicXml, type VoiceAssignment, writeMusicXml } from '../../src/musicxml/index.ts';
+import { CHORALE } from '../../src/profiles/profile.ts';
+import { reviewScore } from '../../src/review/review.ts';
 import { printPitch } from '../../src/score/pitch.ts';
+import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
 import { type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { printMetre } from '../../src/score/time.ts';
 
@@ -67,6 +70,18 @@ function voice(score: Score, name: VoiceName): string {
       return `${what}:${event.duration / 10_080}${marks}`;
     })
     .join(' ');
+}
+
+/** The notes too many of a voice: `3: D4 beside G4`, by bar. */
+function spare(score: Score, name: VoiceName): string[] {
+  return score.voices[name].flatMap((event) =>
+    event.kind === 'note'
+      ? (event.beside ?? []).map(
+          ({ pitch }) =>
+            `${barAt(score, event.at).number}: ${printPitch(pitch)} beside ${printPitch(event.pitch)}`,
+        )
+      : [],
+  );
 }
 
 const bars = (score: Score) =>
@@ -380,10 +395,9 @@ describe('voices', () => {
     );
     expect(voice(score, 'S')).toMatch(/ E5:4$/);
     expect(voice(score, 'B')).toMatch(/ C2:4$/);
-    expect(score.remarks.map((remark) => remark.message)).toEqual([
-      'Beat 1: more notes sound at once in the part "Soprano" than it has voices; C5 was left out.',
-      'Beat 1: more notes sound at once in the part "Bass" than it has voices; C3 was left out.',
-    ]);
+    expect(spare(score, 'S')).toEqual(['7: C5 beside E5']);
+    expect(spare(score, 'B')).toEqual(['7: C3 beside C2']);
+    expect(score.remarks).toEqual([]);
   });
 
   const FIVE = [notes('q:C5 q:D5 q:E5 q:F5')];
@@ -443,10 +457,34 @@ describe('voices', () => {
     four[1]![2] = chord;
     const score = read(partwise(Object.fromEntries(names.map((name, i) => [`${name} `, four[i]!]))));
     expect(voice(score, 'A')).toContain('G4:1 G4:2 G4:1');
-    expect(score.remarks.find(({ message }) => message.includes('left out'))).toMatchObject({
-      bar: '3',
-      message: expect.stringMatching(/^Beat 4: more notes sound at once .* D4 was left out/),
-    });
+    const found = reviewScore(score, CHORALE).findings.filter(({ rule }) => rule.id === 'divided-voice');
+    expect(found.map(({ from, message }) => `${printPlace(placeAt(score, from))}: ${message}`)).toEqual([
+      expect.stringMatching(/^bar 3, beat 4: Alto has two notes at once: G4, and D4 beside it/),
+    ]);
+  });
+
+  it.each(['four staves', 'closed score'] as const)(
+    'hands the notes too many back on %s, and reads them again',
+    (layout) => {
+      const chord = `${notes('q:C5 h:C5')}${note('q:C5')}${note('q:A4').replace('<note>', '<note><chord/>')}`;
+      const four = ['w:C5', 'w:G4', 'w:E4', 'w:C3'].map((one) => Array.from({ length: 8 }, () => notes(one)));
+      four[0]![2] = chord;
+      const score = read(partwise(SATB(four[0]!, four[1]!, four[2]!, four[3]!)));
+      const again = read(writeMusicXml(score, { layout }));
+      expect(spare(score, 'S')).toEqual(['3: A4 beside C5']);
+      expect(spare(again, 'S')).toEqual(spare(score, 'S'));
+      expect(again.voices).toEqual(score.voices);
+    },
+  );
+
+  it('tells of a note that begins while another of its voice is held', () => {
+    const held = `${note('h:E4')}<backup><duration>4</duration></backup>${notes('q:D4 h:E4')}`;
+    const four = ['w:C5', 'w:G4', 'w:E4', 'w:C3'].map((one) => Array.from({ length: 8 }, () => notes(one)));
+    four[2]![1] = held;
+    const score = read(partwise(SATB(four[0]!, four[1]!, four[2]!, four[3]!)));
+    expect(voice(score, 'T')).toContain('E4:4 E4:2 E4:2 E4:4');
+    expect(spare(score, 'T')).toEqual(['2: D4 beside E4']);
+    expect(read(writeMusicXml(score)).voices).toEqual(score.voices);
   });
 
   it('gives the lines to choose from where the voices can’t be told', () => {

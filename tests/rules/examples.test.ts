@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import { CHORALE, type Profile } from '../../src/profiles/profile.ts';
 import type { Finding } from '../../src/review/finding.ts';
 import { reviewScore } from '../../src/review/review.ts';
+import { completed } from '../../src/rules/example.ts';
 import { RULES } from '../../src/rules/list.ts';
 import type { Example } from '../../src/rules/rule.ts';
 import { scoreOf } from '../support/rules.ts';
@@ -133,11 +134,11 @@ describe('exercises said to be clean', () => {
 });
 
 /** What the review finds, but for some rules. */
-function reviewed({ text, figures }: Example, overlooked: readonly string[] = []): readonly Finding[] {
-  const score = scoreOf(text);
+function reviewed(example: Example, overlooked: readonly string[] = []): readonly Finding[] {
+  const score = scoreOf(example.text);
   const off = Object.fromEntries(overlooked.map((id) => [id, { severity: 'off' as const }]));
   const profile: Profile = { ...CHORALE, rules: { ...CHORALE.rules, ...off } };
-  return reviewScore(figures === undefined ? score : { ...score, figures }, profile).findings;
+  return reviewScore(completed(score, example), profile).findings;
 }
 
 function followsFrom({ because }: Finding, causes: readonly Finding[]): boolean {

@@ -2,6 +2,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
 import { explainRule } from '../../src/report/explain.ts';
+import { completed } from '../../src/rules/example.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
 import { printPitch, semitone } from '../../src/score/pitch.ts';
@@ -36,7 +37,7 @@ const FIRST_SET = [
 ];
 
 /** Files of src/rules that hold no rule. */
-const NO_RULES = ['consecutive', 'exposed', 'list', 'occurrence', 'rule', 'wording'];
+const NO_RULES = ['consecutive', 'example', 'exposed', 'list', 'occurrence', 'rule', 'wording'];
 
 /** Rules about what no open chorale has: printed figures. */
 const UNPLANTABLE = ['figures-disagree'];
@@ -176,10 +177,9 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
   });
 });
 
-/** An example's bars with the figures that come with it. */
-function exampleScore({ text, figures }: Example): Score {
-  const score = scoreOf(text);
-  return figures === undefined ? score : { ...score, figures };
+/** An example's bars with the figures and notes that come with it. */
+function exampleScore(example: Example): Score {
+  return completed(scoreOf(example.text), example);
 }
 
 function examplesOf(rule: Rule): readonly Example[] {

@@ -4,6 +4,7 @@ import { capitalised } from '../../src/english/words.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
+import { completed } from '../../src/rules/example.ts';
 import { RULES } from '../../src/rules/list.ts';
 import { type Example, FAMILIES, type Rule } from '../../src/rules/rule.ts';
 import { ALL_LAYERS, markedFinding, marksOf } from '../engrave/index.ts';
@@ -77,8 +78,7 @@ function exampleView(rule: Rule, example: Example, kind: 'wrong' | 'right'): Tem
 }
 
 function drawExample(rule: Rule, example: Example): Drawn {
-  const read = readNotation(example.text).score;
-  const score = example.figures === undefined ? read : { ...read, figures: example.figures };
+  const score = completed(readNotation(example.text).score, example);
   const review = reviewScore(score, CHORALE);
   // All that this rule finds, even where it would follow from a slip of another: here it is what is explained.
   const findings = review.findings

@@ -1,5 +1,6 @@
 /** Plain definitions and plants of the family *rhythm and notation*. */
 import { buildScore, type DraftBar, type DraftEvent } from '../../../src/score/build.ts';
+import { STEPS } from '../../../src/score/pitch.ts';
 import type { Bar, Score, VoiceEvent, VoiceName } from '../../../src/score/score.ts';
 import { scaleAt, withEvents, withPitch } from './edits.ts';
 import { beatAt, harmonies, notesOf, weight } from './harmonic.ts';
@@ -50,6 +51,19 @@ function* misfits({ score, plain }: Piece, random: Random): Generator<Score> {
         i === index ? { ...bar, voices: { ...bar.voices, [voice]: { events, closed: true } } } : bar,
       ),
     });
+  }
+}
+
+/** One note with another a third below it in the same voice. */
+function* dividedNotes({ score }: Piece, random: Random): Generator<Score> {
+  const notes = ALL.flatMap((voice) =>
+    score.voices[voice].flatMap((event) => (event.kind === 'note' ? [{ voice, event }] : [])),
+  );
+  for (const { voice, event } of random.shuffled(notes)) {
+    const under = scaleAt(score, event.at)[(STEPS.indexOf(event.pitch.step) + 5) % 7]!;
+    const octave = event.pitch.octave - (STEPS.indexOf(event.pitch.step) < 2 ? 1 : 0);
+    const spare = { pitch: { ...under, octave }, into: 0, duration: event.duration };
+    yield withEvents(score, voice, (one) => [one === event ? { ...event, beside: [spare] } : one]);
   }
 }
 
@@ -152,6 +166,20 @@ export const NOTATION: readonly Planter[] = [
     find: (plain) =>
       plain.score.bars.flatMap((bar) =>
         bar.misfits.map(({ voice }) => ({ at: bar.at, until: bar.at + bar.duration, voices: [voice] })),
+      ),
+  },
+  {
+    rule: 'divided-voice',
+    family: 'rhythm and notation',
+    definition: 'a voice has a second note at the same time',
+    tries: dividedNotes,
+    find: (plain) =>
+      ALL.flatMap((voice) =>
+        plain.score.voices[voice].flatMap((event) =>
+          event.kind === 'note' && event.beside !== undefined
+            ? [{ at: event.at, until: event.at + event.duration, voices: [voice] }]
+            : [],
+        ),
       ),
   },
   {
