@@ -11,7 +11,7 @@ export function partName(source: SourceScore, part: number): string {
 }
 
 /** `the part "Piano", upper staff`. */
-export function staffName(source: SourceScore, part: number, staff: number): string {
+function staffName(source: SourceScore, part: number, staff: number): string {
   const { staves } = source.parts[part]!;
   if (staves === 1) return partName(source, part);
   const which = staves === 2 ? (staff === 1 ? 'upper staff' : 'lower staff') : `staff ${staff}`;

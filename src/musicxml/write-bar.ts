@@ -12,6 +12,7 @@ import type {
   WrittenFigure,
 } from '../score/score.ts';
 import { lastBegun } from '../score/search.ts';
+import { signatureAlteration } from '../score/signature.ts';
 import type { Ticks } from '../score/time.ts';
 import { element, textElement } from './markup.ts';
 import { type NoteValue, noteValue } from './note-values.ts';
@@ -352,7 +353,6 @@ const SIGNS: Readonly<Record<number, string>> = {
   1: 'sharp',
   2: 'double-sharp',
 };
-const SHARPS = 'FCGDAEB';
 
 /** Which notes of a staff need an accidental: those that differ from the key signature or from the last on their place. */
 function accidentals(score: Score, plan: StaffPlan, bar: Bar): Map<VoiceEvent, string> {
@@ -366,12 +366,7 @@ function accidentals(score: Score, plan: StaffPlan, bar: Bar): Map<VoiceEvent, s
   for (const { voice, event } of notes) {
     const { step, octave, alteration } = event.pitch;
     const place = step + octave;
-    const signature =
-      fifths > 0 && SHARPS.indexOf(step) < fifths
-        ? 1
-        : fifths < 0 && SHARPS.indexOf(step) >= 7 + fifths
-          ? -1
-          : 0;
+    const signature = signatureAlteration(fifths, step);
     const before = previous(score.voices[voice], event);
     const held = event.at === bar.at && before?.kind === 'note' && before.tied === true;
     if ((state.get(place) ?? signature) === alteration || held) continue;

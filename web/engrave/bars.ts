@@ -36,6 +36,8 @@ export interface Sign {
   readonly shared?: true;
   readonly grace?: readonly Pitch[];
   readonly lyrics?: readonly string[];
+  /** Notes too many, drawn on the same stem; an accidental wherever they leave the signature. */
+  readonly beside?: readonly { readonly pitch: Pitch; readonly accidental: boolean }[];
 }
 
 export interface PlannedTuplet {

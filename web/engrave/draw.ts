@@ -23,7 +23,7 @@ import { drawBySelf } from './extras.ts';
 import type { BarPlace, Box, ColumnPlace, Gathered, SystemGeometry } from './geometry.ts';
 import { type BarSpace, type SpacedBar, spaceSystem } from './spacing.ts';
 import { LEFT_MARGIN, RAGGED_STRETCH, RIGHT_MARGIN, type SystemPlan } from './systems.ts';
-import { type Drawn, type TranslatedBar, translateBar, translateTuplets } from './translate.ts';
+import { type Drawn, headIndex, type TranslatedBar, translateBar, translateTuplets } from './translate.ts';
 
 export interface DrawnSystem {
   readonly svg: SVGSVGElement;
@@ -244,7 +244,7 @@ function connect({ bar, staves }: TranslatedBar, i: number, context: SVGContext)
 /** Where a note's parts stand, once drawn. */
 function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered): void {
   if (!(note instanceof StaveNote) || sign.shared) return;
-  const { x, y, w, h } = note.noteHeads[0]!.getBoundingBox();
+  const { x, y, w, h } = note.noteHeads[headIndex(sign)]!.getBoundingBox();
   const head = { x, y, width: w, height: h };
   const up = stemUp(voice);
   let tip = up ? y : y + h;
@@ -272,7 +272,7 @@ function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered):
     tip,
     ...tone,
   });
-  boxes.solid.push(head);
+  boxes.solid.push(head, ...spareHeads(note, headIndex(sign)));
   for (const modifier of note.getModifiers()) {
     if (modifier instanceof GraceNoteGroup) boxes.solid.push(...graceBoxes(modifier));
     else {
@@ -280,6 +280,14 @@ function gather({ sign, voice, note }: Drawn, beamed: boolean, boxes: Gathered):
       boxes.solid.push({ x: box.x, y: box.y, width: box.w, height: box.h });
     }
   }
+}
+
+/** Heads of notes too many. */
+function spareHeads(note: StaveNote, own: number): Box[] {
+  return note.noteHeads.flatMap((head, i) => {
+    const { x, y, w, h } = head.getBoundingBox();
+    return i === own ? [] : [{ x, y, width: w, height: h }];
+  });
 }
 
 /** Grace notes with their stems, flags and accidentals. */

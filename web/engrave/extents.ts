@@ -2,6 +2,7 @@
  * How far signs reach above and below the staff lines, from plain data: so that the distance of the two staves is
  * settled before anything is drawn. Units: a staff space is 10, y grows downwards from the staff's top line.
  */
+import { staffPlace } from '../../src/score/pitch.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import { LOWEST_LINE, type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 
@@ -31,9 +32,12 @@ function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: number; b
   if (sign.kind === 'rest') return { top: y - 16, bottom: y + 16 };
   const stem = sign.value.base < 2 ? 8 : STEM;
   const tie = sign.tied || sign.continued ? 12 : 7;
+  const others = (sign.beside ?? []).map(({ pitch }) => placeY(staff, staffPlace(pitch)));
+  const highest = Math.min(y, ...others);
+  const lowest = Math.max(y, ...others);
   return stemUp(voice)
-    ? { top: Math.min(y - stem, y - tie), bottom: y + 6 }
-    : { top: y - 6, bottom: Math.max(y + stem, y + tie) };
+    ? { top: Math.min(highest - stem, highest - tie), bottom: lowest + 6 }
+    : { top: highest - 6, bottom: Math.max(lowest + stem, lowest + tie) };
 }
 
 /** From one line of syllables to the next, and from the notes to the first one's baseline. */

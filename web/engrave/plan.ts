@@ -8,10 +8,12 @@ import {
   type ByVoice,
   byVoice,
   type Score,
+  type SpareNote,
   VOICES,
   type VoiceEvent,
   type VoiceName,
 } from '../../src/score/score.ts';
+import { signatureAlteration } from '../../src/score/signature.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { accidentalsInBar, type NoteInBar, type Reminders } from './accidentals.ts';
 import { type PlannedBar, type PlannedTuplet, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
@@ -106,6 +108,7 @@ function writeVoice(
       }
     }
     finishEvent(signs.slice(first), event, voice, tones, continuing);
+    if (event.kind === 'note' && event.beside) addBeside(signs.slice(first), event.beside, bar);
   }
   return { signs, tuplets };
 }
@@ -141,6 +144,15 @@ function finishEvent(
   if (event.grace) first.grace = event.grace;
   if (event.lyrics) first.lyrics = event.lyrics;
   continuing[voice] = event.tied === true;
+}
+
+/** Notes too many that begin with a note stand at its stem; one that begins later is only told of. */
+function addBeside(signs: readonly MutableSign[], beside: readonly SpareNote[], bar: Bar): void {
+  const here = beside.flatMap(({ into, pitch }) => {
+    const accidental = pitch.alteration !== signatureAlteration(bar.key.fifths, pitch.step);
+    return into === 0 ? [{ pitch, accidental }] : [];
+  });
+  if (signs[0] && here.length > 0) signs[0].beside = here;
 }
 
 /** Gaps that follow one another are one stretch still to be written. */

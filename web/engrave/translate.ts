@@ -14,7 +14,7 @@ import {
   Tuplet,
   Voice,
 } from 'vexflow/core';
-import { STEPS } from '../../src/score/pitch.ts';
+import { STEPS, staffPlace } from '../../src/score/pitch.ts';
 import { type ByVoice, byVoice, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import { accidentalSign, keyString } from './accidentals.ts';
@@ -121,8 +121,12 @@ function makeNote(sign: Sign, voice: VoiceName): StaveNote | GhostNote {
   const { base, dots } = sign.value;
   if (sign.kind === 'gap') return new GhostNote('q');
   const pitch = sign.pitch ?? placePitch(sign.place);
+  const { beside = [] } = sign;
+  const heads = [{ pitch, accidental: false }, ...beside].sort(
+    (a, b) => staffPlace(a.pitch) - staffPlace(b.pitch),
+  );
   const note = new StaveNote({
-    keys: [keyString(pitch)],
+    keys: heads.map((head) => keyString(head.pitch)),
     duration: durationName(sign.value) + (sign.kind === 'rest' ? 'r' : ''),
     dots,
     clef: STAFF_OF[voice],
@@ -134,14 +138,23 @@ function makeNote(sign: Sign, voice: VoiceName): StaveNote | GhostNote {
     if (base === 1) note.setKeyLine(0, note.getKeyLine(0) + 1);
     if (sign.shared) note.renderOptions.draw = false;
   }
-  for (let i = 0; i < dots; i++) Dot.buildAndAttach([note], { index: 0 });
+  const own = headIndex(sign);
+  for (let i = 0; i < dots; i++) Dot.buildAndAttach([note], { all: true });
   if (sign.accidental && sign.pitch) {
     const accidental = new Accidental(accidentalSign(sign.pitch.alteration));
     if (sign.accidental === 'courtesy') accidental.setAsCautionary();
-    note.addModifier(accidental, 0);
+    note.addModifier(accidental, own);
+  }
+  for (const [i, head] of heads.entries()) {
+    if (head.accidental) note.addModifier(new Accidental(accidentalSign(head.pitch.alteration)), i);
   }
   if (sign.grace) note.addModifier(graceNotes(sign, voice), 0);
   return note;
+}
+
+/** Which of a stem's heads, counted from the lowest, is the sign's own note; the others are notes too many. */
+export function headIndex({ place, beside = [] }: Sign): number {
+  return beside.filter(({ pitch }) => staffPlace(pitch) < place).length;
 }
 
 function graceNotes(sign: Sign, voice: VoiceName): GraceNoteGroup {
