@@ -1,6 +1,9 @@
 /** How the page is built: from web/ into dist/, with a service worker that keeps it working without a network. */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { compressed } from './build/compressed.ts';
+import { smallFonts } from './build/fonts.ts';
+import { preloadedFonts } from './build/preloads.ts';
 
 // For development only: without it the page is whole, and needs the service to be there.
 const pwa = await import('vite-plugin-pwa').catch(() => undefined);
@@ -8,6 +11,7 @@ const pwa = await import('vite-plugin-pwa').catch(() => undefined);
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   base: './',
+  resolve: { alias: await smallFonts() },
   build: {
     outDir: '../dist',
     emptyOutDir: true,
@@ -26,6 +30,7 @@ export default defineConfig({
   },
   worker: { format: 'es' },
   plugins: [
+    preloadedFonts(),
     pwa?.VitePWA({
       injectRegister: false,
       registerType: 'prompt',
@@ -47,5 +52,6 @@ export default defineConfig({
         navigateFallbackDenylist: [/^\/api\//, /^\/desk\//],
       },
     }),
+    compressed(),
   ],
 });

@@ -5,6 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
+import { smallFonts } from './build/fonts.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -31,6 +32,7 @@ export default defineConfig({
   root: here('.'),
   base: './',
   publicDir: false,
+  resolve: { alias: await smallFonts() },
   build: {
     outDir: '../dist',
     // The served page may lie there already.

@@ -1,7 +1,8 @@
 /** The built page. */
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import express, { Router } from 'express';
+import { Router } from 'express';
+import sendStatic from 'express-static-gzip';
 import { Refused } from '../../src/refusal/refusal.ts';
 
 /** Serves the folder the page was built into; where it is missing, says how to build it. */
@@ -9,11 +10,16 @@ export function pageRoutes(folder: string | undefined): Router {
   const router = Router();
   if (folder === undefined) return router;
   router.use(
-    express.static(folder, {
-      setHeaders: (response, path) => {
-        // Built files carry a hash of their content in their names; pages and the service worker do not.
-        const lasting = /[/\\]assets[/\\]/.test(path);
-        response.setHeader('Cache-Control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');
+    // Sends the file that the build compressed, in a way that the browser takes, with `Vary` and a tag of its own.
+    sendStatic(folder, {
+      enableBrotli: true,
+      orderPreference: ['br', 'gz'],
+      serveStatic: {
+        setHeaders: (response, path) => {
+          // Built files carry a hash of their content in their names; pages and the service worker do not.
+          const lasting = /[/\\]assets[/\\]/.test(path);
+          response.setHeader('Cache-Control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');
+        },
       },
     }),
   );

@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readNotation } from '../../src/notation/index.ts';
 import { VOICES } from '../../src/score/score.ts';
+import { MUSIC_SIGNS } from '../../web/build/signs.ts';
 import { planBars } from '../../web/engrave/plan.ts';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import type {} from './engrave-harness/main.ts';
@@ -55,6 +56,9 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
             (mark) => mark.dataset.finding,
           ),
           overflow: document.documentElement.scrollWidth > window.innerWidth,
+          signs: [...document.querySelectorAll('.pw-notes text:not(.pw-word, .pw-tag-label), .pw-sign')]
+            .map((text) => text.textContent)
+            .join(''),
         };
       },
       [text, options] as const,
@@ -72,6 +76,10 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
       );
       expect(drawn.heads).toBe(signs.filter((sign) => sign.kind !== 'gap' && !sign.shared).length);
       expect(new Set(drawn.tagged)).toEqual(new Set(drawn.findings));
+      // The build leaves every other sign out of the music font.
+      const used = [...new Set(drawn.signs)].filter((sign) => sign >= '\ue000' && sign <= '\uf8ff');
+      expect(used.length).toBeGreaterThan(2);
+      expect(used.filter((sign) => !MUSIC_SIGNS.includes(sign))).toEqual([]);
     });
   });
 
