@@ -7,7 +7,7 @@ import { readMusicXml, writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { jsonLineSchema, jsonReviewSchema } from '../../src/report/schema.ts';
 import { lostOrForeign } from '../support/marked.ts';
-import { partwise } from './run.ts';
+import { partwise, partwiseProcess } from './run.ts';
 
 const CLEAN = 'fixtures/exercises/morning-walk.txt';
 const FAULTY = 'fixtures/exercises/fault-consecutives.txt';
@@ -145,6 +145,17 @@ describe('bad usage', () => {
   it('shows help and the version with 0', async () => {
     expect(await partwise(['--help'])).toMatchObject({ status: 0, err: '' });
     expect(await partwise(['--version'])).toMatchObject({ status: 0, out: '0.1.0\n' });
+  });
+});
+
+describe('as a process', () => {
+  it('reads standard input, prints to each stream what belongs there, and exits with the status', async () => {
+    const fine = await partwiseProcess(['review', '--json', '-'], readFileSync(CLEAN));
+    expect(jsonReviewSchema.parse(JSON.parse(fine.out))).toMatchObject({ title: 'Morning walk' });
+    expect(fine).toMatchObject({ status: 0, err: '' });
+    const bad = await partwiseProcess(['review', FAULTY, 'no-such-file']);
+    expect(bad).toMatchObject({ status: 2, out: expect.stringMatching(/^Two abreast/) });
+    expect(bad.err).toMatch(/no-such-file: could not be read\.\n {2}There is no such file/);
   });
 });
 

@@ -1,6 +1,9 @@
 /** Runs the command line as a person does, and tells what it printed and how it ended. */
 import { spawn } from 'node:child_process';
+import { Readable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
+import { vi } from 'vitest';
+import { runPartwise } from '../../src/cli/program.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -48,8 +51,39 @@ export function startPartwise(args: readonly string[]): Running {
   };
 }
 
-/** `partwise ARGS` in the repository's folder, with `input` on standard input. */
-export function partwise(args: readonly string[], input: string | Uint8Array = ''): Promise<Ran> {
+/**
+ * `partwise ARGS` in the repository's folder, with `input` on standard input: the same commands in this process, since
+ * a process each costs a second of loading. What only a process shows is tested with `partwiseProcess`.
+ */
+export async function partwise(args: readonly string[], input: string | Uint8Array = ''): Promise<Ran> {
+  const out = listening(process.stdout);
+  const err = listening(process.stderr);
+  const stdin = Object.getOwnPropertyDescriptor(process, 'stdin')!;
+  Object.defineProperty(process, 'stdin', { value: Readable.from([Buffer.from(input)]), configurable: true });
+  try {
+    const status = await runPartwise(args);
+    return { status, out: out.heard(), err: err.heard() };
+  } finally {
+    Object.defineProperty(process, 'stdin', stdin);
+    out.stop();
+    err.stop();
+  }
+}
+
+/** Keeps what is written to a stream of this process instead of writing it. */
+function listening(stream: NodeJS.WriteStream): { heard(): string; stop(): void } {
+  const chunks: Buffer[] = [];
+  const spy = vi.spyOn(stream, 'write').mockImplementation((chunk, ...more) => {
+    chunks.push(Buffer.from(chunk));
+    const done = more.at(-1);
+    if (typeof done === 'function') (done as () => void)();
+    return true;
+  });
+  return { heard: () => Buffer.concat(chunks).toString('utf8'), stop: () => spy.mockRestore() };
+}
+
+/** `partwise ARGS` as a process of its own, in the repository's folder, with `input` on standard input. */
+export function partwiseProcess(args: readonly string[], input: string | Uint8Array = ''): Promise<Ran> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], { cwd: ROOT });
     let out = '';
