@@ -1,4 +1,4 @@
-/** A review as a person reads it in a terminal: findings by bar, chords and cadences, a summary. 80 columns. */
+/** A review as a person reads it in a terminal: what costs most first, then chords and cadences. 80 columns. */
 import Table from 'cli-table3';
 import pc from 'picocolors';
 import { capitalised, counted } from '../english/words.ts';
@@ -6,14 +6,15 @@ import { homeKey } from '../harmony/questions/home-key.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar } from '../report/chords.ts';
-import { printVoices, withSigns } from '../report/sentences.ts';
+import { placesInWords } from '../report/mark-words.ts';
+import { withSigns } from '../report/sentences.ts';
 import { leftOut, summarise } from '../report/summary.ts';
 import { wrap } from '../report/wrap.ts';
 import { hintsFor } from '../review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
-import type { Finding, Review } from '../review/review.ts';
+import type { Review } from '../review/review.ts';
 import type { Severity } from '../rules/rule.ts';
-import { barAt, placeAt, printPlace } from '../score/place.ts';
+import { barAt } from '../score/place.ts';
 import { plain } from './plain.ts';
 
 const WIDTH = 80;
@@ -79,25 +80,27 @@ function markList(review: Review): string[] {
   ];
 }
 
-/** `1  Fault: parallel octaves`, each place beneath it with its hint, and what follows from it. */
-function printMark(review: Review, { number, severity, slips }: Mark): string[] {
+/** `1  Fault: parallel octaves`, each place beneath it, and what follows from it. */
+function printMark(review: Review, mark: Mark): string[] {
+  const { number, severity, slips } = mark;
   const { rule } = slips[0].finding;
-  const times = slips.length === 1 ? '' : `, ${slips.length} times`;
   return [
-    `${String(number).padStart(2)}  ${PAINT[severity](`${capitalised(severity)}: ${rule.name.toLowerCase()}`)}${times}`,
-    ...slips.flatMap((slip) => [
-      ...wrap(told(review, slip.finding), WIDTH, '    '),
-      ...slip.follows.flatMap((finding) =>
-        wrap(
-          `Follows from it: ${rule === finding.rule ? 'again, ' : `${finding.rule.name.toLowerCase()}, `}${told(review, finding)}`,
-          WIDTH,
-          '      ',
-        ),
-      ),
-    ]),
+    heading(number, PAINT[severity](`${capitalised(severity)}: ${rule.name.toLowerCase()}`), slips.length),
+    ...printPlaces(review, mark),
     ...wrap(`Why: ${rule.why}`, WIDTH, '    '),
     ...wrap(`Hint: ${hintsFor(review.analysis, slips[0].finding)[1]}`, WIDTH, '    '),
   ];
+}
+
+function heading(number: number, name: string, times: number): string {
+  return `${String(number).padStart(2)}  ${name}${times === 1 ? '' : `, ${times} times`}`;
+}
+
+function printPlaces({ score }: Review, mark: Mark): string[] {
+  return placesInWords(score, mark).flatMap(({ sentence, follows }) => [
+    ...wrap(capitalised(sentence), WIDTH, '    '),
+    ...wrap(follows, WIDTH, '      '),
+  ]);
 }
 
 /** Which voices were read, where that was a guess or something was left out: everything else hangs on it. */
@@ -114,20 +117,12 @@ function voicesRead({ score }: Review): string[] {
   ];
 }
 
-function printRemarks(review: Review, { number, slips }: Mark): string[] {
-  const [{ finding }] = slips;
+function printRemarks(review: Review, mark: Mark): string[] {
+  const { number, slips } = mark;
   return [
-    `${String(number).padStart(2)}  ${PAINT.remark(finding.rule.name)}`,
-    ...slips.flatMap((slip) =>
-      [slip.finding, ...slip.follows].flatMap((each) => wrap(told(review, each), WIDTH, '    ')),
-    ),
+    heading(number, PAINT.remark(slips[0].finding.rule.name), slips.length),
+    ...printPlaces(review, mark),
   ];
-}
-
-/** `bar 3, beat 2, tenor and bass: …` */
-function told(review: Review, { from, voices, message }: Finding): string {
-  const who = voices.length === 0 ? '' : `, ${printVoices(voices)}`;
-  return `${printPlace(placeAt(review.score, from))}${who}: ${message}`;
 }
 
 function readerRemarks(review: Review): string[] {

@@ -3,12 +3,11 @@
  * scripts, and two pictures of two halves of a stack make the picture of the whole.
  */
 import { capitalised, counted, listed } from '../english/words.ts';
-import { urgency } from '../report/to-work-on.ts';
 import type { Family, Severity } from '../rules/rule.ts';
 import type { BoardBar, GoodBar } from './board.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
-import { ruleHint, weighed } from './feedback.ts';
+import { ruleHint } from './feedback.ts';
 import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 
 interface RuleTally {
@@ -17,7 +16,7 @@ interface RuleTally {
   readonly scripts: number;
   readonly places: number;
   readonly bySeverity: Readonly<Record<Severity, number>>;
-  /** The scripts' urgencies (see `feedback.ts`) added up: scripts affected times weight. */
+  /** The scripts' urgencies added up: scripts affected times weight. */
   readonly urgency: number;
   /** How to mend it: the rule's own second hint. */
   readonly hint: string;
@@ -67,7 +66,7 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
       scripts: 1,
       places: list.length,
       bySeverity,
-      urgency: urgency(first.family, list.map(weighed)),
+      urgency: urgency(first.family, list),
       hint: ruleHint(first),
       board: facts.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
     };
@@ -79,6 +78,32 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
     good: facts.goodBars,
     style: styleTally(facts.counts.style ?? {}),
   });
+}
+
+const WEIGHT: Readonly<Record<Severity, number>> = { fault: 3, query: 1, remark: 0 };
+/** What the teacher has agreed to comes before what nobody has looked at. */
+const AGREED = 1.25;
+
+/**
+ * How far one lesson gets with faults of a family: what can be checked voice by voice with one question is soon
+ * mended, a sense for chords and phrases takes longer. A teacher's rule of thumb; common practice, no source.
+ */
+const TEACHABLE: Readonly<Record<Family, number>> = {
+  consecutives: 1.2,
+  'cadences and phrases': 1.1,
+  chords: 1.1,
+  'spacing and range': 1,
+  melody: 1,
+  dissonance: 0.9,
+  'rhythm and notation': 0.7,
+};
+
+/** How urgently a class wants a rule taught: its findings' weight, each further place counting less, times how teachable. */
+function urgency(family: Family, findings: readonly JudgedFinding[]): number {
+  const weights = findings
+    .map(({ severity, standing }) => WEIGHT[severity] * (standing === 'agreed' ? AGREED : 1))
+    .sort((a, b) => b - a);
+  return TEACHABLE[family] * weights.reduce((total, weight, i) => total + weight / Math.sqrt(i + 1), 0);
 }
 
 /** The tally of two groups of scripts together. */

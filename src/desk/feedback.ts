@@ -1,8 +1,9 @@
 /** What goes on a pupil's sheet: two strengths and three things to work on, as the teacher's decisions leave them. */
-import { capitalised, counted, listed } from '../english/words.ts';
-import { chooseWork, type Weighed } from '../report/to-work-on.ts';
+import { capitalised } from '../english/words.ts';
+import { type Mark, marksAmong, toMend, type Weighed } from '../review/marks.ts';
 import { RULES } from '../rules/list.ts';
 import type { Family } from '../rules/rule.ts';
+import { printBars } from '../score/place.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import type { ScriptFacts } from './facts.ts';
 
@@ -32,14 +33,33 @@ export interface Feedback {
 /** How many strengths a sheet has room for, and a pupil for. */
 const MOST_STRENGTHS = 2;
 
-/** What the weighing of {@link chooseWork} asks of a judged finding. */
-export function weighed({ rule, family, severity, standing }: JudgedFinding): Weighed {
-  return { rule, family, severity, agreed: standing === 'agreed' };
+/** A teacher's lists know every rule; one that a newer review has found weighs as most do. */
+const USUAL_WEIGHT = 5;
+
+/**
+ * A script's findings as the page lists them (see `src/review/marks.ts`), under the teacher's decisions: what is
+ * overruled is left out, and what followed from it stands for itself.
+ */
+export function marksUnder(findings: readonly JudgedFinding[]): Mark<JudgedFinding>[] {
+  const ids = new Map(findings.map(({ number, id }) => [number, id]));
+  return marksAmong(standingFindings(findings), (finding): Weighed => {
+    const { id, rule, family, severity, because, from, standing } = finding;
+    return {
+      id,
+      rule,
+      family,
+      weight: RULES.find((each) => each.id === rule)?.weight ?? USUAL_WEIGHT,
+      severity,
+      because: because === undefined ? undefined : ids.get(because),
+      from,
+      agreed: standing === 'agreed',
+    };
+  });
 }
 
 /**
- * Chooses what a pupil is told. What the teacher overruled is not mentioned; what the teacher agreed to or made
- * heavier comes as the teacher has it. Two of the three things come from different families where there are two.
+ * Chooses what a pupil is told: what the page and the command line say is first to mend. What the teacher overruled is
+ * not mentioned; what the teacher agreed to or made heavier comes as the teacher has it.
  */
 export function feedbackFor(
   facts: Pick<ScriptFacts, 'strengths'>,
@@ -47,11 +67,12 @@ export function feedbackFor(
 ): Feedback {
   return {
     strengths: facts.strengths.slice(0, MOST_STRENGTHS),
-    toWorkOn: chooseWork(standingFindings(findings), weighed).map(told),
+    toWorkOn: toMend(marksUnder(findings)).map(told),
   };
 }
 
-function told(findings: readonly JudgedFinding[]): ToWorkOn {
+function told({ slips }: Mark<JudgedFinding>): ToWorkOn {
+  const findings = slips.map(({ finding }) => finding);
   const first = findings[0]!;
   const bars = [...new Set(findings.map(({ bar }) => bar))];
   return {
@@ -67,24 +88,12 @@ function told(findings: readonly JudgedFinding[]): ToWorkOn {
   };
 }
 
-/** The number that an upbeat's bar is printed with, which means nothing to a singer. */
-export const UPBEAT = '0';
-
 /** The most bars that a sentence lists. */
 const MOST_BARS = 6;
 
-/** `in bar 3`, `in bars 3 and 7`, `three times in bar 3`, `in bars 1, 2, 3, 5, 6, 8 and 4 others`. */
+/** `in bar 3`, `in bars 3 and 7`, `3 times in bar 3`, `in bars 1, 2, 3, 5, 6, 8 and 4 others`. */
 function placesOf(times: number, bars: readonly string[]): string {
-  if (bars.length === 1) {
-    const where = bars[0] === UPBEAT ? 'in the upbeat' : `in bar ${bars[0]}`;
-    return times === 1 ? where : `${times} times ${where}`;
-  }
-  const numbered = bars.filter((bar) => bar !== UPBEAT);
-  const shown = numbered.slice(0, MOST_BARS);
-  const rest = numbered.length - shown.length;
-  const list = listed(rest === 0 ? shown : [...shown, counted(rest, 'other')]);
-  const upbeat = numbered.length < bars.length ? 'the upbeat and ' : '';
-  const where = `in ${upbeat}${numbered.length === 1 ? 'bar' : 'bars'} ${list}`;
+  const where = `in ${printBars(bars, MOST_BARS)}`;
   return times > bars.length ? `${times} times ${where}` : where;
 }
 

@@ -60,7 +60,7 @@ export {
   markBookRow,
 } from './export.ts';
 export { factsOf, factsSchema, type ScriptFacts } from './facts.ts';
-export { type Feedback, feedbackFor, type ToWorkOn, UPBEAT } from './feedback.ts';
+export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
 export type { ScriptFinding } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';

@@ -4,7 +4,7 @@ import { isUnwritten, slipsAmong } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
 import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
-import { barAt } from '../score/place.ts';
+import { barAt, printBars } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
 import type { JsonReview } from './schema.ts';
@@ -43,8 +43,7 @@ function unwrittenTicks(review: Review): number {
 function inferredEnds({ analysis, score }: Review): string {
   const ends = analysis.phrases.filter(({ end }) => end === 'inferred');
   if (ends.length === 0) return '';
-  const bars = [...new Set(ends.map(({ goal }) => barAt(score, goal).number))];
-  const where = bars.length === 1 ? `bar ${bars[0]}` : `bars ${listed(bars)}`;
+  const where = printBars(ends.map(({ goal }) => barAt(score, goal).number));
   return ` Where no pause is marked, phrases were taken to end in ${where}.`;
 }
 

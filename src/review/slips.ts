@@ -63,19 +63,74 @@ function canHang({ severity, rule }: Finding): boolean {
   return severity !== 'remark' || WRITTEN_WRONG.includes(rule.id);
 }
 
-/** Consecutives of several pairs at one moment are one movement of the voices; all else stands for itself at first. */
+/** Closes that an unraised seventh in them spoils. */
+const CLOSES: readonly string[] = ['weak-cadence', 'no-cadence'];
+
+/**
+ * What is one matter whatever notes it names. Consecutives of several pairs at one moment are one movement of the
+ * voices; a close without its leading note fails for want of it; a voice that lies too far off for a while is too
+ * high or too low in it. All else stands for itself at first.
+ */
 function unitsOf(findings: readonly Finding[]): Finding[][] {
+  const stretches = stretchesByTone(findings);
+  const spoilt = new Map(
+    findings
+      .filter(({ rule }) => rule.id === 'unraised-leading-note')
+      .flatMap((finding) => [
+        [`from ${finding.from}`, finding] as const,
+        [`until ${finding.until}`, finding] as const,
+      ]),
+  );
   const units = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const key =
-      finding.rule.family === 'consecutives'
-        ? `${finding.from} ${finding.until}`
-        : `${finding.id} ${units.size}`;
+    const { rule, from, until } = finding;
+    const lack = CLOSES.includes(rule.id)
+      ? (spoilt.get(`until ${until}`) ?? spoilt.get(`from ${from}`))
+      : undefined;
+    const key = isConsecutive(finding)
+      ? `${from} ${until}`
+      : (lack ?? stretchAround(finding, stretches) ?? finding).id;
     const unit = units.get(key);
     if (unit === undefined) units.set(key, [finding]);
     else unit.push(finding);
   }
   return [...units.values()];
+}
+
+function isConsecutive({ rule }: Finding): boolean {
+  return rule.family === 'consecutives' || rule.id === 'accented-passing-consecutives';
+}
+
+/** The findings that a voice lies badly for more notes than one, by each of those notes. */
+function stretchesByTone(findings: readonly Finding[]): Map<string, Finding[]> {
+  const byTone = new Map<string, Finding[]>();
+  for (const finding of findings)
+    for (const tone of stretchedTones(finding)) {
+      const known = byTone.get(tone.id);
+      if (known === undefined) byTone.set(tone.id, [finding]);
+      else known.push(finding);
+    }
+  return byTone;
+}
+
+/** The notes of the voices that have several in a finding about where voices lie: no one of them mends it. */
+function stretchedTones({ rule, tones }: Finding): readonly Tone[] {
+  if (rule.family !== 'spacing and range') return [];
+  return tones.filter(({ voice, id }) => tones.some((other) => other.voice === voice && other.id !== id));
+}
+
+/** The longest stretch that holds all notes that one voice has in a finding about where voices lie. */
+function stretchAround(finding: Finding, stretches: ReadonlyMap<string, Finding[]>): Finding | undefined {
+  if (finding.rule.family !== 'spacing and range') return undefined;
+  return finding.voices
+    .flatMap((voice) => {
+      const tones = finding.tones.filter((tone) => tone.voice === voice);
+      const ids = new Set(tones.map(({ id }) => id));
+      return (stretches.get(tones[0]?.id ?? '') ?? []).filter(
+        (stretch) => tones.length > 0 && [...ids].every((id) => stretch.tones.some((tone) => tone.id === id)),
+      );
+    })
+    .reduce<Finding | undefined>((a, b) => (a && a.tones.length >= b.tones.length ? a : b), undefined);
 }
 
 /** A note and the findings that hang on it. */
@@ -84,16 +139,24 @@ interface Hook {
   readonly units: Finding[][];
 }
 
-/** The notes that findings are about. A note read under another name is one with the note as written. */
+/**
+ * The notes that findings are about, each of which could mend them. A note read under another name is one with the
+ * note as written.
+ */
 function hooksOf(units: readonly Finding[][]): Hook[] {
   const hooks = new Map<string, Hook>();
   for (const unit of units)
-    for (const [id, tone] of new Map(unit.flatMap(({ tones }) => tones).map((tone) => [tone.id, tone]))) {
+    for (const [id, tone] of new Map(unit.flatMap(hookTones).map((tone) => [tone.id, tone]))) {
       const hook = hooks.get(id);
       if (hook === undefined) hooks.set(id, { tone, units: [unit] });
       else hook.units.push(unit);
     }
   return [...hooks.values()];
+}
+
+function hookTones(finding: Finding): readonly Tone[] {
+  const stretched = new Set(stretchedTones(finding));
+  return finding.tones.filter((tone) => !stretched.has(tone));
 }
 
 /** The lowest voice's first, since the melody is mostly given; then the first in time. */
@@ -113,15 +176,16 @@ function urgencyIn(findings: readonly Finding[]): (finding: Finding) => number {
 
 function leaderOf(slip: readonly Finding[], urgency: (finding: Finding) => number): Finding {
   const order = (a: Finding, b: Finding) =>
-    rankWritten(a) - rankWritten(b) ||
+    rankWritten(a.rule.id) - rankWritten(b.rule.id) ||
     severityRank(a.severity) - severityRank(b.severity) ||
     urgency(b) - urgency(a) ||
     a.from - b.from;
   return [...slip].sort(order)[0]!;
 }
 
-function rankWritten({ rule }: Finding): number {
-  const rank = WRITTEN_WRONG.indexOf(rule.id);
+/** 0 for what comes before all else; as many as there are such rules for what doesn't. Takes a rule's id. */
+export function rankWritten(rule: string): number {
+  const rank = WRITTEN_WRONG.indexOf(rule);
   return rank < 0 ? WRITTEN_WRONG.length : rank;
 }
 

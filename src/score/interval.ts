@@ -95,6 +95,10 @@ function ordinal(n: number): string {
     13: 'thirteenth',
     14: 'fourteenth',
     15: 'fifteenth',
+    16: 'sixteenth',
+    17: 'seventeenth',
+    18: 'eighteenth',
+    19: 'nineteenth',
   };
   return words[n] ?? `${n}th`;
 }

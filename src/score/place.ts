@@ -1,5 +1,5 @@
 /** Where in the score a moment falls: bar, beat, and how strong the metre makes it. */
-import { mixedNumber } from '../english/words.ts';
+import { counted, listed, mixedNumber } from '../english/words.ts';
 import type { Bar, Score } from './score.ts';
 import { lastBegun } from './search.ts';
 import { beatLength, gcd, type Ticks } from './time.ts';
@@ -46,7 +46,28 @@ export function printBeat(place: Place): string {
 
 /** `bar 3, beat 2½`; `the upbeat, beat 4`. */
 export function printPlace(place: Place): string {
-  return `${place.bar.number === '0' ? 'the upbeat' : `bar ${place.bar.number}`}, beat ${printBeat(place)}`;
+  return `${place.bar.number === UPBEAT ? 'the upbeat' : `bar ${place.bar.number}`}, beat ${printBeat(place)}`;
+}
+
+/** The number that an upbeat's bar is printed with, which means nothing to a singer. */
+export const UPBEAT = '0';
+
+/**
+ * `bar 3`, `bars 3 and 7`, `the upbeat and bar 3`, `bars 1, 2 and 4 others`; each bar once, by its printed number.
+ *
+ * @param most how many are named before the rest is only counted
+ */
+export function printBars(numbers: readonly string[], most = Number.POSITIVE_INFINITY): string {
+  const different = [...new Set(numbers)];
+  const bars = different.filter((number) => number !== UPBEAT);
+  const named = bars
+    .slice(0, most)
+    .map((bar, i) => (i > 0 ? bar : `${bars.length === 1 ? 'bar' : 'bars'} ${bar}`));
+  const rest = bars.length - named.length;
+  const list = listed(rest === 0 ? named : [...named, counted(rest, 'other')]);
+  return [...(bars.length < different.length ? ['the upbeat'] : []), ...(list === '' ? [] : [list])].join(
+    ' and ',
+  );
 }
 
 /**

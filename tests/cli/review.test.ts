@@ -106,7 +106,7 @@ describe('partwise review for people', () => {
     const { out, status } = await partwise(['review', FAULTY, CLEAN]);
     expect(out).toMatch(/^Two abreast/);
     expect(out).toMatch(/^ 1 {2}Fault: parallel fifths$/m);
-    expect(out).toMatch(/bar 1, beat 2, tenor and bass:/);
+    expect(out).toMatch(/Bar 1, beat 2: Tenor and bass move in parallel fifths/);
     expect(out).not.toMatch(/parallel-fifths/);
     expect(out).toMatch(/perfect cadence in C major/);
     expect(out).toMatch(/\d faults?/);

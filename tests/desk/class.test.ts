@@ -115,11 +115,17 @@ describe('what a class has in common', () => {
   });
 });
 
+/** Parallel fifths in the first bar, parallel octaves in the second: two slips with no note in common. */
+const APART = `key: C major
+metre: 4/4
+S: C5 B4 C5*2 | C5 B4 C5*2 | D5 B4 C5*2! |
+A: G4 G4 E4*2 | G4 G4 A4*2 | A4 G4 E4*2! |
+T: E4 D4 E4*2 | E4 D4 C4*2 | A3 D4 C4*2! |
+B: C3 G3 A3*2 | C3 G3 A3*2 | F3 G3 C3*2! |`;
+
 describe('a pupil’s sheet', () => {
   test('two strengths, and three things at most, faults first', () => {
-    const script = scriptFrom(
-      'key: C major\nmetre: 4/4\nS: C5 B4 C5*2 | D5 B4 C5*2! |\nA: G4 G4 A4*2 | A4 G4 E4*2 |\nT: E4 D4 E4*2 | D4 D4 C4*2 |\nB: C3 G3 A3*2 | F3 G3 C3*2! |',
-    );
+    const script = scriptFrom(APART);
     const { strengths, toWorkOn } = feedbackFor({ strengths: ['One.', 'Two.', 'Three.'] }, script.findings);
     expect(strengths).toEqual(['One.', 'Two.']);
     expect(
@@ -128,8 +134,20 @@ describe('a pupil’s sheet', () => {
         .slice(0, 2)
         .sort(),
     ).toEqual(['parallel-fifths', 'parallel-octaves']);
-    expect(toWorkOn[0]!.sentence).toMatch(/^Parallel (fifths|octaves), in bar 1\.$/);
+    expect(toWorkOn[0]!.sentence).toMatch(/^Parallel (fifths, in bar 1|octaves, in bar 2)\.$/);
     expect(toWorkOn.length).toBeLessThanOrEqual(3);
+  });
+
+  test('what follows from a slip is no lesson of its own, until the slip is overruled', () => {
+    const { facts } = exercise('fault-consecutives');
+    const [slip, beneath] = facts.findings;
+    expect(beneath?.because).toBe(slip?.number);
+    const sheet = (...made: Parameters<typeof decided>) =>
+      feedbackFor(facts, applyDecisions('x', facts.findings, decided(...made)).findings).toWorkOn;
+    expect(sheet().map(({ rule, times }) => [rule, times])).toEqual([[slip!.rule, 1]]);
+    expect(sheet({ kind: 'overrule', script: 'x', finding: slip!.id }).map(({ rule }) => rule)).toEqual([
+      beneath!.rule,
+    ]);
   });
 
   test('many places of one kind come before one of another; bars are listed once', () => {
@@ -156,7 +174,7 @@ describe('a pupil’s sheet', () => {
   });
 
   test('the teacher’s word goes: overruled is silent, made lighter comes later', () => {
-    const { facts } = exercise('fault-consecutives');
+    const { facts } = scriptFrom(APART);
     const fifths = facts.findings.find(({ rule }) => rule === 'parallel-fifths')!;
     const octaves = facts.findings.find(({ rule }) => rule === 'parallel-octaves')!;
     const following = (...made: Parameters<typeof decided>) =>

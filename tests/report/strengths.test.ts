@@ -50,7 +50,7 @@ describe('what to work on', () => {
   it('puts faults before queries and says where first', () => {
     const [first] = toWorkOn(reviewed(FIFTHS));
     expect(first?.rule.family).toBe('consecutives');
-    expect(first?.sentence).toMatch(/first in bar 1, beat 1/);
+    expect(first?.sentence).toMatch(/^Parallel fifths; in bar 1, beat 1: /);
   });
   it('says at most so many', () => {
     expect(toWorkOn(reviewed(FIFTHS), 1)).toHaveLength(1);

@@ -1,14 +1,16 @@
 /** The marks, numbered as on the stave; one of them open. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { capitalised, listed } from '../../src/english/words.ts';
+import { capitalised } from '../../src/english/words.ts';
+import { placesInWords } from '../../src/report/mark-words.ts';
 import { count, printVoices, withSigns } from '../../src/report/sentences.ts';
 import { leftOut, summarise } from '../../src/report/summary.ts';
 import { hintsFor } from '../../src/review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
 import type { Finding, Review } from '../../src/review/review.ts';
 import type { Severity } from '../../src/rules/rule.ts';
-import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
+import { barAt, placeAt, printBars, printPlace } from '../../src/score/place.ts';
+import type { Score } from '../../src/score/score.ts';
 import { isShown } from '../engrave/index.ts';
 import type { Panel } from './context.ts';
 import { voicesForm } from './voices-form.ts';
@@ -53,7 +55,9 @@ function orderChoice({ state, actions }: Panel): TemplateResult {
 /** What costs most first, with what to begin with set apart; or slip by slip from bar to bar. */
 function markLists(panel: Panel, marks: readonly Mark[]): TemplateResult {
   if (panel.state.settings.byBar) {
-    const single = marks.flatMap((mark) => mark.slips.map((slip): Mark => ({ ...mark, slips: [slip] })));
+    const single = marks.flatMap((mark) =>
+      mark.slips.map((slip): Mark => ({ ...mark, severity: slip.finding.severity, slips: [slip] })),
+    );
     return markList(
       panel,
       single.sort((a, b) => a.slips[0].finding.from - b.slips[0].finding.from || a.number - b.number),
@@ -137,7 +141,7 @@ function markView(panel: Panel, mark: Mark): TemplateResult {
       >
       <span class="severity">${severity}</span>
     </button>
-    ${chosen && slips.length > 1 ? placeChoice(panel, slips, chosen) : nothing}
+    ${chosen && slips.length > 1 ? placeChoice(panel, mark, chosen) : nothing}
     ${chosen ? markBody(panel, chosen) : nothing}
   </li>`;
 }
@@ -146,12 +150,12 @@ function markView(panel: Panel, mark: Mark): TemplateResult {
 function placesOf({ state }: Panel, slips: readonly Slip[]): string {
   const score = state.reviewed?.review.score;
   if (score === undefined) return '';
-  const bars = [...new Set(slips.map(({ finding }) => barAt(score, finding.from).number))];
-  return `${slips.length} places: ${bars.length === 1 ? 'bar' : 'bars'} ${listed(bars)}`;
+  const bars = slips.map(({ finding }) => barAt(score, finding.from).number);
+  return `${slips.length} places: ${printBars(bars)}`;
 }
 
 /** The places of a repeated slip, to go from one to the next. */
-function placeChoice(panel: Panel, slips: readonly Slip[], chosen: Slip): TemplateResult {
+function placeChoice(panel: Panel, { slips, severity }: Mark, chosen: Slip): TemplateResult {
   const { actions, commands } = panel;
   return html`<ul class="places">
     ${slips.map(
@@ -166,7 +170,7 @@ function placeChoice(panel: Panel, slips: readonly Slip[], chosen: Slip): Templa
             if (event.detail > 0) commands.focusStave();
           }}
         >
-          ${placeOf(panel, slip.finding)}
+          ${placeOf(panel, slip.finding)}${slip.finding.severity === severity ? '' : ` (${slip.finding.severity})`}
         </button>
       </li>`,
     )}
@@ -257,7 +261,7 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
           </p>`
     }
     <ol class="marks">
-      ${marks.map((mark) => printedMark(panel, mark))}
+      ${marks.map((mark) => printedMark(panel, review.score, mark))}
     </ol>
     ${unwritten.length === 0 ? nothing : html`<p>${unwritten.map(({ message }) => message).join(' ')}</p>`}
   </section>`;
@@ -270,22 +274,19 @@ const LEGEND: Readonly<Record<Severity, string>> = {
   remark: 'remark: it informs',
 };
 
-function printedMark(panel: Panel, { number, severity, slips }: Mark): TemplateResult {
+function printedMark(panel: Panel, score: Score, mark: Mark): TemplateResult {
+  const { number, severity, slips } = mark;
   const { notes } = panel.state.exercise;
   return html`<li class="mark ${severity}">
     <span class="tag ${severity}">${number}</span>
     <div>
       <strong>${slips[0].finding.rule.name}</strong>, ${severity}
-      ${slips.map(({ finding, follows }) => {
-        const note = notes[finding.id];
+      ${placesInWords(score, mark).map(({ sentence, follows }, index) => {
+        const note = notes[slips[index]!.finding.id];
         return html`<p>
-            ${capitalised(placeOf(panel, finding))}. ${withSigns(finding.message)}
-            ${note === undefined ? nothing : html`Meant so: “${note}”`}
+            ${withSigns(capitalised(sentence))} ${note === undefined ? nothing : html`Meant so: “${note}”`}
           </p>
-          ${follows.map(
-            (each) =>
-              html`<p class="from-it">From it: ${each.rule.name.toLowerCase()}, ${placeOf(panel, each)}. ${withSigns(each.message)}</p>`,
-          )}`;
+          ${follows === '' ? nothing : html`<p class="from-it">${withSigns(follows)}</p>`}`;
       })}
     </div>
   </li>`;

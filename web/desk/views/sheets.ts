@@ -1,9 +1,9 @@
 /** The feedback sheets, one pupil to a sheet, made to be printed. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { UPBEAT } from '../../../src/desk/index.ts';
 import { addressOf, ROUTES } from '../../../src/desk/wire.ts';
 import type { SheetView, Stack } from '../../../src/desk/wire-shapes.ts';
 import { printVoices } from '../../../src/report/sentences.ts';
+import { UPBEAT } from '../../../src/score/place.ts';
 import { letterOf, markedScore } from '../marked-score.ts';
 import { type DeskState, type Place, SHOWN_AT_ONCE } from '../state.ts';
 import { pageLinks } from './pages.ts';
