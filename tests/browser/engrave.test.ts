@@ -9,6 +9,7 @@ import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import type {} from './engrave-harness/main.ts';
 import { SCORES } from './engrave-harness/scores.ts';
 import { type HarnessServer, openHarness, serveHarness } from './engrave-harness/serve.ts';
+import { boxOf } from './open-page.ts';
 
 /** Everything that can be shown at once. */
 const EVERYTHING = {
@@ -129,7 +130,7 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
     const page = at(1280);
     const { findings } = await draw(page, SCORES.faults!);
     await page.evaluate(() => window.harness.selected.splice(0));
-    const box = (await page.locator('.pw-finding .pw-tag').first().boundingBox())!;
+    const box = await boxOf(page.locator('.pw-finding .pw-tag').first());
     const state = () =>
       page.evaluate(() => ({
         selected: [...window.harness.selected],

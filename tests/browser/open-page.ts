@@ -1,5 +1,8 @@
 /** What the browser tests of the page do again and again. */
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import { launchChromium } from '../support/chromium.ts';
+import { type ServedPage, servePage } from '../support/page.ts';
 
 export interface PageOptions {
   readonly width?: number;
@@ -11,6 +14,58 @@ export interface PageOptions {
   readonly bare?: boolean;
   /** Runs in the page before its own scripts. */
   readonly before?: () => void;
+}
+
+/** The served page, and a browser to visit it with. */
+export interface Site {
+  readonly address: string;
+  readonly browser: Browser;
+  /** A fresh browser profile on the page; it goes after the test. */
+  visit(options?: PageOptions): Promise<Page>;
+}
+
+/** Serves the page to the tests of the `describe` that this is called in. */
+export function servedSite(): Site {
+  let browser: Browser;
+  let served: ServedPage;
+  const open: Page[] = [];
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([launchChromium(), servePage()]);
+  }, 120_000);
+  afterAll(async () => {
+    await browser?.close();
+    await served?.close();
+  });
+  afterEach(async () => {
+    for (const page of open.splice(0)) await page.context().close();
+  });
+  return {
+    get address() {
+      return served.address;
+    },
+    get browser() {
+      return browser;
+    },
+    visit: async (options) => {
+      const page = await openPage(browser, served.address, options);
+      open.push(page);
+      return page;
+    },
+  };
+}
+
+/** Where something stands on the screen, once it does: what is drawn anew has no place for a moment. */
+export async function boxOf(
+  what: Locator,
+): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
+  let box: Awaited<ReturnType<Locator['boundingBox']>> = null;
+  await expect
+    .poll(async () => {
+      box = await what.boundingBox();
+      return box !== null;
+    })
+    .toBe(true);
+  return box!;
 }
 
 /** A fresh browser profile on the page, drawn and reviewed. Whatever the page complains about fails the test. */

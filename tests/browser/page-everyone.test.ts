@@ -1,11 +1,10 @@
 /** For everyone: axe on every view, phone width, 400 % zoom, what is said aloud, without a network. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { pasteText, servedSite } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -25,18 +24,8 @@ interface Violation {
 }
 
 describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
-
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
 
   /** What axe finds wrong by WCAG 2.2 AA and its own best practices, in one line each. */
   async function axe(): Promise<string[]> {
@@ -90,7 +79,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   it.each(['light', 'dark'] as const)(
     'axe finds nothing wrong on any view (%s)',
     async (colourScheme) => {
-      page = await openPage(browser, served.address, { colourScheme });
+      page = await site.visit({ colourScheme });
       // Evaluated, not put in as a script: the page's policy forbids inline scripts, and rightly complains.
       await page.evaluate(AXE);
       const wrong: string[] = [];
@@ -104,7 +93,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   );
 
   it('axe finds nothing wrong with the question which voices were given', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.evaluate(AXE);
     await pasteText(page, GIVEN);
     await page.locator('.given-question').waitFor();
@@ -112,7 +101,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   }, 60_000);
 
   it('axe finds nothing wrong with the sheet on a phone', async () => {
-    page = await openPage(browser, served.address, { width: 360, height: 740, touch: true });
+    page = await site.visit({ width: 360, height: 740, touch: true });
     await page.evaluate(AXE);
     await page.locator('#tab-marks').tap();
     await page.locator('.mark-head').first().tap();
@@ -131,7 +120,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   ])(
     'nothing is cut off at $width px on any view',
     async (size) => {
-      page = await openPage(browser, served.address, size);
+      page = await site.visit(size);
       for (const view of VIEWS) {
         await show(view);
         const { scroll, client } = await page.evaluate(() => ({
@@ -145,7 +134,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   );
 
   it('at 360 px the voices and their lock are all in view, and no tool lies on another', async () => {
-    page = await openPage(browser, served.address, { width: 360, height: 740 });
+    page = await site.visit({ width: 360, height: 740 });
     const boxes = await page.locator('.tools .strip button').evaluateAll((buttons) =>
       buttons.map((button) => {
         const { left, right, top, bottom } = button.getBoundingClientRect();
@@ -162,7 +151,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('says where the caret is, what sounds there, and what was found after a change', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(
       page,
       'title: Said\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 C5 |\nA: G4 A4 G4 G4 |\nT: E4 F4 C4 E4 |\nB: C3 D3 E3 C3 |\n',
@@ -181,7 +170,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('moves nothing smoothly for those who asked for less motion', async () => {
-    page = await openPage(browser, served.address, { reducedMotion: true });
+    page = await site.visit({ reducedMotion: true });
     const moving = await page.evaluate(
       () =>
         [...document.querySelectorAll('*')].filter((e) => getComputedStyle(e).transitionDuration !== '0s')
@@ -191,7 +180,7 @@ describe.skipIf(NO_CHROMIUM)('the page is for everyone', () => {
   });
 
   it('works without a network once it has been loaded', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
     // What is kept comes in the background: wait until all of it is there.
     await expect

@@ -2,32 +2,21 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { dropFiles, pasteText, ready, servedSite } from './open-page.ts';
 
 const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
 const caret = (page: Page): Promise<string | null> => page.locator('#caret-words').textContent();
 const focused = (page: Page): Promise<string | undefined> => page.evaluate(() => document.activeElement?.id);
 
 describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
   it('says in a sentence what this is, with the ways in and a demonstration that says it is one', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     expect(await page.locator('.what-this-is').textContent()).toMatch(/shows on the stave what is\s+wrong/);
     expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
     await page.locator('button', { hasText: 'Try the demonstration' }).click();
@@ -41,7 +30,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
   });
 
   it('begins on a given tune: the soprano locked, the caret in the bass, the keyboard on the stave', async () => {
-    page = await openPage(browser, served.address, { width: 360, height: 780, touch: true });
+    page = await site.visit({ width: 360, height: 780, touch: true });
     await page.locator('summary', { hasText: 'Write on a given tune' }).tap();
     await page.locator('.tune-list button').first().tap();
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Harbour light');
@@ -52,7 +41,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
   });
 
   it('takes what is pasted into the box, as a finger must', async () => {
-    page = await openPage(browser, served.address, { width: 360, height: 780, touch: true });
+    page = await site.visit({ width: 360, height: 780, touch: true });
     await page.locator('summary', { hasText: 'Paste an exercise' }).tap();
     await page.locator('#pasted').fill('title: In the box\nS: C5 D5 E5 F5 |\nB: ?*4 |');
     await page.locator('.paste-form button').tap();
@@ -60,7 +49,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
   });
 
   it('asks of a file which voices are given, locks them, and goes to where writing begins', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const text = 'title: Asked\nkey: G major\nS: G4 A4 B4 C5 | D5*4 |\nB: G3 F#3 ?*2 | ?*4 |\n';
     await dropFiles(page, [{ name: 'asked.txt', bytes: new TextEncoder().encode(text) }]);
     const question = page.locator('.given-question');
@@ -86,7 +75,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
   });
 
   it('takes a real Ctrl V of text that a word processor has improved', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.evaluate(() =>
       navigator.clipboard.writeText(
@@ -99,14 +88,14 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
   });
 
   it('takes MusicXML as text', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const xml = readFileSync(new URL('../../fixtures/exercises/lantern.musicxml', import.meta.url), 'utf8');
     await pasteText(page, xml);
     await page.locator('.given-question').waitFor();
   });
 
   it('opens all the same where the browser has no room, and says that nothing is kept', async () => {
-    page = await openPage(browser, served.address, {
+    page = await site.visit({
       before: () => {
         // A full disk, as IndexedDB tells of it.
         IDBObjectStore.prototype.put = () => {
@@ -125,7 +114,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
 
   it('makes the picture of this page for the README', async () => {
     if (process.env.PICTURES !== '1') return;
-    page = await openPage(browser, served.address, { width: 1280, height: 800 });
+    page = await site.visit({ width: 1280, height: 800 });
     await page.waitForTimeout(300);
     await page.screenshot({ path: join(PICTURES, 'page-first.png') });
     await page.locator('button', { hasText: 'Try the demonstration' }).click();

@@ -1,9 +1,8 @@
 /** Writing where the hand is: boxes clicked and tapped, notes dragged, stretches chosen, copied and moved, real pointers. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText, ready } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { boxOf, type PageOptions, pasteText, ready, servedSite } from './open-page.ts';
 
 const EMPTY = 'title: Hand\nkey: G major\nmetre: 4/4\nS: G4 A4 B4 C5 |\nA: ?*4 |\nT: ?*4 |\nB: ?*4 |\n';
 const WRITTEN = 'title: Hand\nkey: G major\nmetre: 4/4\nS: G4 A4 B4 C5 | ?*4 |\nB: G3 F#3 G3 E3 | ?*4 |\n';
@@ -14,21 +13,11 @@ interface Point {
 }
 
 describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
-  async function open(text: string, options: Parameters<typeof openPage>[2] = {}): Promise<void> {
-    page = await openPage(browser, served.address, options);
+  async function open(text: string, options: PageOptions = {}): Promise<void> {
+    page = await site.visit(options);
     await pasteText(page, text);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Hand');
     const soprano = page.locator('.given-question input[value="S"]');
@@ -41,13 +30,13 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
 
   /** Where a voice's first open box is, so much of its width along. */
   async function inBox(voice: string, along: number): Promise<Point> {
-    const box = (await page.locator(`.pw-gap[data-voice="${voice}"]`).first().boundingBox())!;
+    const box = await boxOf(page.locator(`.pw-gap[data-voice="${voice}"]`).first());
     return { x: box.x + box.width * along, y: box.y + box.height / 2 };
   }
 
   /** The middle of a note's head. */
   async function headOf(tone: string): Promise<Point> {
-    const box = (await page.locator(`.vf-sign[data-tone="${tone}"] .vf-notehead`).first().boundingBox())!;
+    const box = await boxOf(page.locator(`.vf-sign[data-tone="${tone}"] .vf-notehead`).first());
     return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
   }
 
@@ -64,7 +53,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
       const at = await inBox(voice, 0.3);
       await page.mouse.move(at.x, at.y);
       await expect.poll(() => page.locator('.pw-ghost').count()).toBe(1);
-      const ghost = (await page.locator('.pw-ghost').boundingBox())!;
+      const ghost = await boxOf(page.locator('.pw-ghost'));
       expect(Math.abs(ghost.y + ghost.height / 2 - at.y)).toBeLessThan(6);
       await page.mouse.click(at.x, at.y);
       await expect
@@ -99,7 +88,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
   it('a note is dragged up and down by the key signature’s spelling, one step of undo', async () => {
     await open(WRITTEN);
     const head = await headOf('B@20160');
-    const staff = (await page.locator('.vf-stave').first().boundingBox())!;
+    const staff = await boxOf(page.locator('.vf-stave').first());
     const step = staff.height / 8;
     await page.mouse.move(head.x, head.y);
     await page.mouse.down();
@@ -207,7 +196,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
   });
 
   it('the keyboard stays on the stave when a finding is chosen, and Escape brings it back', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const focused = () => page.evaluate(() => document.activeElement?.id);
     await page.locator('#stave').focus();
     await page.locator('.mark-head').first().click();

@@ -2,11 +2,10 @@
 import { writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { dropFiles, pasteText, ready, servedSite } from './open-page.ts';
 
 const BRIEF = `task: add alto, tenor and bass
 profile: chorale
@@ -24,24 +23,14 @@ B: C4 G3 C3 C3 | F3 G3 C3*2! |
 `;
 
 describe.skipIf(NO_CHROMIUM)('handing in', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
-
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
 
   const verdict = (title: string): Promise<string | null> =>
     page.locator('.check-item', { hasText: title }).locator('.verdict-word').textContent();
 
   it('begins from a brief, and checks against it', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await dropFiles(page, [{ name: 'kite.brief.txt', bytes: new TextEncoder().encode(BRIEF) }]);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Kite');
     await ready(page);
@@ -73,7 +62,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
   });
 
   it('keeps the pupil’s own word beside a fault, in the check and in the saved report', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     await fault.locator('.own-note summary').click();
@@ -89,7 +78,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
   });
 
   it('prints the score with its list, and the report, on whole pages of A4', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const long = `title: Long\nkey: G major\nmetre: 4/4\n\n${'S: G4 A4 B4 C5 | D5*4! |\nA: D4 D4 D4 E4 | F#4*4 |\nT: B3 A3 G3 G3 | A3*4 |\nB: G3 F#3 G3 C3 | D3*4 |\n\n'.repeat(14)}`;
     await pasteText(page, long);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Long');

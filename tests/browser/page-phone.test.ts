@@ -1,28 +1,17 @@
 /** On a phone: findings in a sheet beside the music, and the tools that writing needs under the thumbs. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { boxOf, servedSite } from './open-page.ts';
 
 const HEIGHT = 780;
 
 describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
   async function open(): Promise<void> {
-    page = await openPage(browser, served.address, { width: 360, height: HEIGHT, touch: true });
+    page = await site.visit({ width: 360, height: HEIGHT, touch: true });
     await page.locator('button', { hasText: 'Try the demonstration' }).tap();
     await page.locator('.welcome').waitFor({ state: 'detached' });
   }
@@ -89,7 +78,7 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     await open();
     await page.evaluate(() => scrollTo({ top: 700 }));
     await page.locator('.pw-system').nth(2).locator('svg').waitFor();
-    const gap = (await page.locator('.pw-gap[data-voice="T"]').first().boundingBox())!;
+    const gap = await boxOf(page.locator('.pw-gap[data-voice="T"]').first());
     await page.touchscreen.tap(gap.x + 6, gap.y + gap.height / 2);
     const words = () => page.locator('body > [role="status"]').textContent();
     await expect.poll(words).toMatch(/tenor/);

@@ -1,23 +1,12 @@
 /** Playing, looping and playing two voices alone, in a real browser without a loudspeaker. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { pasteText, servedSite } from './open-page.ts';
 
 describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
-
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
 
   const button = () => page.locator('.play');
   /** Where the moving line stands; null where there is none. */
@@ -25,7 +14,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     page.evaluate(() => document.querySelector('.pw-cursor')?.getBoundingClientRect().x ?? null);
 
   it('plays from the caret with a moving line, and stops', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.locator('#stave').focus();
     await page.keyboard.press('Space');
     await expect.poll(() => button().textContent()).toContain('Stop');
@@ -38,7 +27,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('comes to its end by itself', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, 'title: Short\nkey: C major\ntempo: 240\nS: C5 D5 |\nB: C3 G2 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Short');
     await button().click();
@@ -47,7 +36,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('goes round in a loop over a stretch until it is stopped', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, 'title: Loop\nkey: C major\ntempo: 240\nS: C5 D5 E5 F5 |\nB: C3 G2 C3 F2 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Loop');
     await page.locator('#stave').focus();
@@ -64,7 +53,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('plays along: tempo by tapping, a metronome, voices silenced, the starting notes', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const tap = page.locator('.pace.wide button', { hasText: 'Tap' });
     for (let i = 0; i < 3; i++) {
       await tap.click();
@@ -90,7 +79,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('plays just the two voices of a finding', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const two = page.locator('.mark', { hasText: 'Parallel fifths' }).first();
     await two.locator('button[data-finding]').click();
     await two.locator('button', { hasText: 'Hear just these two voices' }).click();
@@ -99,15 +88,15 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
   });
 
   it('fetches nothing from elsewhere, audio library and all', async () => {
-    const context = await browser.newContext();
+    const context = await site.browser.newContext();
     page = await context.newPage();
     const asked: string[] = [];
     page.on('request', (request) => asked.push(request.url()));
-    await page.goto(served.address);
+    await page.goto(site.address);
     await page.locator('.mark').first().waitFor();
     await page.locator('.play').click();
     await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
-    const outside = asked.filter((url) => !url.startsWith(served.address) && !url.startsWith('blob:'));
+    const outside = asked.filter((url) => !url.startsWith(site.address) && !url.startsWith('blob:'));
     expect(outside).toEqual([]);
   });
 });

@@ -1,28 +1,17 @@
 /** The style panel in a real browser: how like the model, where there is room, how the model closed. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { MEASURES } from '../../src/style/list.ts';
 import { BLOCK_CHORDS } from '../support/block-chords.ts';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText, ready } from './open-page.ts';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { pasteText, ready, servedSite } from './open-page.ts';
 
 describe.skipIf(NO_CHROMIUM)('style', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
   const openStyle = async (text: string) => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, text);
     await ready(page);
     await page.locator('#tab-style').click();

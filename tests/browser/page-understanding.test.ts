@@ -1,10 +1,9 @@
 /** The rule browser, the chord inspector, ways of writing chords, layers, profiles and ways out, in a real browser. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { RULES } from '../../src/rules/list.ts';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText, ready } from './open-page.ts';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { pasteText, ready, servedSite } from './open-page.ts';
 
 const SUSPENSION = `title: Suspended
 key: C major
@@ -16,21 +15,11 @@ B: C4 G3 C3 C3 | F3 G3 C3*2! |
 `;
 
 describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
   it('shows a page for every rule, with engraved examples and the fault marked in the wrong ones', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.locator('nav a[href="#rules"]').click();
     await expect
       .poll(() => page.locator('.rule-list a[href^="#rules/"]').count())
@@ -56,7 +45,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   }, 120_000);
 
   it('says of a chord what it does in the key and how each voice belongs', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, SUSPENSION);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Suspended');
     await ready(page);
@@ -74,7 +63,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('writes chords in the way one chooses, and shows the layers one chooses', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const words = () => page.locator('.stave .pw-words').allTextContents();
     await expect.poll(async () => (await words()).join(' ')).toMatch(/V6/);
     await page.locator('details.shown summary').click();
@@ -98,7 +87,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('follows the house profile', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.locator('details.shown summary').click();
     await page.locator('label', { hasText: 'first-steps' }).locator('input').check();
     await expect
@@ -107,7 +96,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('tells how many ways out there are, and which only to a teacher', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     await fault.locator('button', { hasText: 'Is there a way out?' }).click();
@@ -121,7 +110,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   });
 
   it('opens three hints, one at a time', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
     expect(await fault.locator('.hints li').count()).toBe(0);

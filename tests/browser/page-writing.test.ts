@@ -1,12 +1,11 @@
 /** Writing by keyboard alone, undoing, keeping, going back, opening and saving, in a real browser. */
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { writeMusicXml } from '../../src/musicxml/index.ts';
 import { readNotation } from '../../src/notation/index.ts';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { dropFiles, pasteText, ready, servedSite } from './open-page.ts';
 
 const text = (page: Page): Promise<string> => page.locator('#notation').inputValue();
 
@@ -14,18 +13,8 @@ const text = (page: Page): Promise<string> => page.locator('#notation').inputVal
 const voicesOf = (notation: string) => readNotation(notation).score.voices;
 
 describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
-
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
 
   /** Presses Tab until an element has the focus, as somebody without a mouse does. */
   async function tabTo(selector: string): Promise<void> {
@@ -56,7 +45,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   }
 
   it('goes from an empty stave to a clean review by keyboard alone', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await beginEmpty(4, 'Bb');
     const keys = async (line: string): Promise<void> => {
       for (const key of line.split(' ')) await page.keyboard.press(key);
@@ -75,7 +64,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   }, 60_000);
 
   it('keeps what was typed when the page is loaded again, even at once', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await beginEmpty(2);
     await page.keyboard.press('g');
     await page.keyboard.press('a');
@@ -88,10 +77,10 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('keeps what was typed when the tab is closed at once, and shows it in another tab that is open', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const context = page.context();
     const other = await context.newPage();
-    await other.goto(served.address);
+    await other.goto(site.address);
     await ready(other);
     await other.locator('#tab-text').click();
     await page.locator('#stave').focus();
@@ -100,14 +89,14 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.keyboard.press('f');
     await page.close();
     const later = await context.newPage();
-    await later.goto(served.address);
+    await later.goto(site.address);
     await ready(later);
     await later.locator('#tab-text').click();
     expect(await later.locator('#notation').inputValue()).toMatch(/A: .*D4 E F#/);
   });
 
   it('keeps locks and notes too', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.locator('.tools button[aria-label="T, tenor"]').click();
     await page.locator('button', { hasText: 'Lock tenor' }).click();
     await expect.poll(() => page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
@@ -118,7 +107,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('has several exercises, and earlier versions of each to go back to', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, 'title: First\nkey: C major\nS: C5 D5 E5 F5 |\n');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('First');
     await page.locator('nav a[href="#shelf"]').click();
@@ -148,7 +137,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('opens dropped files and gives back a marked one that opens again with the same review', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     const exercise = readFileSync(
       new URL('../../fixtures/exercises/fault-consecutives.txt', import.meta.url),
     );
@@ -177,7 +166,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('refuses what is no exercise in a sentence, and stays where it was', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await dropFiles(page, [{ name: 'shopping.txt', bytes: new TextEncoder().encode('milk, eggs') }]);
     const notice = page.locator('.notice [role="alert"]');
     await expect.poll(() => notice.textContent()).toMatch(/shopping\.txt \(line 1, column 1\)/);
@@ -187,7 +176,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
   });
 
   it('writes what is played on a MIDI keyboard', async () => {
-    page = await openPage(browser, served.address, {
+    page = await site.visit({
       before: () => {
         const input = { name: 'Test keys', onmidimessage: undefined };
         Object.assign(window, { testKeys: input });

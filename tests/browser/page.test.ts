@@ -1,9 +1,8 @@
 /** The main job in a real browser: paste an exercise, see the marks, choose one, see its notes. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, pasteText } from './open-page.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { pasteText, servedSite } from './open-page.ts';
 
 const PARALLELS = `title: Two bars of parallels
 key: C major
@@ -16,27 +15,17 @@ B: C3 D3 E3 C3 | F3 G3 C3*2! |
 `;
 
 describe.skipIf(NO_CHROMIUM)('the page', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
 
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
-
   it('opens on a demo exercise with marks', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
     expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
   });
 
   it('takes a pasted exercise, numbers what it finds, and shows the notes of the one chosen', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, PARALLELS);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of parallels');
     const octaves = page.locator('.mark', { hasText: 'Parallel octaves' }).first();
@@ -61,7 +50,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   });
 
   it('tells what it could not read by line and column, and goes there', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, PARALLELS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
     const problem = page.locator('.text-problems li').first();
     await problem.waitFor();
@@ -74,7 +63,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   });
 
   it('lets the text and the stave follow each other', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await pasteText(page, PARALLELS);
     await page.locator('#tab-text').click();
     const text = page.locator('#notation');
