@@ -42,6 +42,7 @@ const MAY_IMPORT = {
     'score',
     'english',
   ],
+  set: ['brief', 'open', 'musicxml', 'notation', 'harmony', 'score', 'refusal', 'english'],
   desk: [
     'style',
     'refusal',

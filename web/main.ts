@@ -153,7 +153,15 @@ async function start(): Promise<void> {
   }
 
   function followAddress(): void {
-    const [name, rule] = location.hash.slice(1).split('/');
+    const hash = location.hash.slice(1);
+    if (hash.startsWith('set/')) {
+      // Taken out of the address at once: a reload goes on with the exercise, and nobody passes it on by mistake.
+      history.replaceState(null, '', '#write');
+      actions.show('write');
+      void commands.openLink(hash);
+      return;
+    }
+    const [name, rule] = hash.split('/');
     const view = VIEWS.find((known): known is View => known === name) ?? 'write';
     actions.show(view, rule === undefined ? undefined : rule);
   }

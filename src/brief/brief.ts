@@ -21,10 +21,7 @@ import {
   type VoiceName,
 } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
-
-/** Helps of the page that a brief may withhold. */
-export const HELPS = ['hints', 'ways out', 'style', 'room'] as const;
-export type Help = (typeof HELPS)[number];
+import { HELPS, type Help, isHelp } from './helps.ts';
 
 export interface Brief {
   /** What is given; everything else is a gap. */
@@ -99,10 +96,6 @@ export function readBrief(text: string): BriefReading {
   };
 }
 
-function isHelp(name: string): name is Help {
-  return HELPS.some((help) => help === name);
-}
-
 /** The brief as text; {@link readBrief} gives it back. */
 export function printBrief(brief: Brief): string {
   const headers = [
@@ -122,16 +115,10 @@ export type Given = ByVoice<boolean | Ticks>;
 
 /** The score with only what is given left in it; the rest is to be written. */
 export function onlyGiven(score: Score, given: Given): Score {
-  return {
-    ...score,
-    remarks: [],
-    voices: byVoice((voice) =>
-      mergedGaps(
-        score,
-        score.voices[voice].map((event) => kept(event, given[voice])),
-      ),
-    ),
-  };
+  return keeping(score, (event, voice) => {
+    const until = given[voice];
+    return until === true || (typeof until === 'number' && event.at < until);
+  });
 }
 
 /**
@@ -139,21 +126,23 @@ export function onlyGiven(score: Score, given: Given): Score {
  * notation program shows an empty bar.
  */
 export function asGiven(score: Score): Score {
+  return keeping(score, ({ kind }) => kind === 'note');
+}
+
+/** The score with what is kept left in it; the rest is to be written. */
+export function keeping(score: Score, kept: (event: VoiceEvent, voice: VoiceName) => boolean): Score {
   return {
     ...score,
     remarks: [],
     voices: byVoice((voice) =>
       mergedGaps(
         score,
-        score.voices[voice].map((event) => kept(event, event.kind === 'note')),
+        score.voices[voice].map((event) =>
+          kept(event, voice) ? event : { kind: 'gap', at: event.at, duration: event.duration },
+        ),
       ),
     ),
   };
-}
-
-function kept(event: VoiceEvent, given: boolean | Ticks): VoiceEvent {
-  const stays = given === true || (typeof given === 'number' && event.at < given);
-  return stays ? event : { kind: 'gap', at: event.at, duration: event.duration };
 }
 
 /** Gaps that follow one another within a bar become one. */

@@ -57,13 +57,14 @@ export const WHO_DECIDES =
 /** Every point of the last check, in the order to go through. Pure. */
 export function lastCheck(input: LastCheckInput): CheckItem[] {
   const { review } = input;
+  // Where marks are withheld the check says only what a pupil can count: what is written, given, and how long.
+  const marked = input.brief?.without.includes('marks')
+    ? []
+    : [phrases(review), faults(review, input.notes), queries(review, input.notes), ranges(review)];
   return [
     written(review.score),
     ...(input.given === undefined ? [] : [given(input.given)]),
-    phrases(review),
-    faults(review, input.notes),
-    queries(review, input.notes),
-    ranges(review),
+    ...marked,
     ...length(input),
     ...together(input),
   ];

@@ -34,6 +34,7 @@ function partwise(ended: Ended): Command {
     .showSuggestionAfterError();
   addReading(program, ended);
   addStyle(program, ended);
+  addSetting(program, ended);
   addMarking(program, ended);
   addServing(program, ended);
   return program;
@@ -114,6 +115,41 @@ function addStyle(program: Command, ended: Ended): void {
     .action(async (file, options) => {
       const { precedentsCommand } = await import('./style.ts');
       ended(await precedentsCommand(file, options));
+    });
+}
+
+/** What is given out to a class. */
+function addSetting(program: Command, ended: Ended): void {
+  program
+    .command('set')
+    .summary('set an exercise: say what of a piece is given, and give the rest out empty')
+    .description(
+      'Makes of a piece, a tune or a brief what a class needs: the brief, the pupils’ file with empty bars (MusicXML and\n' +
+        'text), and a link that opens the pupils’ page with the exercise in it. The worksheet to print is made at the desk.',
+    )
+    .argument('<file>', 'the piece, tune or brief: MusicXML, MXL or text; - for standard input')
+    .option(
+      '--give <what>',
+      'what is given, in any number: tune, bass, figures, closes (their bass notes), opening=2 (chords), bars=3+5-6',
+      'tune',
+    )
+    .requiredOption('-o, --output <folder>', 'folder to write into')
+    .option('--title <text>', 'another title')
+    .option('--task <text>', 'what is asked for; else told from what is empty')
+    .option(
+      '--without <helps>',
+      'helps that the page keeps back: marks, hints, ways out, numerals, style, room, playback',
+    )
+    .option('--controlled', 'a controlled sitting: no help at all, and the page and what is handed in say so')
+    .option('--least-length <min:sec>', 'how long it must last')
+    .option('--least-together <min:sec>', 'how long it must last with another composition')
+    .option('--profile <name>', 'house profile: first-steps, chorale or strict')
+    .option('--page <address>', 'where your pupils open the page', 'http://127.0.0.1:4100/')
+    .option('--force', 'replace files that are there already')
+    .addOption(voicesOption())
+    .action(async (file, options) => {
+      const { setCommand } = await import('./set.ts');
+      ended(await setCommand(file, options));
     });
 }
 

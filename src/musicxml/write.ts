@@ -12,6 +12,8 @@ import { type BarContext, backup, type StaffPlan, staffBar } from './write-bar.t
 export interface WriteOptions {
   /** A staff for each voice (the default), or soprano and alto on one staff, tenor and bass on another. */
   readonly layout?: 'four staves' | 'closed score';
+  /** A sentence printed above the music, such as how the work was set. */
+  readonly note?: string;
 }
 
 interface PartPlan {
@@ -40,6 +42,7 @@ export function writeMusicXml(score: Score, options: WriteOptions = {}): string 
 ${[
   score.title === '' ? '' : element('work', {}, textElement('work-title', score.title)),
   element('identification', {}, element('encoding', {}, textElement('software', SOFTWARE))),
+  options.note === undefined ? '' : element('credit', { page: 1 }, textElement('credit-words', options.note)),
   partList(parts),
   ...parts.map((part, index) => partOf(context, part, index === 0)),
 ]

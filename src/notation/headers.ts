@@ -4,7 +4,7 @@ import { fifthsPlace, noteNameAtFifths, parseNoteName, printNoteName } from '../
 import type { KeySignature } from '../score/score.ts';
 import { isBeatUnit, type Metre } from '../score/time.ts';
 
-export const HEADER_NAMES = ['title', 'key', 'metre', 'tempo', 'upbeat', 'bar', 'ending'] as const;
+export const HEADER_NAMES = ['title', 'key', 'metre', 'tempo', 'upbeat', 'bar', 'ending', 'figures'] as const;
 export type HeaderName = (typeof HEADER_NAMES)[number];
 
 /** Most sharps or flats a signature can have. */
@@ -81,4 +81,5 @@ export const HEADER_EXPECTS: Readonly<Record<HeaderName, string>> = {
   upbeat: 'the length of the upbeat in beats, such as 1 or 1/2, shorter than a bar',
   bar: 'the number printed at the next bar, such as 12 or 12a',
   ending: 'the number of the ending the next bar belongs to, such as 1 or "1, 2"',
+  figures: 'figures under the bass, each after its bar and beat, such as "1:2 6, 2:1 6/5"',
 };

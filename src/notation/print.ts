@@ -3,6 +3,7 @@ import { plainNumber } from '../score/build.ts';
 import { printNoteName } from '../score/pitch.ts';
 import { type Bar, type Note, type Score, VOICES, type VoiceEvent, type VoiceName } from '../score/score.ts';
 import { barLength, beatLength, gcd, printMetre, type Ticks } from '../score/time.ts';
+import { printFigures } from './figures.ts';
 import { printKeySignature } from './headers.ts';
 
 /** Bars a system holds before the letters are repeated. */
@@ -12,21 +13,24 @@ const BARS_A_SYSTEM = 4;
 const MOST_SHARING = 8;
 
 /**
- * The score as text. Lyrics, grace notes and written figures have no place in the notation and are left out; all
- * else comes back from `readNotation` as it was. The soprano is written to the end, the other voices as far as
- * they go.
+ * The score as text. Lyrics and grace notes have no place in the notation and are left out; all else comes back from
+ * `readNotation` as it was. The soprano is written to the end, the other voices as far as they go, unless `whole` asks
+ * for every voice's lines, to be filled in.
  */
-export function printNotation(score: Score): string {
+export function printNotation(score: Score, { whole = false }: { readonly whole?: boolean } = {}): string {
   const lines: string[] = [];
   if (score.title.trim() !== '') lines.push(`title: ${score.title.replace(/\s+/g, ' ').trim()}`);
   if (score.tempo !== undefined) lines.push(`tempo: ${score.tempo}`);
+  lines.push(...printFigures(score));
   const parts = VOICES.map((voice) => ({ voice, events: eventsByBar(score, voice) }));
   for (const system of systemsOf(score)) {
     if (system.from > 0) lines.push('');
     lines.push(...headersBefore(score, system.from, system.apart));
     const bars = score.bars.slice(system.from, system.until);
     for (const { voice, events } of parts) {
-      const wanted = bars.filter((bar) => isPrinted(score, bar, voice, events));
+      const wanted = bars.filter(
+        (bar) => isPrinted(score, bar, voice, events) || (whole && !isCutShort(bar)),
+      );
       if (wanted.length > 0) lines.push(printLine(score, voice, wanted, events));
     }
   }

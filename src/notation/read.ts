@@ -4,7 +4,7 @@
  * ```
  * text    = { line }
  * line    = blank | "#" remark | header | voice
- * header  = ("title" | "key" | "metre" | "tempo" | "upbeat" | "bar" | "ending") ":" value
+ * header  = ("title" | "key" | "metre" | "tempo" | "upbeat" | "bar" | "ending" | "figures") ":" value
  * voice   = ("S" | "A" | "T" | "B") ":" { item | barline }
  * barline = "|" | "||" | "|:" | ":|"
  * item    = sound { length | "!" | "_" | "'" | "~" }
@@ -23,6 +23,7 @@
  *   begin where the voice of its first line stands, and a voice that lags has gaps up to there.
  * - `key` and `metre` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only
  *   (`upbeat: 1` makes it one beat long).
+ * - `figures: 1:2 6, 2:1 6/5` are the figures under the bass, each at its bar and beat; it may stand anywhere.
  */
 import { harmless } from '../english/words.ts';
 import type { Problem } from '../refusal/refusal.ts';
@@ -30,6 +31,7 @@ import { buildScore, type DraftBar } from '../score/build.ts';
 import { byVoice, type KeySignature, type Score, VOICES, type VoiceName } from '../score/score.ts';
 import { lastBegun } from '../score/search.ts';
 import { barLength, beatLength, type Metre, scaleTicks, type Ticks } from '../score/time.ts';
+import { inOrder, momentOf, type PlacedFigure, parseFigures } from './figures.ts';
 import {
   HEADER_EXPECTS,
   HEADER_NAMES,
@@ -103,6 +105,7 @@ class Reader implements TextAround {
   private readonly barHeaders: BarHeaders[] = [];
   private readonly metres: From<Metre>[] = [];
   private readonly keys: From<KeySignature>[] = [];
+  private readonly figures: (PlacedFigure & { readonly line: number })[] = [];
   private readonly voices: Record<VoiceName, VoiceWriter>;
   private title = '';
   private tempo: number | undefined;
@@ -182,6 +185,11 @@ class Reader implements TextAround {
       const tempo = parseTempo(value);
       if (tempo !== undefined) this.tempo = tempo;
       return tempo !== undefined;
+    }
+    if (header === 'figures') {
+      const figures = this.figures.length > NOTATION_LIMITS.events ? undefined : parseFigures(value);
+      this.figures.push(...(figures ?? []).map((figure) => ({ ...figure, line: this.line })));
+      return figures !== undefined;
     }
     const bar = this.startOfNextSystem();
     const next = this.barMarks(bar);
@@ -285,12 +293,26 @@ class Reader implements TextAround {
         ...(said.repeatEnd ? { repeatEnd: true } : {}),
       };
     });
-    const score = buildScore({
+    const built = buildScore({
       title: this.title,
       ...(this.tempo === undefined ? {} : { tempo: this.tempo }),
       bars,
     });
+    const score = this.withFigures(built);
     return { score, problems: this.problems, headers: this.headers, spans: this.spansIn(score) };
+  }
+
+  /** Bars have their numbers and beats only when all are read. */
+  private withFigures(score: Score): Score {
+    const figures = this.figures.flatMap((figure) => {
+      const at = momentOf(score, figure);
+      if (at !== undefined) return [{ at, figures: figure.figures }];
+      this.line = figure.line;
+      this.problem(1, `There is no beat ${figure.beat} in a bar ${figure.bar} to put figures under.`);
+      return [];
+    });
+    this.problems.sort((a, b) => a.line - b.line);
+    return figures.length === 0 ? score : { ...score, figures: inOrder(figures) };
   }
 
   /** Notes and rests keep their order from the text to the score, so that they can be paired off. */

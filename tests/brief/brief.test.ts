@@ -52,7 +52,10 @@ describe('a brief', () => {
     expect(readBrief(printBrief(read.brief)).brief.without).toEqual(['style', 'room']);
     const { problems } = readBrief(BRIEF.replace('title:', 'without: answers\ntitle:'));
     expect(problems).toMatchObject([
-      { line: 5, message: expect.stringContaining('hints, ways out, style or room') },
+      {
+        line: 5,
+        message: expect.stringContaining('marks, hints, ways out, numerals, style, room or playback'),
+      },
     ]);
   });
   it('is read as it was printed', () => {

@@ -67,6 +67,13 @@ describe('writing and reading again', () => {
     expect(music(again(score, { layout }))).toEqual(music(score));
   });
 
+  it('prints a note above the music, which no reader takes for its title', () => {
+    const score = readNotation('title: Weir\nS: C5*4 |\n').score;
+    const xml = writeMusicXml(score, { note: 'Set <without> hints.' });
+    expect(xml).toContain('<credit-words>Set &lt;without&gt; hints.</credit-words>');
+    const read = readMusicXml(new TextEncoder().encode(xml));
+    expect(read.ok && read.score.title).toBe('Weir');
+  });
   it.each(LAYOUTS)('keeps lyrics, grace notes, figures, repeats and endings (%s)', (layout) => {
     const { score } = readNotation(
       'key: D minor\nmetre: 3/4\n\nS: D5 E5 F5 | E5*3 | D5*3 |\nB: D3 C3 D3 | A2*3 | D3*3 |',

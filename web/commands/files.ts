@@ -8,6 +8,7 @@ import { fileName, saveFile } from '../files/save.ts';
 import { save } from '../files/save-as.ts';
 import type { Commands } from '../panels/context.ts';
 import type { Actions } from '../state/actions.ts';
+import { withholds } from '../state/brief.ts';
 import type { PageState } from '../state/page.ts';
 import type { Shelf } from '../state/shelf.ts';
 import type { Store } from '../state/store.ts';
@@ -18,7 +19,15 @@ const MOST_BYTES = 32 * 1024 * 1024;
 
 export type FileCommands = Pick<
   Commands,
-  'openFiles' | 'takeText' | 'beginTune' | 'newExercise' | 'save' | 'makeBrief' | 'giveVoices' | 'openProfile'
+  | 'openFiles'
+  | 'openLink'
+  | 'takeText'
+  | 'beginTune'
+  | 'newExercise'
+  | 'save'
+  | 'makeBrief'
+  | 'giveVoices'
+  | 'openProfile'
 >;
 
 interface Reached {
@@ -32,6 +41,9 @@ export function createFileCommands(reached: Reached, focusStave: () => void): Fi
   return {
     openFiles(files) {
       void openEach(files, reached);
+    },
+    openLink(hash) {
+      return openLink(hash, reached, focusStave);
     },
     takeText(text) {
       void takeUp(takeText(text), reached, true);
@@ -47,6 +59,11 @@ export function createFileCommands(reached: Reached, focusStave: () => void): Fi
       void beginNew(form, (taken) => takeUp(taken, reached));
     },
     save(what) {
+      const why = whyWithheld(what, store.get());
+      if (why !== undefined) {
+        actions.say(why, 'refused');
+        return;
+      }
       save(what, store.get(), shelf).catch(() => actions.say('The file could not be made.', 'failed'));
     },
     makeBrief(form) {
@@ -72,6 +89,42 @@ export function createFileCommands(reached: Reached, focusStave: () => void): Fi
       });
     },
   };
+}
+
+/** Files that would give what the brief keeps back. */
+function whyWithheld(what: Parameters<Commands['save']>[0], state: PageState): string | undefined {
+  if (what === 'annotated' && (withholds(state, 'marks') || withholds(state, 'numerals')))
+    return 'This exercise is set without marks or numerals, so the marked score is not made.';
+  if (what === 'midi' && withholds(state, 'playback'))
+    return 'This exercise is set without playback, so there is no file to hear.';
+  return undefined;
+}
+
+/** Opens what a link holds: exercises that are here already as they were left, others as they are set. */
+async function openLink(hash: string, reached: Reached, focusStave: () => void): Promise<void> {
+  const { actions, shelf } = reached;
+  const { readLink } = await import('../../src/set/link.ts');
+  const read = readLink(hash);
+  if (!read.ok) {
+    actions.say(read.message, 'failed');
+    return;
+  }
+  // The first of several is opened last, so that it is the one on the stave.
+  for (const { text } of [...read.exercises].reverse()) {
+    const known = await shelf.begunFrom(text);
+    if (known === undefined) await takeUp(takeBytes(new TextEncoder().encode(text), 'The link'), reached);
+    else await shelf.open(known);
+  }
+  const number = read.exercises.length;
+  actions.show('write');
+  focusStave();
+  actions.startWriting();
+  actions.say(
+    number === 1
+      ? 'The exercise was opened.'
+      : `${number} exercises were opened; the others are under Exercises.`,
+    number === 1 ? 'said' : 'shown',
+  );
 }
 
 /** Puts what was read on the shelf and opens it, or says why not. `ask` asks which voices were given. */

@@ -14,6 +14,7 @@ const keptExercise = z.object({
   notes: z.record(z.string(), z.string().max(2_000)),
   brief: z.string().max(500_000),
   otherSeconds: z.number().min(0).max(7_200),
+  begunFromBrief: z.boolean().exactOptional(),
   versions: z.array(keptVersion).max(10_000),
 });
 const everything = z.object({
@@ -34,7 +35,7 @@ export async function packEverything(keeping: Keeping): Promise<string> {
 }
 
 function packed(exercise: KeptExercise, versions: readonly Version[]): z.infer<typeof keptExercise> {
-  const { id, changed, text, locked, notes, brief, otherSeconds } = exercise;
+  const { id, changed, text, locked, notes, brief, otherSeconds, begunFromBrief } = exercise;
   return {
     id,
     changed,
@@ -43,6 +44,7 @@ function packed(exercise: KeptExercise, versions: readonly Version[]): z.infer<t
     notes,
     brief,
     otherSeconds,
+    ...(begunFromBrief && { begunFromBrief }),
     versions: versions.map(({ when, label, text: old }) => ({ when, label, text: old })),
   };
 }

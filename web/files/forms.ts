@@ -1,5 +1,6 @@
 /** What the forms say, as exercises and briefs. */
-import { type Brief, HELPS, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
+import { type Brief, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
+import { HELPS } from '../../src/brief/helps.ts';
 import { parseKeySignature } from '../../src/notation/index.ts';
 import { refuse } from '../../src/refusal/refusal.ts';
 import { VOICES } from '../../src/score/score.ts';

@@ -1,12 +1,12 @@
 /** Files dropped, chosen or pasted, as work for the shelf. */
 
-import { type Brief, givenVoices, isBrief, readBrief } from '../../src/brief/brief.ts';
+import { isBrief, readBrief } from '../../src/brief/brief.ts';
 import { fromTheTop } from '../../src/brief/open-brief.ts';
 import { type FoundLine, readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { hasHeader } from '../../src/notation/index.ts';
 import { kindOf, openScore } from '../../src/open/open.ts';
 import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
-import type { VoiceName } from '../../src/score/score.ts';
+import { whollyGiven } from '../state/brief.ts';
 import type { Particulars, Source } from '../state/page.ts';
 import { type Work, workFromScore, workFromText } from '../state/work.ts';
 import { asTyped } from './pasted.ts';
@@ -90,14 +90,8 @@ function takeBrief(text: string, name: string): Taken {
   return {
     ok: true,
     work: workFromScore(brief.score),
-    particulars: { brief: text, locked: whollyGiven(brief) },
+    particulars: { brief: text, locked: whollyGiven(brief), begunFromBrief: true },
   };
-}
-
-function whollyGiven(brief: Brief): VoiceName[] {
-  return givenVoices(brief).filter((voice) =>
-    brief.score.voices[voice].every((event) => event.kind !== 'gap'),
-  );
 }
 
 /** A pasted text: MusicXML or our notation. */

@@ -15,6 +15,7 @@ import { annotationsOf } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
 import type { Commands } from '../panels/context.ts';
+import { sitting } from '../state/brief.ts';
 import type { PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
 import type { Shelf } from '../state/shelf.ts';
@@ -30,11 +31,21 @@ export async function save(
 ): Promise<void> {
   const { score, text } = state.history.now;
   const title = titleOf(score);
+  // Only what was begun under its brief can say so: a brief laid beside it later proves nothing.
+  const handedIn = (state.exercise.begunFromBrief && sitting(state)) || undefined;
   switch (what) {
     case 'text':
-      return saveFile(fileName(title, 'txt'), text, 'text/plain');
+      return saveFile(
+        fileName(title, 'txt'),
+        `${handedIn === undefined ? '' : `# ${handedIn}\n`}${text}`,
+        'text/plain',
+      );
     case 'musicxml':
-      return saveFile(fileName(title, 'musicxml'), writeMusicXml(score, layoutOf(state)), MUSICXML);
+      return saveFile(
+        fileName(title, 'musicxml'),
+        writeMusicXml(score, { ...layoutOf(state), ...(handedIn && { note: handedIn }) }),
+        MUSICXML,
+      );
     case 'annotated':
       return saveFile(fileName(`${title} marked`, 'musicxml'), markedMusicXml(state), MUSICXML);
     case 'midi':
@@ -74,11 +85,12 @@ function layoutOf({ exercise }: PageState): Pick<WriteOptions, 'layout'> {
 /** The last check as plain text. */
 function reportText(state: PageState): string {
   const items = checkItems({ state }) ?? [];
+  const set = sitting(state);
   const lines = items.flatMap((item) => [
     `${item.verdict.toUpperCase()}: ${item.title}`,
     `  ${item.sentence}`,
     ...item.details.map((detail) => `  - ${detail.text}`),
     '',
   ]);
-  return `Last check: ${titleOf(state.history.now.score)}\n\n${lines.join('\n')}\n${WHO_DECIDES}\n`;
+  return `Last check: ${titleOf(state.history.now.score)}\n${set === '' ? '' : `${set}\n`}\n${lines.join('\n')}\n${WHO_DECIDES}\n`;
 }

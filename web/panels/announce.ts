@@ -5,9 +5,11 @@ import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printBeat } from '../../src/score/place.ts';
 import { endOf, VOICE_WORDS } from '../../src/score/score.ts';
 import { eventAt } from '../../src/writing/write.ts';
-import { describeMoment, marksOf } from '../engrave/index.ts';
+import { describeMoment } from '../engrave/index.ts';
+import { withholds } from '../state/brief.ts';
 import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
+import { marksSeen } from './seen.ts';
 
 const NUMBER_WORDS = [
   'nothing',
@@ -47,7 +49,7 @@ export function caretWords(state: PageState): string {
   const moment =
     reviewed === undefined
       ? ''
-      : describeMoment(reviewed.review.analysis.texture, marksOf(reviewed.review), caret.at);
+      : describeMoment(reviewed.review.analysis.texture, marksSeen(state), caret.at);
   const lock = state.exercise.locked.includes(caret.voice) ? ', locked' : '';
   const voice = VOICE_WORDS[caret.voice];
   return `Writing the ${voice}${lock}. ${moment}`;
@@ -78,7 +80,7 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
       state.reviewed.of === state.history.now &&
       editedAt
     ) {
-      const words = findingsAt(state.reviewed.review, editedAt);
+      const words = withholds(state, 'marks') ? '' : findingsAt(state.reviewed.review, editedAt);
       const said = state.notice?.kind === 'said' ? state.notice.text : '';
       if (words !== '') say(said === '' ? words : `${said}. ${words}`);
       editedAt = undefined;

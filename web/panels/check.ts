@@ -1,6 +1,7 @@
 /** Handing in: the brief, the last check, and the report of it. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { HELPS, printDuration, readBrief } from '../../src/brief/brief.ts';
+import { printDuration, readBrief } from '../../src/brief/brief.ts';
+import { HELP_WORDS, HELPS } from '../../src/brief/helps.ts';
 import {
   type CheckDetail,
   type CheckItem,
@@ -11,6 +12,7 @@ import {
 import { compareWithGiven } from '../../src/desk/given.ts';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
+import { isSitting, sitting } from '../state/brief.ts';
 import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
 
@@ -30,6 +32,7 @@ export function checkView(panel: Panel): TemplateResult {
     <section class="report" aria-labelledby="last-check">
       <h1 id="last-check">Last check</h1>
       <p class="statement report-title">${titleOf(state.history.now.score)}</p>
+      ${sitting(state) === '' ? nothing : html`<p class="sitting">${sitting(state)}</p>`}
       ${
         items === undefined
           ? html`<p class="empty">Reading the harmony…</p>`
@@ -134,7 +137,7 @@ function briefState({ state, actions, commands }: Panel): TemplateResult {
       ${read.leastSeconds === undefined ? '' : `At least ${printDuration(read.leastSeconds)} long.`}
     </p>
     <p>
-      <button type="button" @click=${() => actions.setBrief('')}>Take the brief away</button>
+      ${isSitting(state) ? nothing : html`<button type="button" @click=${() => actions.setBrief('')}>Take the brief away</button>`}
       <button type="button" @click=${() => commands.save('brief')}>Save it</button>
     </p>`;
 }
@@ -185,7 +188,7 @@ function briefForm({ commands }: Panel): TemplateResult {
       /></label>
       <fieldset>
         <legend>Set it without</legend>
-        ${HELPS.map((help) => html`<label><input type="checkbox" name="without" value=${help} /> ${help}</label>`)}
+        ${HELPS.map((help) => html`<label><input type="checkbox" name="without" value=${help} /> ${HELP_WORDS[help]}</label>`)}
       </fieldset>
       <button type="submit">Save the brief</button>
     </form>

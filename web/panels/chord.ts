@@ -10,10 +10,13 @@ import { printNoteName, printPitch } from '../../src/score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { sliceAt } from '../../src/score/texture.ts';
+import { withholds } from '../state/brief.ts';
 import type { Panel } from './context.ts';
+import { WITHHELD } from './seen.ts';
 
 export function chordPanel(panel: Panel): TemplateResult {
   const { reviewed, caret, settings } = panel.state;
+  if (withholds(panel.state, 'numerals')) return html`<p class="empty">${WITHHELD}</p>`;
   const { review } = reviewed ?? {};
   const chord = review && chordAt(review.analysis, caret.at);
   if (review === undefined || chord === undefined)

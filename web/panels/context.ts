@@ -8,6 +8,8 @@ import type { Tune } from '../state/tunes.ts';
 /** Commands that reach beyond the state: files, sound, paper. */
 export interface Commands {
   readonly openFiles: (files: readonly File[]) => void;
+  /** Opens the exercises in an address, given what stands after its `#`. */
+  readonly openLink: (hash: string) => Promise<void>;
   /** Opens a text: MusicXML or our notation. */
   readonly takeText: (text: string) => void;
   /** Begins an exercise on a tune of the page's own. */

@@ -12,10 +12,11 @@ import type { Severity } from '../../src/rules/rule.ts';
 import { barAt, placeAt, printBars, printPlace } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
 import { isShown } from '../engrave/index.ts';
+import { withholds } from '../state/brief.ts';
 import type { Panel } from './context.ts';
+import { WITHHELD } from './seen.ts';
 import { voicesForm } from './voices-form.ts';
 import { waysOutView } from './ways-out.ts';
-import { isWithheld } from './withheld.ts';
 
 export function marksPanel(panel: Panel): TemplateResult {
   const { reviewed, settings, history } = panel.state;
@@ -26,6 +27,9 @@ export function marksPanel(panel: Panel): TemplateResult {
     </div>`;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
   const { review } = reviewed;
+  if (withholds(panel.state, 'marks'))
+    return html`<p class="empty">${WITHHELD}</p>
+      ${unwrittenView(review)} ${remarksOfReader(panel)}`;
   const marks = marksOf(review.findings).filter(({ slips: [{ finding }] }) =>
     isShown({ ...settings.shown, remarks: true }, finding.rule.family, finding.severity),
   );
@@ -194,17 +198,17 @@ function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
     <p class="message">${withSigns(finding.message)}</p>
     <p class="why">${rule.why}</p>
     ${follows.length === 0 ? nothing : followsView(panel, follows)}
-    ${shown === 0 || isWithheld(panel, 'hints') ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
+    ${shown === 0 || withholds(panel.state, 'hints') ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
     <div class="mark-commands">
       ${
-        shown < 3 && !isWithheld(panel, 'hints')
+        shown < 3 && !withholds(panel.state, 'hints')
           ? html`<button type="button" @click=${() => actions.openHint(finding.id)}>
               ${shown === 0 ? 'A hint' : `Hint ${shown + 1} of 3`}
             </button>`
           : nothing
       }
       ${
-        finding.voices.length > 0
+        finding.voices.length > 0 && !withholds(panel.state, 'playback')
           ? html`<button type="button" @click=${() => commands.playVoices(finding.voices, finding.from, finding.until)}>
               ${two ? 'Hear just these two voices' : finding.voices.length === 1 ? 'Hear this voice' : 'Hear this place'}
             </button>`
@@ -252,7 +256,7 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
   const severities = SEVERITIES.filter((severity) => marks.some((mark) => mark.severity === severity));
   const unwritten = review.findings.filter(isUnwritten);
   return html`<section class="printed" aria-hidden="true">
-    <p class="verdict">${summarise(review).sentence}</p>
+    ${withholds(panel.state, 'marks') ? nothing : html`<p class="verdict">${summarise(review).sentence}</p>`}
     ${
       severities.length === 0
         ? nothing

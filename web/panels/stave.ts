@@ -4,12 +4,13 @@ import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { eventAt } from '../../src/writing/write.ts';
-import { createEngraving, type Engraving, type Hit, marksOf, NO_MARKS } from '../engrave/index.ts';
+import { createEngraving, type Engraving, type Hit } from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
 import { type KeyCommands, obeyKey } from '../state/keys.ts';
 import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 import { type GestureEvents, listenToGestures } from './gestures.ts';
+import { marksSeen } from './seen.ts';
 
 export interface Stave {
   readonly engraving: Engraving;
@@ -43,7 +44,7 @@ export function createStave(
     width = drawing.clientWidth;
     if (width === 0) return;
     const { score } = state.history.now;
-    const marks = state.reviewed === undefined ? NO_MARKS : marksOf(state.reviewed.review);
+    const marks = marksSeen(state);
     const { notes } = state.exercise;
     engraving.update({
       score,
@@ -66,7 +67,8 @@ export function createStave(
       state.history.now !== before.history.now ||
       state.reviewed !== before.reviewed ||
       state.settings !== before.settings ||
-      state.exercise.notes !== before.exercise.notes;
+      state.exercise.notes !== before.exercise.notes ||
+      state.exercise.brief !== before.exercise.brief;
     if (redraw || (state.view === 'write' && before.view !== 'write')) askToDraw();
     if (state.chosen !== before.chosen) engraving.select(state.chosen);
     if (state.caret !== before.caret) {

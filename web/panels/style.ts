@@ -11,10 +11,11 @@ import { type CloseCount, sameClose } from '../../src/style/precedents.ts';
 import { type StyleValue, styleOf } from '../../src/style/profile.ts';
 import { roomInWords } from '../../src/style/room-words.ts';
 import { adviceOn, CAUTION, placeInWords, tooShortInWords } from '../../src/style/words.ts';
+import { withholds } from '../state/brief.ts';
 import type { PhrasePrecedents } from '../worker/orders.ts';
 import type { Panel } from './context.ts';
 import { goTo } from './go-to.ts';
-import { isWithheld } from './withheld.ts';
+import { WITHHELD } from './seen.ts';
 
 const styleKnown = remembered(styleOf);
 
@@ -24,8 +25,7 @@ const MOST = { ways: 4, chords: 3, places: 5 };
 export function stylePanel(panel: Panel): TemplateResult {
   const { reviewed } = panel.state;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
-  if (isWithheld(panel, 'style'))
-    return html`<p class="empty">The brief sets this exercise without this help.</p>`;
+  if (withholds(panel.state, 'style')) return html`<p class="empty">${WITHHELD}</p>`;
   const style = styleKnown(reviewed.review.analysis);
   return html`
     <h2>How like the model</h2>
@@ -41,7 +41,7 @@ export function stylePanel(panel: Panel): TemplateResult {
             </ul>
             <p class="aside">${CAUTION}</p>`
     }
-    ${style.kind === 'too short' || isWithheld(panel, 'room') ? nothing : roomView(panel)} ${precedentsView(panel)}
+    ${style.kind === 'too short' || withholds(panel.state, 'room') ? nothing : roomView(panel)} ${precedentsView(panel)}
   `;
 }
 

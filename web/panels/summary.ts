@@ -6,11 +6,15 @@ import { strengthsOf } from '../../src/report/strengths.ts';
 import { summarise } from '../../src/report/summary.ts';
 import { toWorkOn } from '../../src/report/to-work-on.ts';
 import { type Score, VOICES } from '../../src/score/score.ts';
+import { withholds } from '../state/brief.ts';
 import type { Panel } from './context.ts';
 import { goTo } from './go-to.ts';
+import { WITHHELD } from './seen.ts';
 
 export function summaryPanel(panel: Panel): TemplateResult {
   const { reviewed } = panel.state;
+  if (withholds(panel.state, 'numerals') || withholds(panel.state, 'marks'))
+    return html`<p class="empty">${WITHHELD}</p>`;
   if (reviewed === undefined) return html`<p class="empty">Reading the harmony…</p>`;
   const { review } = reviewed;
   const strengths = strengthsOf(review);

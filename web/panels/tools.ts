@@ -1,6 +1,7 @@
 /** The tools over the stave: everything the keys do, for a mouse or a finger. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
+import { withholds } from '../state/brief.ts';
 import type { BeatLength, PageState } from '../state/page.ts';
 import { endsPhrase } from '../state/writing.ts';
 import type { Panel } from './context.ts';
@@ -86,7 +87,7 @@ export function toolsView(panel: Panel): TemplateResult {
         ${tool({ name: 'A step down', sign: '↓', key: '↓', act: stave(() => actions.step(-1)), thumb: 10 })}
         ${tool({ name: '8↑, an octave up', sign: '8↑', key: 'Shift ↑', act: stave(() => actions.octave(1)), thumb: 11 })}
         ${tool({ name: '8↓, an octave down', sign: '8↓', key: 'Shift ↓', act: stave(() => actions.octave(-1)), thumb: 12 })}
-        ${tool({ name: state.playing ? 'Stop' : 'Play', sign: state.playing ? STOP : PLAY, key: 'Space', act: commands.playOrStop, thumb: 16 })}
+        ${withholds(state, 'playback') ? nothing : tool({ name: state.playing ? 'Stop' : 'Play', sign: state.playing ? STOP : PLAY, key: 'Space', act: commands.playOrStop, thumb: 16 })}
       </div>
     </div>
   </div>`;

@@ -2,6 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
+import { withholds } from '../state/brief.ts';
 import type { Mixer } from '../state/page.ts';
 import type { Panel } from './context.ts';
 import { PLAY, STOP } from './icons.ts';
@@ -9,8 +10,14 @@ import { PLAY, STOP } from './icons.ts';
 export function transportView(panel: Panel): TemplateResult {
   const { state, commands } = panel;
   const { mixer, playing, stretch } = state;
+  const words = html`<p class="caret-words"><span id="caret-words"></span> <span id="note-words" class="note-words"></span></p>`;
+  if (withholds(state, 'playback'))
+    return html`<section class="transport" aria-label="Hear">
+      ${words}
+      <p class="aside">Set without playback.</p>
+    </section>`;
   return html`<section class="transport" aria-label="Hear">
-    <p class="caret-words"><span id="caret-words"></span> <span id="note-words" class="note-words"></span></p>
+    ${words}
     <button
       type="button"
       class="main-action play"

@@ -5,16 +5,16 @@ import { waysOutInWords } from '../../src/review/ways-out.ts';
 import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS } from '../../src/score/score.ts';
+import { withholds } from '../state/brief.ts';
 import type { PlainWaysOut } from '../worker/orders.ts';
 import type { Panel } from './context.ts';
-import { isWithheld } from './withheld.ts';
 
 /** The rest of them says no more than the first few. */
 const MOST_SHOWN = 12;
 
 export function waysOutView(panel: Panel, finding: Finding): TemplateResult | typeof nothing {
   const { waysOut, settings, reviewed } = panel.state;
-  if (finding.tones.length === 0 || isWithheld(panel, 'ways out')) return nothing;
+  if (finding.tones.length === 0 || withholds(panel.state, 'ways out')) return nothing;
   if (waysOut === undefined || waysOut.finding !== finding.id)
     return html`<p class="ways-out"><button type="button" @click=${() => panel.commands.findWaysOut(finding.id)}>Is there a way out?</button></p>`;
   if (waysOut.ways === 'asked') return html`<p class="ways-out aside">Trying every note…</p>`;

@@ -4,6 +4,7 @@ import { printKeySignature } from '../../src/notation/index.ts';
 import { printTempo, withSigns } from '../../src/report/sentences.ts';
 import { slipsAmong } from '../../src/review/marks.ts';
 import { printMetre } from '../../src/score/time.ts';
+import { sitting, withholds } from '../state/brief.ts';
 import { SIDES, type Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import { chordPanel } from './chord.ts';
@@ -84,12 +85,15 @@ function sheetHead({ state }: Panel): TemplateResult {
     <h1>${titleOf(score)}</h1>
     ${state.exercise.demonstration ? html`<p class="demonstration">A demonstration: half finished, with mistakes to find.</p>` : nothing}
     <p>${facts.join(' · ')}</p>
+    ${sitting(state) === '' ? nothing : html`<p class="sitting">${sitting(state)}</p>`}
   </header>`;
 }
 
 function markCount({ state }: Panel): string {
   const { reviewed } = state;
-  return reviewed === undefined ? '' : String(slipsAmong(reviewed.review.findings));
+  return reviewed === undefined || withholds(state, 'marks')
+    ? ''
+    : String(slipsAmong(reviewed.review.findings));
 }
 
 /** Arrows go from tab to tab, as in any tab list. */

@@ -4,6 +4,7 @@ import type { Ticks } from '../../src/score/time.ts';
 import { eventAt } from '../../src/writing/write.ts';
 import type { Stave } from '../panels/stave.ts';
 import type { Actions } from '../state/actions.ts';
+import { withholds } from '../state/brief.ts';
 import type { PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 import { createPlayer } from './player.ts';
@@ -87,12 +88,24 @@ export function createPlayback(
 
   const soundWritten = (state: PageState, before: PageState): void => {
     const byStave = state.history.last.by === 'stave' && state.history.now !== before.history.now;
-    if (!byStave || !state.settings.soundNotes || state.history.past.length <= before.history.past.length)
+    if (
+      !byStave ||
+      !state.settings.soundNotes ||
+      withholds(state, 'playback') ||
+      state.history.past.length <= before.history.past.length
+    )
       return;
     const event = eventAt(state.history.now.score, before.caret.voice, before.caret.at);
     const old = eventAt(before.history.now.score, before.caret.voice, before.caret.at);
     if (event?.kind === 'note' && event.pitch !== (old?.kind === 'note' ? old.pitch : undefined))
       player.sound(before.caret.voice, event.pitch).catch(() => undefined);
+  };
+
+  /** Told, where the brief sets the exercise without playback. */
+  const isSilent = (): boolean => {
+    const silent = withholds(store.get(), 'playback');
+    if (silent) actions.say('This exercise is set without playback.', 'refused');
+    return silent;
   };
 
   let until: Ticks = 0;
@@ -101,6 +114,7 @@ export function createPlayback(
   return {
     playOrStop() {
       const { playing, stretch, caret, history } = store.get();
+      if (isSilent()) return;
       if (playing) {
         stop();
         return;
@@ -114,6 +128,7 @@ export function createPlayback(
     },
     giveNotes() {
       const { caret, stretch, history, playing, mixer } = store.get();
+      if (isSilent()) return;
       const { score } = history.now;
       const at = stretch?.from ?? (caret.at >= endOf(score) ? 0 : caret.at);
       const notes = startingNotes(score, at);
@@ -130,6 +145,7 @@ export function createPlayback(
         );
     },
     playVoices(voices, from, to) {
+      if (isSilent()) return;
       player.stop();
       aloneForNow = voices;
       const { score } = store.get().history.now;

@@ -74,6 +74,8 @@ export interface Particulars {
   readonly otherSeconds: number;
   /** The MusicXML file it was read from, so that its voices can be given out otherwise. */
   readonly source?: Source;
+  /** It was begun from its brief, and not laid beside it later. */
+  readonly begunFromBrief?: boolean;
   /** It is the page's own demonstration. */
   readonly demonstration?: boolean;
 }

@@ -19,6 +19,8 @@ export interface Shelf {
   open(id: string): Promise<void>;
   /** Puts a new exercise on the shelf and opens it. */
   add(work: Work, particulars?: Partial<Particulars>): Promise<void>;
+  /** The exercise here that was begun from this brief, the latest of several. */
+  begunFrom(brief: string): Promise<string | undefined>;
   remove(id: string): Promise<void>;
   /** Keeps the exercise as it now is, to go back to. */
   keepVersion(label: string): Promise<void>;
@@ -84,6 +86,14 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     },
     open,
     add,
+    async begunFrom(brief) {
+      await settled();
+      for (const { id } of store.get().shelf) {
+        const kept = await keeping.exercise(id);
+        if (kept?.begunFromBrief && kept.brief === brief) return id;
+      }
+      return undefined;
+    },
     async remove(id) {
       await settled();
       await keeping.removeExercise(id);

@@ -47,7 +47,7 @@ export function withOpened(
   history: PageState['history'],
   lasting: boolean,
 ): PageState {
-  const { id, locked, notes, brief, otherSeconds, source, demonstration } = exercise;
+  const { id, locked, notes, brief, otherSeconds, source, demonstration, begunFromBrief } = exercise;
   return {
     ...state,
     exercise: {
@@ -58,6 +58,7 @@ export function withOpened(
       otherSeconds,
       ...(source && { source }),
       ...(demonstration && { demonstration }),
+      ...(begunFromBrief && { begunFromBrief }),
     },
     asking: false,
     history,

@@ -1,5 +1,5 @@
 /** Writing on the stave and in the text: each change a pure function from the state to the next. */
-import type { Step } from '../../src/score/pitch.ts';
+import { printPitch, type Step } from '../../src/score/pitch.ts';
 import { barAt } from '../../src/score/place.ts';
 import {
   endOf,
@@ -20,6 +20,7 @@ import {
 } from '../../src/writing/passage.ts';
 import { nearestPitch, pitchAtPlace, spelt } from '../../src/writing/pitches.ts';
 import * as stave from '../../src/writing/write.ts';
+import { givenLost } from './brief.ts';
 import { refuse, say } from './notice.ts';
 import type { BeatLength, Caret, PageState } from './page.ts';
 import { chosenLength, withinScore } from './places.ts';
@@ -77,6 +78,12 @@ function changeStretch(
 
 function taken(state: PageState, made: stave.Change, moveCaret = false): PageState {
   if (made.kind === 'refused') return refuse(state, made.said);
+  const lost = givenLost(state, state.history.now.score, made.score);
+  if (lost !== undefined)
+    return refuse(
+      state,
+      `${printPitch(lost.pitch)} in bar ${barAt(made.score, lost.at).number} was given, so it is locked.`,
+    );
   const next = say(adopt(state, workFromScore(made.score), 'stave'), made.said);
   return moveCaret && made.caret !== undefined ? { ...next, caret: { ...next.caret, at: made.caret } } : next;
 }

@@ -1,5 +1,6 @@
 /** Keeps the review up with the score: first around the caret, in place; then the whole, from the worker. */
 import { reviewNear, withNear } from '../../src/review/near.ts';
+import { seenOf } from '../state/brief.ts';
 import type { PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
 import type { Store } from '../state/store.ts';
@@ -18,7 +19,10 @@ export function createReviewing(store: Store<PageState>): Reviewing {
       performance.measure('partwise-whole', { start: ordered, end: performance.now() });
       store.update((state) =>
         state.history.now.score === score
-          ? withoutCured({ ...state, reviewed: { review, of: state.history.now, whole: true } })
+          ? withoutCured({
+              ...state,
+              reviewed: { review: seenOf(state, review), of: state.history.now, whole: true },
+            })
           : state,
       );
     },
@@ -46,7 +50,8 @@ export function createReviewing(store: Store<PageState>): Reviewing {
     const profile = chosenProfile(state.settings);
     if (state.side === 'style' && (otherScore || before.side !== 'style'))
       reviewer.precedents(score, profile);
-    if (!otherScore && profile === chosenProfile(before.settings)) return;
+    const otherBrief = state.exercise.brief !== before.exercise.brief;
+    if (!otherScore && !otherBrief && profile === chosenProfile(before.settings)) return;
     ordered = performance.now();
     reviewer.review(score, profile);
     if (otherScore) lookNear(store, before);
@@ -81,7 +86,7 @@ function lookNear(store: Store<PageState>, before: PageState): void {
     if (reviewed === undefined || state.exercise.id !== before.exercise.id) return cleared;
     const near = reviewNear(history.now.score, chosenProfile(settings), before.caret.at);
     const findings = withNear(reviewed.review.findings, near);
-    const review = { ...reviewed.review, score: history.now.score, findings };
+    const review = seenOf(state, { ...reviewed.review, score: history.now.score, findings });
     return withoutCured({ ...cleared, reviewed: { review, of: history.now, whole: false } });
   });
   performance.measure('partwise-near', { start: began, end: performance.now() });

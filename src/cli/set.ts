@@ -1,0 +1,130 @@
+/** `partwise set`: from a piece to the brief, the pupil’s files and the link. */
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parseDuration, printBrief } from '../brief/brief.ts';
+import { HELPS, type Help, isHelp, sittingInWords } from '../brief/helps.ts';
+import { capitalised, listed } from '../english/words.ts';
+import type { VoiceAssignment } from '../musicxml/index.ts';
+import { writeMusicXml } from '../musicxml/index.ts';
+import { printNotation } from '../notation/index.ts';
+import { profileNamed } from '../profiles/list.ts';
+import { Refused } from '../refusal/refusal.ts';
+import { wrap } from '../report/wrap.ts';
+import { choiceInWords, parseChoice } from '../set/choice.ts';
+import { linkTo } from '../set/link.ts';
+import { type Setting, setWork } from '../set/set-work.ts';
+import { openSource } from '../set/source.ts';
+import { EXIT } from './exit.ts';
+import { readInput, reason } from './input.ts';
+import { printFailure } from './paper.ts';
+
+export interface SetOptions {
+  readonly give: string;
+  readonly output: string;
+  readonly title?: string;
+  readonly task?: string;
+  readonly profile?: string;
+  readonly leastLength?: string;
+  readonly leastTogether?: string;
+  readonly without?: string;
+  readonly controlled?: true;
+  readonly page: string;
+  readonly voices?: VoiceAssignment;
+  readonly force?: true;
+}
+
+const WIDTH = 80;
+
+export async function setCommand(file: string, options: SetOptions): Promise<number> {
+  const input = await readInput(file);
+  const opened = input.ok ? openSource(input.bytes, options.voices) : input;
+  if (!opened.ok) {
+    process.stderr.write(printFailure(file, opened));
+    return EXIT.unreadable;
+  }
+  const { score, brief: before } = opened.source;
+  const read = parseChoice(options.give);
+  if (!read.ok) throw new Refused(read.message);
+  const profile = options.profile ?? before?.profile ?? 'chorale';
+  if (profileNamed(profile) === undefined)
+    throw new Refused(`There is no profile called “${profile}”; a brief names one that is built in.`);
+  const set = setWork(score, read.choice, {
+    profile,
+    without: helpsWithheld(options) ?? before?.without ?? [],
+    ...(before?.leastSeconds === undefined ? {} : { leastSeconds: before.leastSeconds }),
+    ...(before?.leastTogetherSeconds === undefined
+      ? {}
+      : { leastTogetherSeconds: before.leastTogetherSeconds }),
+    ...lengths(options),
+    ...(options.title === undefined ? {} : { title: options.title }),
+    ...(options.task === undefined ? {} : { task: options.task }),
+  });
+  if (!set.ok) throw new Refused(`${file}: ${set.message}`);
+  const { brief } = set;
+  await writeAll(options, {
+    'brief.txt': printBrief(brief),
+    'exercise.musicxml': writeMusicXml(brief.score),
+    'exercise.txt': printNotation(brief.score, { whole: true }),
+  });
+  const link = linkTo([brief]);
+  const lines = [
+    `${brief.score.title === '' ? file : brief.score.title}: ${brief.task}.`,
+    `Given: ${choiceInWords(read.choice)}.`,
+    ...[sittingInWords(brief)].filter((words) => words !== ''),
+    `Written into ${options.output}: brief.txt (for you, and to mark by), exercise.musicxml and exercise.txt (for the pupils).`,
+  ];
+  const address = link.ok
+    ? ['The link, which opens the pupils’ page with the exercise in it:', `${options.page}#${link.hash}`]
+    : wrap(link.message, WIDTH);
+  process.stdout.write(`${[...lines.flatMap((line) => wrap(line, WIDTH)), ...address].join('\n')}\n`);
+  return EXIT.fine;
+}
+
+function helpsWithheld({ without, controlled }: SetOptions): readonly Help[] | undefined {
+  if (controlled) return HELPS;
+  if (without === undefined) return undefined;
+  const names = without.split(',').map((name) => name.trim().toLowerCase());
+  const unknown = names.find((name) => !isHelp(name));
+  if (unknown !== undefined)
+    throw new Refused(`“${unknown}” is no help that can be withheld; ${listed(HELPS, 'or')} was expected.`);
+  return HELPS.filter((help) => names.includes(help));
+}
+
+function lengths({ leastLength, leastTogether }: SetOptions): Partial<Setting> {
+  const seconds = (name: string, text: string): number => {
+    const read = parseDuration(text);
+    if (read !== undefined) return read;
+    throw new Refused(
+      `${capitalised(name)} is written as minutes and seconds, such as 0:45; “${text}” was found.`,
+    );
+  };
+  return {
+    ...(leastLength === undefined ? {} : { leastSeconds: seconds('the least length', leastLength) }),
+    ...(leastTogether === undefined
+      ? {}
+      : { leastTogetherSeconds: seconds('the least length together', leastTogether) }),
+  };
+}
+
+/** Nothing that is there already is replaced unasked. */
+async function writeAll(
+  { output, force }: Pick<SetOptions, 'output' | 'force'>,
+  files: Readonly<Record<string, string>>,
+): Promise<void> {
+  const flag = force === undefined ? 'wx' : 'w';
+  try {
+    await mkdir(output, { recursive: true });
+  } catch (error) {
+    throw new Refused(`${output}: ${reason(error)}`);
+  }
+  for (const [name, content] of Object.entries(files)) {
+    const path = join(output, name);
+    try {
+      await writeFile(path, content, { flag });
+    } catch (error) {
+      if ((error as NodeJS.ErrnoException).code === 'EEXIST')
+        throw new Refused(`${path} is there already. Name another folder, or add --force to replace it.`);
+      throw new Refused(`${path}: ${reason(error)}`);
+    }
+  }
+}
