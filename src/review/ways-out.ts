@@ -13,7 +13,7 @@ import { excerpt, withTone } from '../score/excerpt.ts';
 import { type NoteName, type Pitch, printNoteName, semitone, staffPlace } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { type ByVoice, byVoice, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
-import { type Tone, textureOf } from '../score/texture.ts';
+import { sliceAt, type Tone, textureOf, toneIn } from '../score/texture.ts';
 import { type Finding, occurrencesOf, type Review, reviewAnalysis, reviewScore } from './review.ts';
 
 export interface WaysOutOptions {
@@ -27,10 +27,15 @@ export interface WayOut {
   readonly pitch: Pitch;
 }
 
+/** How a changed note is come to from the note before it. */
+export type Move = 'step' | 'leap' | 'stay';
+
 export interface WaysOut {
   readonly finding: Finding;
   /** How many there are in each voice. */
   readonly counts: ByVoice<number>;
+  /** How many of them move so from the note before; a voice's first note moves from none. */
+  readonly moves: ByVoice<Readonly<Record<Move, number>>>;
   readonly total: number;
   /** For the teacher's switch only. By voice from the top, then in time, then from the lowest pitch. */
   readonly ways: readonly WayOut[];
@@ -62,19 +67,56 @@ export function waysOut(review: Review, findingId: string, options: WaysOutOptio
       return false;
     return isCured(finding, review.findings, withTone(score, tone, pitch), review);
   });
+  const moves = ways.map((way) => ({ voice: way.tone.voice, move: moveTo(review.analysis, way) }));
+  const number = (voice: VoiceName, move: Move) =>
+    moves.filter((each) => each.voice === voice && each.move === move).length;
   return {
     finding,
     counts: byVoice((voice) => ways.filter((way) => way.tone.voice === voice).length),
+    moves: byVoice((voice) => ({
+      step: number(voice, 'step'),
+      leap: number(voice, 'leap'),
+      stay: number(voice, 'stay'),
+    })),
     total: ways.length,
     ways,
   };
 }
 
-/** `There are 3 single notes to change that would clear this: 2 in the tenor and 1 in the bass.` No note is named. */
-export function waysOutInWords({ counts, total }: Pick<WaysOut, 'counts' | 'total'>): string {
+function moveTo({ texture }: Analysis, { tone, pitch }: WayOut): Move | undefined {
+  const slice = tone.at === 0 ? undefined : sliceAt(texture, tone.at - 1);
+  const before = slice && toneIn(slice, tone.voice);
+  if (before === undefined) return undefined;
+  const steps = Math.abs(staffPlace(pitch) - staffPlace(before.pitch));
+  return steps > 1 ? 'leap' : steps === 1 ? 'step' : 'stay';
+}
+
+const MOVE_WORDS: Readonly<Record<Move, string>> = {
+  step: 'by step',
+  leap: 'by leap',
+  stay: 'by staying on the note before',
+};
+
+/** ` (1 by step, 1 by leap)`; ` (by step)` where they all do. */
+function movesInWords(moves: Readonly<Record<Move, number>>, count: number): string {
+  const told = (['step', 'stay', 'leap'] as const).filter((move) => moves[move] > 0);
+  if (told.length === 0) return '';
+  const words = told.map((move) => (moves[move] === count ? '' : `${moves[move]} `) + MOVE_WORDS[move]);
+  return ` (${words.join(', ')})`;
+}
+
+/**
+ * `There are 3 changes of a single note that would clear this: 2 in the tenor (1 by step, 1 by leap) and 1 in the bass
+ * (by step).` No note is named.
+ */
+export function waysOutInWords({
+  counts,
+  moves,
+  total,
+}: Pick<WaysOut, 'counts' | 'moves' | 'total'>): string {
   if (total === 0) return 'No single note can be changed to clear this: it takes two or more together.';
   const parts = VOICES.filter((voice) => counts[voice] > 0).map(
-    (voice) => `${counts[voice]} in the ${VOICE_WORDS[voice]}`,
+    (voice) => `${counts[voice]} in the ${VOICE_WORDS[voice]}${movesInWords(moves[voice], counts[voice])}`,
   );
   const list = listed(parts);
   return total === 1

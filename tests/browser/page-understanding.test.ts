@@ -119,5 +119,9 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
       await expect.poll(() => fault.locator('.hints li').count()).toBe(shown);
     }
     expect(await fault.locator('.mark-commands button', { hasText: /hint/i }).count()).toBe(0);
+    await expect
+      .poll(() => fault.locator('.hints li').last().textContent(), { timeout: 15_000 })
+      .toMatch(/^(There (is|are) \d+ change|No single note)/);
+    expect(await fault.locator('.ways-out').count()).toBe(0);
   });
 });

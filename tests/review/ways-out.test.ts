@@ -47,6 +47,15 @@ describe('ways out', () => {
       expect(ways.filter((way) => way.tone.voice === voice).length).toBe(counts[voice]);
   });
 
+  it('say how each is come to from the note before', () => {
+    const { ways, moves, counts } = waysFrom(FIFTHS, 'parallel-fifths');
+    const later = ways.filter(({ tone }) => tone.at > 0);
+    const told = VOICES.flatMap((voice) => Object.values(moves[voice])).reduce((a, b) => a + b, 0);
+    expect(later.length).toBeGreaterThan(0);
+    expect(told).toBe(later.length);
+    for (const voice of VOICES) expect(moves[voice].leap).toBeLessThanOrEqual(counts[voice]);
+  });
+
   it('leave the given voices alone', () => {
     const { counts } = waysFrom(FIFTHS, 'parallel-fifths', ['S', 'B']);
     expect(counts.S).toBe(0);
@@ -81,12 +90,14 @@ B: F#3 D2 A2 D3! |`;
 
   it('are told in a sentence that names no note', () => {
     const counts = { S: 0, A: 0, T: 2, B: 1 };
-    expect(waysOutInWords({ counts, total: 3 })).toBe(
-      'There are 3 changes of a single note that would clear this: 2 in the tenor and 1 in the bass.',
+    const none = { step: 0, leap: 0, stay: 0 };
+    const moves = { S: none, A: none, T: { ...none, step: 1, leap: 1 }, B: { ...none, stay: 1 } };
+    expect(waysOutInWords({ counts, moves, total: 3 })).toBe(
+      'There are 3 changes of a single note that would clear this: 2 in the tenor (1 by step, 1 by leap) and 1 in the bass (by staying on the note before).',
     );
-    expect(waysOutInWords({ counts: { ...counts, T: 0 }, total: 1 })).toBe(
+    expect(waysOutInWords({ counts: { ...counts, T: 0 }, moves: { ...moves, B: none }, total: 1 })).toBe(
       'There is 1 change of a single note that would clear this: 1 in the bass.',
     );
-    expect(waysOutInWords({ counts: { S: 0, A: 0, T: 0, B: 0 }, total: 0 })).toContain('two or more');
+    expect(waysOutInWords({ counts: { S: 0, A: 0, T: 0, B: 0 }, moves, total: 0 })).toContain('two or more');
   });
 });

@@ -16,7 +16,7 @@ import { withholds } from '../state/brief.ts';
 import type { Panel } from './context.ts';
 import { WITHHELD } from './seen.ts';
 import { voicesForm } from './voices-form.ts';
-import { waysOutView } from './ways-out.ts';
+import { hasWaysOut, lastHint, waysOutView } from './ways-out.ts';
 
 export function marksPanel(panel: Panel): TemplateResult {
   const { reviewed, settings, history } = panel.state;
@@ -192,17 +192,23 @@ function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
   const { rule } = finding;
   const analysis = state.reviewed?.review.analysis;
   const hints = analysis === undefined ? rule.hints : hintsFor(analysis, finding, state.exercise.locked);
-  const shown = state.hints[finding.id] ?? 0;
+  const shown = withholds(panel.state, 'hints') ? 0 : (state.hints[finding.id] ?? 0);
+  const steps = [hints[0], hints[1], lastHint(panel, finding, hints[2])];
+  const openNext = () => {
+    actions.openHint(finding.id);
+    // Trying every note takes a moment: it is asked for with the last hint alone.
+    if (shown === 2 && hasWaysOut(panel, finding)) commands.findWaysOut(finding.id);
+  };
   const two = finding.voices.length === 2;
   return html`<div class="mark-body">
     <p class="message">${withSigns(finding.message)}</p>
     <p class="why">${rule.why}</p>
     ${follows.length === 0 ? nothing : followsView(panel, follows)}
-    ${shown === 0 || withholds(panel.state, 'hints') ? nothing : html`<ol class="hints">${hints.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
+    ${shown === 0 ? nothing : html`<ol class="hints" role="status">${steps.slice(0, shown).map((hint) => html`<li>${withSigns(hint)}</li>`)}</ol>`}
     <div class="mark-commands">
       ${
         shown < 3 && !withholds(panel.state, 'hints')
-          ? html`<button type="button" @click=${() => actions.openHint(finding.id)}>
+          ? html`<button type="button" @click=${openNext}>
               ${shown === 0 ? 'A hint' : `Hint ${shown + 1} of 3`}
             </button>`
           : nothing
@@ -216,7 +222,7 @@ function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
       }
       <a class="button" href="#rules/${rule.id}">The rule</a>
     </div>
-    ${waysOutView(panel, finding)}
+    ${waysOutView(panel, finding, shown === 3)}
     <details class="own-note" ?open=${state.exercise.notes[finding.id] !== undefined}>
       <summary>I mean it so</summary>
       <label>

@@ -1,5 +1,6 @@
 /** How many single-note changes would clear a finding, and in which voice; only a teacher sees which they are. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { withSigns } from '../../src/report/sentences.ts';
 import type { Finding } from '../../src/review/review.ts';
 import { waysOutInWords } from '../../src/review/ways-out.ts';
 import { printPitch } from '../../src/score/pitch.ts';
@@ -12,16 +13,30 @@ import type { Panel } from './context.ts';
 /** The rest of them says no more than the first few. */
 const MOST_SHOWN = 12;
 
-export function waysOutView(panel: Panel, finding: Finding): TemplateResult | typeof nothing {
+/** True where a finding has notes to try others in place of, and the exercise allows that help. */
+export function hasWaysOut(panel: Panel, finding: Finding): boolean {
+  return finding.tones.length > 0 && !withholds(panel.state, 'ways out');
+}
+
+/** The last hint: how many ways out there proved to be; until they are counted, what the chord has in reach. */
+export function lastHint(panel: Panel, finding: Finding, inReach: string): string {
+  const { waysOut } = panel.state;
+  if (waysOut?.finding !== finding.id || !hasWaysOut(panel, finding)) return inReach;
+  return waysOut.ways === 'asked' ? `${inReach} Trying every note…` : waysOutInWords(waysOut.ways);
+}
+
+/** `told`: the last hint says how many there are, and they need not be said again. */
+export function waysOutView(panel: Panel, finding: Finding, told: boolean): TemplateResult | typeof nothing {
   const { waysOut, settings, reviewed } = panel.state;
-  if (finding.tones.length === 0 || withholds(panel.state, 'ways out')) return nothing;
+  if (!hasWaysOut(panel, finding)) return nothing;
   if (waysOut === undefined || waysOut.finding !== finding.id)
     return html`<p class="ways-out"><button type="button" @click=${() => panel.commands.findWaysOut(finding.id)}>Is there a way out?</button></p>`;
+  if (told && (waysOut.ways === 'asked' || !settings.teacher)) return nothing;
   if (waysOut.ways === 'asked') return html`<p class="ways-out aside">Trying every note…</p>`;
   const { ways } = waysOut;
   const score = reviewed?.review.score;
   return html`<div class="ways-out" role="status">
-    <p>${waysOutInWords(ways)}</p>
+    ${told ? nothing : html`<p>${waysOutInWords(ways)}</p>`}
     ${settings.teacher && score ? html`<ul>${ways.ways.slice(0, MOST_SHOWN).map((way) => html`<li>${wayWords(way, score)}</li>`)}</ul>` : nothing}
     ${settings.teacher && ways.total > MOST_SHOWN ? html`<p class="aside">and ${ways.total - MOST_SHOWN} more</p>` : nothing}
   </div>`;
@@ -31,5 +46,6 @@ function wayWords(
   { voice, at, was, pitch }: PlainWaysOut['ways'][number],
   score: Parameters<typeof placeAt>[0],
 ): string {
-  return `${printPlace(placeAt(score, at))}, ${VOICE_WORDS[voice]}: ${printPitch(pitch)} for ${printPitch(was)}`;
+  const place = printPlace(placeAt(score, at));
+  return withSigns(`${place}, ${VOICE_WORDS[voice]}: ${printPitch(pitch)} for ${printPitch(was)}`);
 }

@@ -46,7 +46,7 @@ export interface ReviewAnswer {
 }
 
 /** The ways out of one finding, as the page shows them. */
-export interface PlainWaysOut extends Pick<WaysOut, 'counts' | 'total'> {
+export interface PlainWaysOut extends Pick<WaysOut, 'counts' | 'moves' | 'total'> {
   readonly ways: readonly {
     readonly voice: VoiceName;
     readonly at: Ticks;

@@ -42,6 +42,7 @@ function answer(order: Order): Answer {
         number,
         ways: found && {
           counts: found.counts,
+          moves: found.moves,
           total: found.total,
           ways: found.ways.map(({ tone, pitch }) => ({
             voice: tone.voice,
