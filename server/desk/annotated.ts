@@ -8,7 +8,7 @@ import { missing, type Script, type Stack } from './records.ts';
 import { isPrinted, openedScript, standingOf } from './reports.ts';
 import type { Desk } from './store.ts';
 
-/** Agreed findings and the teacher's own remarks, numbered as on the sheet. @throws {Refused} for an unreadable file */
+/** Agreed findings and the teacher's own remarks, numbered as on the sheet; a remark about the whole stands at its beginning. @throws {Refused} for an unreadable file */
 export function annotatedScript(desk: Desk, stack: Stack, script: Script): Uint8Array {
   const opened = openedScript(desk, script);
   if (opened === undefined)
@@ -26,7 +26,7 @@ export function annotatedScript(desk: Desk, stack: Stack, script: Script): Uint8
       tones: notes.flatMap(({ voice, at }) => toneAt(voice, at)),
       sentence: `${severity}, ${name.toLowerCase()}. ${message}`,
     })),
-    ...remarks.map(({ voice, from, text }) => ({
+    ...remarks.map(({ voice, from = 0, text }) => ({
       severity: 'remark' as const,
       voices: voice === undefined ? [] : [voice],
       from: Math.round(from * CROTCHET),

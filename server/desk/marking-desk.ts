@@ -1,7 +1,13 @@
 /** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
 import type { Database } from 'better-sqlite3';
 import { readBrief } from '../../src/brief/brief.ts';
-import { EXAMPLE_SCHEME, type Intake, readCandidatePattern, readScheme } from '../../src/desk/index.ts';
+import {
+  EXAMPLE_SCHEME,
+  type Intake,
+  readCandidatePattern,
+  readScheme,
+  type SecondMarking,
+} from '../../src/desk/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
@@ -23,6 +29,8 @@ export interface RawSettings {
   readonly scheme?: string;
   readonly pattern?: string;
   readonly reference?: string;
+  /** Empty where one person marks alone. */
+  readonly second?: SecondMarking | '';
 }
 
 export interface MarkingDesk {
@@ -114,6 +122,7 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
     ...(known?.brief === undefined || raw.brief === '' ? {} : { brief: known.brief }),
     ...(known?.pattern === undefined || raw.pattern === '' ? {} : { pattern: known.pattern }),
     ...(known?.reference === undefined || raw.reference === '' ? {} : { reference: known.reference }),
+    ...secondMarking(raw, known),
   };
   const checked: { -readonly [K in keyof StackSettings]: StackSettings[K] } = { ...settings };
   if (raw.brief) {
@@ -140,6 +149,11 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
   }
   if (wrong.length > 0) throw allRefused(wrong);
   return checked;
+}
+
+function secondMarking(raw: RawSettings, known: Stack | undefined): Pick<StackSettings, 'second'> {
+  const second = raw.second ?? known?.second ?? '';
+  return second === '' ? {} : { second };
 }
 
 function profileOfBrief(brief: string | undefined): Profile | undefined {

@@ -5,6 +5,8 @@ import {
   type Decision,
   type Scheme,
   type ScriptFacts,
+  SECOND_MARKINGS,
+  type SecondMarking,
   schemeSchema,
 } from '../../src/desk/index.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
@@ -22,6 +24,8 @@ export interface Stack {
   readonly pattern?: CandidatePattern;
   /** A harmonisation to compare with, as text in our notation. */
   readonly reference?: string;
+  /** How a second person marks; absent where one marks alone. */
+  readonly second?: SecondMarking;
   readonly revision: number;
 }
 
@@ -77,9 +81,16 @@ export type Row = Record<string, unknown>;
 /** A decision as it is handed in: the desk adds its id and time. */
 export type Proposed = Decision extends infer D ? (D extends Decision ? Omit<D, 'id' | 'at'> : never) : never;
 
+/** A mark taken back: at which criterion, whose, and whether it was an agreed one. */
+export interface TakenBack {
+  readonly takeBack: string;
+  readonly by?: string;
+  readonly agreed?: true;
+}
+
 /** The settings of a stack that a person may set. */
 export type StackSettings = Pick<Stack, 'name' | 'profile' | 'scheme'> &
-  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference'>>;
+  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference' | 'second'>>;
 
 export function stackOf(row: Row): Stack {
   return {
@@ -91,8 +102,14 @@ export function stackOf(row: Row): Stack {
     ...(row.brief === null ? {} : { brief: String(row.brief) }),
     ...(row.pattern === null ? {} : { pattern: candidatePatternSchema.parse(row.pattern) }),
     ...(row.reference === null ? {} : { reference: String(row.reference) }),
+    ...secondOf(row),
     revision: Number(row.revision),
   };
+}
+
+function secondOf({ second }: Row): Pick<Stack, 'second'> {
+  const known = SECOND_MARKINGS.find((one) => one === second);
+  return known === undefined ? {} : { second: known };
 }
 
 export function entryOf(row: Row): ScriptEntry {

@@ -24,10 +24,12 @@ import {
   type Moderation,
   markBookHead,
   markBookRow,
+  marksInView,
   moderationOrder,
   NO_SCRIPTS,
   type StackScript,
   type Suggestion,
+  standingMarks,
   suggestLevel,
   type TeacherRemark,
   type Total,
@@ -37,6 +39,7 @@ import {
 import { styleAdvice } from '../../src/desk/script-style.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
+import { marksGiven } from './marks-given.ts';
 import { latestEntries } from './queue.ts';
 import type { Script, ScriptEntry, Stack } from './records.ts';
 import type { Desk } from './store.ts';
@@ -191,6 +194,17 @@ function decisionsByScript(desk: Desk, stack: number): (script: number) => reado
   return all.length > 2_000 ? (script) => desk.decisions(stack, script) : () => all;
 }
 
+/** The marks of a script as far as one marker may see them: all that were given, and those that stand of them. */
+export function marksSeenBy(
+  desk: Desk,
+  script: number,
+  by: string | undefined,
+): { readonly given: readonly Mark[]; readonly marks: readonly Mark[] } {
+  const { given, second } = marksGiven(desk.db, script);
+  const seen = marksInView(given, by, second);
+  return { given: second === undefined ? [] : seen, marks: standingMarks(seen, second) };
+}
+
 export interface Moderated {
   readonly id: number;
   readonly candidate?: string;
@@ -199,13 +213,18 @@ export interface Moderated {
 }
 
 /** Scripts in rank order at one criterion, or by total: their marks alone. */
-export function moderationOf(desk: Desk, stack: Stack, criterion: string | undefined): Moderation<Moderated> {
+export function moderationOf(
+  desk: Desk,
+  stack: Stack,
+  criterion: string | undefined,
+  by?: string,
+): Moderation<Moderated> {
   const scripts = latestEntries(desk, stack.id, Number.MAX_SAFE_INTEGER).map(
     ({ id, candidate, draft }): Moderated => ({
       id,
       ...(candidate === undefined ? {} : { candidate }),
       draft,
-      marks: desk.marks(id),
+      marks: marksSeenBy(desk, id, by).marks,
     }),
   );
   return moderationOrder(stack.scheme, scripts, criterion);
@@ -238,7 +257,7 @@ function exportedScript(desk: Desk, script: Script, decisions: readonly Decision
     findings: [...standing.findings],
     remarks: standing.remarks.map(({ voice, from, until, text }) => ({
       ...(voice === undefined ? {} : { voice }),
-      from,
+      ...(from === undefined ? {} : { from }),
       ...(until === undefined ? {} : { until }),
       text,
     })),

@@ -77,4 +77,12 @@ export const MIGRATIONS: readonly string[] = [
     UNIQUE (stack, file, sum)
   );
   `,
+  `
+  -- Two markers: 'open' where the second sees the first's marks, 'blind' where not; empty for one marker.
+  ALTER TABLE stacks ADD COLUMN second TEXT;
+  -- Who gave the mark or took it back; 1 where two markers agreed on it.
+  ALTER TABLE marks ADD COLUMN marker TEXT;
+  ALTER TABLE marks ADD COLUMN agreed INTEGER NOT NULL DEFAULT 0;
+  UPDATE marks SET marker = json_extract(mark, '$.by') WHERE mark IS NOT NULL;
+  `,
 ];

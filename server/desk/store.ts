@@ -8,10 +8,11 @@ import {
   type Decision,
   decisionSchema,
   type Mark,
-  markSchema,
   rememberRemark,
   type ScriptFacts,
+  standingMarks,
 } from '../../src/desk/index.ts';
+import { marksGiven } from './marks-given.ts';
 import {
   entryOf,
   missing,
@@ -25,6 +26,7 @@ import {
   type StackSettings,
   scriptOf,
   stackOf,
+  type TakenBack,
 } from './records.ts';
 
 export class Desk {
@@ -42,7 +44,7 @@ export class Desk {
   addStack(settings: StackSettings): Stack {
     const { lastInsertRowid } = this.db
       .prepare(
-        'INSERT INTO stacks (name, created, brief, profile, scheme, pattern, reference) VALUES (?, ?, ?, ?, ?, ?, ?)',
+        'INSERT INTO stacks (name, created, brief, profile, scheme, pattern, reference, second) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
       )
       .run(
         settings.name,
@@ -52,6 +54,7 @@ export class Desk {
         JSON.stringify(settings.scheme),
         settings.pattern ?? null,
         settings.reference ?? null,
+        settings.second ?? null,
       );
     return this.stack(Number(lastInsertRowid));
   }
@@ -70,7 +73,7 @@ export class Desk {
         if (!reviewsHold) this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ?').run(id);
         this.db
           .prepare(
-            'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ? WHERE id = ?',
+            'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ?, second = ? WHERE id = ?',
           )
           .run(
             settings.name,
@@ -79,6 +82,7 @@ export class Desk {
             JSON.stringify(settings.scheme),
             settings.pattern ?? null,
             settings.reference ?? null,
+            settings.second ?? null,
             id,
           );
       })
@@ -319,30 +323,29 @@ export class Desk {
 
   // Marks
 
-  /** Stores a mark, or takes the one at a criterion back. @throws {Refused} */
-  mark(script: number, seen: number, mark: Mark | { readonly takeBack: string }): void {
-    const criterion = 'takeBack' in mark ? mark.takeBack : mark.criterion;
+  /** Stores a mark, or takes the one that somebody gave at a criterion back. @throws {Refused} */
+  mark(script: number, seen: number, mark: Mark | TakenBack): void {
+    const taken = 'takeBack' in mark;
     this.db
       .transaction(() => {
         this.#raiseScript(script, seen);
         this.db
-          .prepare('INSERT INTO marks (script, criterion, mark) VALUES (?, ?, ?)')
-          .run(script, criterion, 'takeBack' in mark ? null : JSON.stringify(mark));
+          .prepare('INSERT INTO marks (script, criterion, mark, marker, agreed) VALUES (?, ?, ?, ?, ?)')
+          .run(
+            script,
+            taken ? mark.takeBack : mark.criterion,
+            taken ? null : JSON.stringify(mark),
+            mark.by ?? null,
+            mark.agreed ? 1 : 0,
+          );
       })
       .immediate();
   }
 
-  /** The marks that stand: the latest at each criterion. */
+  /** The marks that stand: see `standingMarks`. */
   marks(script: number): Mark[] {
-    const rows = this.db
-      .prepare('SELECT criterion, mark FROM marks WHERE script = ? ORDER BY number')
-      .all(script) as { criterion: string; mark: string | null }[];
-    const latest = new Map<string, Mark>();
-    for (const { criterion, mark } of rows) {
-      if (mark === null) latest.delete(criterion);
-      else latest.set(criterion, markSchema.parse(JSON.parse(mark)));
-    }
-    return [...latest.values()];
+    const { given, second } = marksGiven(this.db, script);
+    return standingMarks(given, second);
   }
 
   // Settings of the desk

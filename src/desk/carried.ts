@@ -28,7 +28,7 @@ export type CarriedDecision =
 /**
  * The overrulings, changes of severity and remarks that bear on the next draft. Agreement is not carried: a fault that
  * is still there deserves another look. Decisions for the whole class need no carrying. Remarks come along with their
- * bar; one on a bar that is gone has no place any more.
+ * bar; one on a bar that is gone has no place any more, and one about the whole script was about that draft.
  *
  * @param script the earlier draft's id, as its decisions have it
  */
@@ -46,7 +46,8 @@ export function carriedDecisions(
       continue;
     if (decision.kind === 'remark') remarks.push(decision);
     else if (decision.kind === 'severity') severities.set(decision.finding, decision);
-    else latest.set(decision.finding, decision.kind === 'overrule' ? decision : undefined);
+    else if (decision.kind === 'overrule') latest.set(decision.finding, decision);
+    else for (const finding of [decision.finding, ...(decision.also ?? [])]) latest.set(finding, undefined);
   }
   const judged = comparison.stillThere.flatMap(({ before, after, unchanged }) =>
     [latest.get(before.id), severities.get(before.id)].flatMap((decision) =>
@@ -61,6 +62,7 @@ function movedRemark(
   barsFrom: DraftComparison['barsFrom'],
   { before, after }: { readonly before: Score; readonly after: Score },
 ): CarriedDecision[] {
+  if (remark.from === undefined) return [];
   const at = Math.round(remark.from * CROTCHET);
   const old = barAt(before, at);
   const bar = after.bars[barsFrom.indexOf(old.index)];

@@ -32,7 +32,14 @@ const script = id;
 const carriedFrom = id.optional();
 
 export const decisionSchema = z.discriminatedUnion('kind', [
-  z.object({ kind: z.literal('agree'), ...made, script, finding: id }),
+  z.object({
+    kind: z.literal('agree'),
+    ...made,
+    script,
+    finding: id,
+    /** Agreed to with it, since they come from the same slip: one decision, taken back as one. */
+    also: z.array(id).max(500).optional(),
+  }),
   z.object({ kind: z.literal('overrule'), ...made, script, finding: id, reason, carriedFrom }),
   z.object({
     kind: z.literal('overrule for all'),
@@ -48,7 +55,8 @@ export const decisionSchema = z.discriminatedUnion('kind', [
     ...made,
     script,
     voice: z.enum(['S', 'A', 'T', 'B']).optional(),
-    from: crotchets,
+    /** Left out where it is about the whole script. */
+    from: crotchets.optional(),
     /** The end of the stretch; left out where the remark is about one beat. */
     until: crotchets.optional(),
     text: text(DECISION_LIMITS.remark, 'The remark'),
@@ -77,13 +85,15 @@ export interface JudgedFinding extends ScriptFinding {
   readonly forAll?: true;
   /** The decision that settled the standing, so that it can be undone. */
   readonly decision?: string;
+  /** Who made it, where that is known. */
+  readonly by?: string;
 }
 
 export type TeacherRemark = Of<'remark'>;
 
 export interface Judged {
   readonly findings: readonly JudgedFinding[];
-  /** The teacher's own remarks on this script, in order of their place. */
+  /** The teacher's own remarks on this script: those about all of it, then by place. */
   readonly remarks: readonly TeacherRemark[];
 }
 
@@ -133,7 +143,7 @@ export function applyDecisions(
     else if (decision.script !== script || decision.kind === 'leave') continue;
     else if (decision.kind === 'remark') remarks.push(decision);
     else if (decision.kind === 'severity') severities.set(decision.finding, decision);
-    else settled.set(decision.finding, decision);
+    else for (const finding of decidedWith(decision)) settled.set(finding, decision);
   }
   return {
     findings: findings.map((finding) => {
@@ -147,28 +157,34 @@ export function applyDecisions(
         ...standingOf(own, all),
       };
     }),
-    remarks: remarks.sort((a, b) => a.from - b.from),
+    remarks: remarks.sort((a, b) => (a.from ?? -1) - (b.from ?? -1)),
   };
+}
+
+/** Every finding that a decision settles. */
+function decidedWith(decision: Of<'agree'> | Of<'overrule'>): readonly string[] {
+  return decision.kind === 'agree' ? [decision.finding, ...(decision.also ?? [])] : [decision.finding];
 }
 
 function kindKey(rule: string, context: string | undefined): string {
   return JSON.stringify(context === undefined ? [rule] : [rule, context]);
 }
 
-type Settled = Pick<JudgedFinding, 'standing' | 'reason' | 'forAll' | 'decision'>;
+type Settled = Pick<JudgedFinding, 'standing' | 'reason' | 'forAll' | 'decision' | 'by'>;
 
 function standingOf(
   own: Of<'agree'> | Of<'overrule'> | undefined,
   all: Of<'overrule for all'> | undefined,
 ): Settled {
-  if (own?.kind === 'agree') return { standing: 'agreed', decision: own.id };
-  const overruling = own ?? all;
-  if (overruling === undefined) return { standing: 'open' };
+  const settling = own ?? all;
+  if (settling === undefined) return { standing: 'open' };
+  const made = { decision: settling.id, ...(settling.by === undefined ? {} : { by: settling.by }) };
+  if (settling.kind === 'agree') return { standing: 'agreed', ...made };
   return {
     standing: 'overruled',
-    decision: overruling.id,
-    ...(overruling.reason === undefined ? {} : { reason: overruling.reason }),
-    ...(overruling.kind === 'overrule for all' ? { forAll: true as const } : {}),
+    ...made,
+    ...(settling.reason === undefined ? {} : { reason: settling.reason }),
+    ...(settling.kind === 'overrule for all' ? { forAll: true as const } : {}),
   };
 }
 

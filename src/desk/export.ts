@@ -14,11 +14,13 @@ export const judgedSchema = scriptFindingSchema.extend({
   reason: z.string().optional(),
   forAll: z.literal(true).optional(),
   decision: z.string().optional(),
+  by: z.string().optional(),
 });
 
 const exportedRemarkSchema = z.object({
   voice: z.enum(['S', 'A', 'T', 'B']).optional(),
-  from: z.number().min(0),
+  /** Left out where it is about the whole script. */
+  from: z.number().min(0).optional(),
   until: z.number().min(0).optional(),
   text: z.string(),
 });

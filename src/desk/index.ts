@@ -7,6 +7,7 @@
  * - `given.ts`: each departure from the given notes, bar by bar, transposition and moved bars recognised.
  * - `decisions.ts`: the teacher's decisions as data, and the findings as they stand under them; `context.ts` says which
  *   findings are the same thing to a musician.
+ * - `groups.ts`: findings by slip, to be agreed to together.
  * - `drafts.ts`: mended, still there, new, matched by the music. `carried.ts`: which decisions
  *   bear on the next draft.
  * - `scheme.ts`, `measures.ts`, `suggest.ts`, `marks.ts`: the mark scheme, the figures it rests on, the level that they
@@ -64,6 +65,7 @@ export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
 export type { ScriptFinding } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
+export { type FindingGroup, groupsOf, groupWith } from './groups.ts';
 export {
   type Intake,
   identify,
@@ -80,11 +82,17 @@ export {
   type StackScript,
 } from './like-pairs.ts';
 export {
+  type Difference,
+  differencesIn,
   giveMark,
   type Mark,
   type Moderation,
   markSchema,
+  marksInView,
   moderationOrder,
+  SECOND_MARKINGS,
+  type SecondMarking,
+  standingMarks,
   type Total,
   total,
 } from './marks.ts';

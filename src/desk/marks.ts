@@ -15,6 +15,8 @@ export const markSchema = z
     /** When, ISO 8601 in UTC. */
     at: z.iso.datetime(),
     by: z.string().max(40).optional(),
+    /** Two markers have agreed on it: it stands whatever either gave. */
+    agreed: z.literal(true).optional(),
   })
   .brand<'Mark'>();
 export type Mark = z.infer<typeof markSchema>;
@@ -26,7 +28,7 @@ export function giveMark(
   scheme: Scheme,
   criterion: string,
   marks: number,
-  made: { readonly at: string; readonly by?: string },
+  made: { readonly at: string; readonly by?: string; readonly agreed?: true },
 ): MarkGiven {
   const found = scheme.criteria.find(({ id }) => id === criterion);
   if (found === undefined) return refuse(`The mark scheme has no criterion "${criterion.slice(0, 40)}".`);
@@ -36,6 +38,54 @@ export function giveMark(
       `${found.name} is marked from 0 to ${most}, in whole or half marks; ${marks} is no such mark.`,
     );
   return { ok: true, mark: markSchema.parse({ criterion, marks, ...made }) };
+}
+
+/** How a second marker works: with the first one's marks in view, or without. */
+export const SECOND_MARKINGS = ['open', 'blind'] as const;
+export type SecondMarking = (typeof SECOND_MARKINGS)[number];
+
+/** A criterion at which two markers gave different marks and have not agreed on one. */
+export interface Difference {
+  readonly criterion: string;
+  /** Each marker's mark, in the order they gave them. */
+  readonly marks: readonly Mark[];
+}
+
+/**
+ * The marks that stand of all that were given, each marker's last at each criterion. With one marker the latest counts,
+ * whoever gave it. With two, one that was agreed on counts before either's; where theirs differ, none.
+ */
+export function standingMarks(given: readonly Mark[], second?: SecondMarking): Mark[] {
+  const criteria = [...new Set(given.map(({ criterion }) => criterion))];
+  return criteria.flatMap((criterion) => {
+    const marks = given.filter((mark) => mark.criterion === criterion);
+    if (second === undefined) return marks.slice(-1);
+    const agreed = marks.findLast((mark) => mark.agreed);
+    if (agreed !== undefined) return [agreed];
+    return marks.every(({ marks: number }) => number === marks[0]!.marks) ? marks.slice(-1) : [];
+  });
+}
+
+/** Where two markers differ. */
+export function differencesIn(given: readonly Mark[]): Difference[] {
+  const settled = new Set(standingMarks(given, 'open').map(({ criterion }) => criterion));
+  return [...new Set(given.map(({ criterion }) => criterion))]
+    .filter((criterion) => !settled.has(criterion))
+    .map((criterion) => ({ criterion, marks: given.filter((mark) => mark.criterion === criterion) }));
+}
+
+/**
+ * What one marker may see of the marks given. Where the second marks without the first's in view, another's mark shows
+ * only at criteria at which one has given a mark oneself.
+ */
+export function marksInView(
+  given: readonly Mark[],
+  by: string | undefined,
+  second?: SecondMarking,
+): readonly Mark[] {
+  if (second !== 'blind') return given;
+  const own = new Set(given.filter((mark) => mark.by === by).map(({ criterion }) => criterion));
+  return given.filter(({ criterion }) => own.has(criterion));
 }
 
 /** The level a mark falls in, by index; a half mark between two levels belongs to the lower. */

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { Score } from '../score/score.ts';
 import { decisionSchema } from './decisions.ts';
 import { judgedSchema } from './export.ts';
-import { markSchema } from './marks.ts';
+import { markSchema, SECOND_MARKINGS } from './marks.ts';
 import { schemeSchema } from './scheme.ts';
 
 /** Numbers of stacks and scripts; in an address they are text. */
@@ -42,6 +42,7 @@ export const stackSchema = z.object({
   scheme: schemeSchema,
   pattern: z.string().optional(),
   reference: z.string().optional(),
+  second: z.enum(SECOND_MARKINGS).optional(),
   revision: z.number(),
 });
 export type Stack = z.infer<typeof stackSchema>;
@@ -68,9 +69,11 @@ export type Judged = z.infer<typeof judgedSchema>;
 const remarkSchema = z.object({
   id: z.string(),
   voice: z.enum(['S', 'A', 'T', 'B']).optional(),
-  from: z.number(),
+  /** Left out where it is about the whole script. */
+  from: z.number().optional(),
   until: z.number().optional(),
   text: z.string(),
+  by: z.string().optional(),
 });
 export type Remark = z.infer<typeof remarkSchema>;
 
@@ -124,7 +127,10 @@ export const scriptViewSchema = z.object({
   score: scoreSchema.optional(),
   findings: z.array(judgedSchema),
   remarks: z.array(remarkSchema),
+  /** Those that stand, as far as this marker may see. */
   marks: z.array(markSchema),
+  /** All that this marker may see, where two people mark. */
+  marksGiven: z.array(markSchema),
   suggestions: z.array(suggestionSchema),
   since: z
     .object({
@@ -180,6 +186,21 @@ export const moderationSchema = z.object({
   unmarked: z.array(moderatedSchema),
 });
 export type ModerationView = z.infer<typeof moderationSchema>;
+
+export const differencesSchema = z.object({
+  total: z.number(),
+  after: z.number(),
+  scripts: z.array(
+    z.object({
+      id,
+      candidate: z.string().optional(),
+      draft: z.number(),
+      revision: z.number(),
+      differences: z.array(z.object({ criterion: z.string(), marks: z.array(markSchema) })),
+    }),
+  ),
+});
+export type DifferencesView = z.infer<typeof differencesSchema>;
 
 const likeScript = z.object({ script: id, candidate: z.string().optional(), file: z.string() });
 const pairSchema = z.object({
@@ -239,8 +260,8 @@ export const sheetSchema = z.object({
 export type SheetView = z.infer<typeof sheetSchema>;
 
 const [agree, overrule, overruleForAll, severity, remark] = decisionSchema.options;
-const unmade = { id: true, at: true } as const;
-/** A decision about one script; the desk adds id and time, and the address says which script. */
+const unmade = { id: true, at: true, by: true } as const;
+/** A decision about one script; the desk adds id, time and who, and the address says which script. */
 export const scriptDecisionSchema = z.discriminatedUnion('kind', [
   agree.omit({ ...unmade, script: true }),
   overrule.omit({ ...unmade, script: true, carriedFrom: true }),

@@ -4,10 +4,11 @@
  */
 import { z } from 'zod';
 import { REFUSAL_KINDS } from '../refusal/refusal.ts';
-import { markSchema } from './marks.ts';
+import { markSchema, SECOND_MARKINGS } from './marks.ts';
 import {
   classDecisionSchema,
   classSchema,
+  differencesSchema,
   entrySchema,
   idSchema,
   likenessSchema,
@@ -80,6 +81,8 @@ const settings = z.strictObject({
   scheme: z.string().max(200_000).optional(),
   pattern: z.string().max(200).optional(),
   reference: z.string().max(500_000).optional(),
+  /** Whether a second person marks, and with the first one's marks in view or not. */
+  second: z.enum(['', ...SECOND_MARKINGS]).optional(),
 });
 export type SettingTexts = z.input<typeof settings>;
 
@@ -149,6 +152,12 @@ export const ROUTES = {
     query: part.extend({ criterion: z.string().max(40).optional() }),
     answer: moderationSchema,
   }),
+  /** Where two markers differ and have not agreed on a mark. */
+  differences: route('get', '/stacks/:id/differences', {
+    params: numbered,
+    query: part,
+    answer: differencesSchema,
+  }),
   likeness: route('get', '/stacks/:id/likeness', { params: numbered, answer: likenessSchema }),
   sheetsPdf: route('get', '/stacks/:id/sheets.pdf', { params: numbered, query: part, answer: file }),
   markBook: route('get', '/stacks/:id/mark-book.csv', { params: numbered, answer: file }),
@@ -190,8 +199,13 @@ export const ROUTES = {
   }),
   mark: route('put', '/scripts/:id/marks/:criterion', {
     params: numbered.extend({ criterion: z.string().max(40) }),
-    /** `null` takes the mark back. */
-    body: z.strictObject({ revision, marks: z.number().nullable() }),
+    body: z.strictObject({
+      revision,
+      /** `null` takes the mark back. */
+      marks: z.number().nullable(),
+      /** Two markers have agreed on it. */
+      agreed: z.literal(true).optional(),
+    }),
     answer: z.object({ marks: z.array(markSchema), revision: z.number() }),
   }),
   sheet: route('get', '/scripts/:id/sheet', { params: numbered, answer: sheetSchema }),
@@ -244,6 +258,15 @@ export function addressOf<R extends Route>(asked: R, parts: InAddress<R>): strin
     .join('&');
   return `${DESK_ROUTES_AT}${path}${query === '' ? '' : `?${query}`}`;
 }
+
+/** Who decides, where several people share a desk: a request's header, percent-encoded. */
+export const INITIALS_HEADER = 'X-Desk-Initials';
+export const initialsSchema = z
+  .string()
+  .trim()
+  .min(1)
+  .max(12, 'Initials have twelve characters at most.')
+  .regex(/^[\p{L}\p{N} .-]*$/u, 'Initials are letters and digits.');
 
 /** What comes instead of an answer: a problem document (RFC 9457) with a refusal's kind and places. */
 export const refusedSchema = z.object({ detail: z.string(), kind: z.enum(REFUSAL_KINDS) });

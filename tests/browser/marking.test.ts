@@ -2,7 +2,7 @@
  * An evening at the marking desk, in real Chromium: thirty invented scripts from dropped files to printed sheets, with
  * the service killed on the way. With PICTURES=1 it renews the pictures in fixtures/pictures.
  */
-import { type ChildProcess, spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
@@ -11,31 +11,13 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { openWindow, startService } from '../support/desk-window.ts';
 import { builtPage } from '../support/page.ts';
 import { BRIEF_TEXT, plantedStack } from '../support/planted-stack.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
-const SERVICE = fileURLToPath(new URL('../support/desk-service.ts', import.meta.url));
 const SCRIPTS = 30;
-
-/** Starts the service in a process of its own; gives its address. */
-function startService(
-  page: string,
-  desk: string,
-  port: number,
-): Promise<{ child: ChildProcess; address: string }> {
-  return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', SERVICE, page, desk, String(port)], {
-      stdio: ['ignore', 'pipe', 'inherit'],
-    });
-    child.once('error', reject);
-    child.once('exit', (code) => reject(new Error(`The service ended with ${code}.`)));
-    child
-      .stdout!.setEncoding('utf8')
-      .once('data', (text: string) => resolve({ child, address: text.trim() }));
-  });
-}
 
 describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
   const files = plantedStack({ candidates: SCRIPTS, seed: 7 });
@@ -49,7 +31,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'partwise-marking-'));
     built = await builtPage();
-    ({ child: service, address } = await startService(built, join(folder, 'desk.sqlite'), 0));
+    ({ child: service, address } = await startService(built, join(folder, 'desk.sqlite')));
     browser = await launchChromium();
     page = await openPage();
   }, 180_000);
@@ -59,25 +41,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     if (folder) rmSync(folder, { recursive: true, force: true });
   });
 
-  async function openPage(): Promise<Page> {
-    const context = await browser.newContext({
-      viewport: { width: 1360, height: 860 },
-      reducedMotion: 'reduce',
-    });
-    const fresh = await context.newPage();
-    fresh.on('pageerror', (error) => {
-      throw error;
-    });
-    fresh.on('console', (message) => {
-      // Nothing on the page may need what the security policy forbids.
-      if (message.text().includes('Content Security Policy')) throw new Error(message.text());
-    });
-    fresh.on('dialog', (dialog) => {
-      throw new Error(`A script of a script ran: ${dialog.message()}`);
-    });
-    await fresh.goto(`${address}desk/`);
-    return fresh;
-  }
+  const openPage = (): Promise<Page> => openWindow(browser, address);
 
   async function picture(name: string): Promise<void> {
     if (process.env.PICTURES !== '1') return;
@@ -95,6 +59,9 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
   /** Opens a finding; the desk may have chosen it by itself, and a click would close it again. */
   async function choose(finding: Locator): Promise<void> {
     const head = finding.locator('.finding-head');
+    // One that comes from the same slip as others is folded with them.
+    if (!(await head.isVisible()))
+      await page.locator('.finding-group', { has: finding }).locator('.group-fold').click();
     if ((await head.getAttribute('aria-expanded')) !== 'true') await head.click();
   }
   const notice = () => page.locator('.notice');
@@ -143,18 +110,19 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     expect(await findings().first().getAttribute('class')).toContain('chosen');
     await page.locator('.finding.chosen .reason').fill('As sung in class.');
     await page.locator('.finding.chosen .decide button').nth(1).click();
-    await page.locator('.finding.overruled').first().waitFor();
+    await page.locator('.finding.overruled').first().waitFor({ state: 'attached' });
     await page.keyboard.press('a');
-    await page.locator('.finding.agreed').first().waitFor();
+    await page.locator('.finding.agreed').first().waitFor({ state: 'attached' });
     await page.keyboard.press('2');
     await page.keyboard.press('r');
     await page.keyboard.type('Sing this bar slowly, no hurry on the open vowels.');
     await page.keyboard.press('Enter');
     await page.locator('.own-remarks li', { hasText: 'open vowels' }).waitFor();
-    const mark = page.locator('.mark-form').first();
-    await mark.locator('input').fill('7.5');
-    await mark.locator('button').click();
+    await page.keyboard.press('m');
+    await page.keyboard.type('7.5');
+    await page.keyboard.press('Enter');
     await page.locator('.criterion', { hasText: '7.5 of' }).waitFor();
+    await page.keyboard.press('m');
     await picture('desk-decided');
   }, 60_000);
 

@@ -1,8 +1,12 @@
 /** All that can be done at the desk, gathered from its concerns. */
 import type { Store } from '../state/store.ts';
 import { createDeciding } from './deciding.ts';
+import { createFinishing } from './finishing.ts';
 import { createHandle } from './handle.ts';
+import { createMarking } from './marking.ts';
+import { createOpening } from './opening.ts';
 import { createRemarking } from './remarking.ts';
+import { createScriptWork } from './script-work.ts';
 import { createStacks } from './stacks.ts';
 import type { DeskState } from './state.ts';
 import { placeBeside, stepped } from './steps.ts';
@@ -12,23 +16,35 @@ export type Actions = ReturnType<typeof createActions>;
 export function createActions(store: Store<DeskState>, say: (text: string) => void) {
   const desk = createHandle(store, say);
   const { get, set } = desk;
-  const deciding = createDeciding(desk);
+  const work = createScriptWork(desk);
+  const choose = (finding: string | undefined): void =>
+    set({ chosen: finding, writing: undefined, marking: undefined });
 
   return {
+    ...createOpening(desk),
     ...createStacks(desk),
-    ...deciding,
-    ...createRemarking(desk, deciding),
+    ...createDeciding(desk, work),
+    ...createFinishing(desk, work),
+    ...createMarking(desk, work),
+    ...createRemarking(desk, work),
     go: desk.go,
-    choose: (finding: string | undefined): void => set({ chosen: finding, writing: undefined }),
+    choose,
+    /** Chosen in the score: on a small screen its words come up. */
+    chooseInScore: (finding: string | undefined): void => {
+      choose(finding);
+      if (finding !== undefined) set({ sheetOpen: true });
+    },
     /** Chooses the finding so many places further on. */
     step: (by: number): void => {
       const finding = stepped(get(), by);
-      if (finding !== undefined) set({ chosen: finding, writing: undefined });
+      if (finding !== undefined) choose(finding);
     },
     goTo: (which: 'before' | 'next' | 'queue'): void => {
       const place = placeBeside(get(), which);
       if (place !== undefined) desk.go(place);
     },
+    showKeys: (help: boolean): void => set({ help }),
+    openSheet: (sheetOpen: boolean): void => set({ sheetOpen }),
     dismiss: (): void => set({ notice: undefined, taking: undefined }),
   };
 }

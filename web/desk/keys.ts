@@ -2,7 +2,6 @@
 import type { Store } from '../state/store.ts';
 import type { Actions } from './actions.ts';
 import type { DeskState } from './state.ts';
-import { chosenFinding } from './steps.ts';
 
 export interface KeyCommand {
   /** As the browser names it; capitals are typed with Shift. */
@@ -28,6 +27,11 @@ export const KEYS: readonly KeyHelp[] = [
   },
   { shown: 'A', help: 'agree', commands: [{ key: 'a', run: (actions) => actions.agree() }] },
   {
+    shown: 'Shift A',
+    help: 'agree with all that comes from the same slip',
+    commands: [{ key: 'A', run: (actions) => actions.agreeWithGroup() }],
+  },
+  {
     shown: 'O',
     help: 'overrule',
     commands: [{ key: 'o', run: (actions) => actions.overrule(reasonTyped()) }],
@@ -46,7 +50,21 @@ export const KEYS: readonly KeyHelp[] = [
       { key: '3', run: (actions) => actions.setSeverity('remark') },
     ],
   },
-  { shown: 'R', help: 'write a remark here', commands: [{ key: 'r', run: remarkHere }] },
+  {
+    shown: 'R',
+    help: 'write a remark here',
+    commands: [{ key: 'r', run: (actions) => actions.remarkHere() }],
+  },
+  {
+    shown: 'C',
+    help: 'comment on the whole script',
+    commands: [{ key: 'c', run: (actions) => actions.comment() }],
+  },
+  {
+    shown: 'M',
+    help: 'open the marks: digits and Enter give them, M goes back',
+    commands: [{ key: 'm', run: (actions) => actions.openMarks() }],
+  },
   {
     shown: 'U',
     help: 'take back the last decision',
@@ -66,8 +84,14 @@ export const KEYS: readonly KeyHelp[] = [
     commands: [{ key: 'd', run: (actions) => actions.finish() }],
   },
   {
+    shown: 'Q',
+    help: 'back to the queue',
+    commands: [{ key: 'q', run: (actions) => actions.goTo('queue') }],
+  },
+  { shown: '?', help: 'these keys', commands: [{ key: '?', run: (actions) => actions.showKeys(true) }] },
+  {
     shown: 'Esc',
-    help: 'leave what is open; back to the queue',
+    help: 'close what was opened last',
     commands: [{ key: 'Escape', run: leave }],
   },
 ];
@@ -81,6 +105,13 @@ export function listenToKeys(store: Store<DeskState>, actions: Actions): void {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const state = store.get();
     if (state.place.view !== 'script') return;
+    // An open dialog keeps its keys: it closes by Esc itself.
+    if (state.help) return;
+    if (state.marking !== undefined && event.key === 'm') {
+      event.preventDefault();
+      actions.closeMarks();
+      return;
+    }
     // While something is being written, letters are letters, wherever the focus went.
     const writing = isField(event.target) || state.writing !== undefined;
     const run = writing && event.key !== 'Escape' ? undefined : COMMANDS.get(event.key);
@@ -107,14 +138,16 @@ function openForAll(): void {
   menu.querySelector<HTMLButtonElement>('button')?.focus();
 }
 
-function remarkHere(actions: Actions, state: DeskState): unknown {
-  const finding = chosenFinding(state);
-  return actions.beginRemark(finding?.from ?? 0, finding?.rule, finding?.until);
-}
-
-function leave(actions: Actions, { writing }: DeskState): void {
+/** Closes the nearest thing that is open, and nothing else; the script itself is never left. */
+function leave(actions: Actions, { writing, marking, sheetOpen, notice }: DeskState): void {
   const field = document.activeElement;
+  const menu = document.querySelector<HTMLDetailsElement>('.finding.chosen details.for-all[open]');
   if (writing !== undefined) actions.closeRemark();
-  else if (isField(field)) field.blur();
-  else actions.goTo('queue');
+  else if (marking !== undefined) actions.closeMarks();
+  else if (menu !== null) {
+    menu.open = false;
+    menu.querySelector('summary')?.focus();
+  } else if (isField(field)) field.blur();
+  else if (notice !== undefined) actions.dismiss();
+  else if (sheetOpen) actions.openSheet(false);
 }

@@ -5,7 +5,7 @@ import type { ScriptView, SheetView } from '../../src/desk/wire-shapes.ts';
 import type { Store } from '../state/store.ts';
 import { ask } from './service.ts';
 import { type DeskState, type Place, SHOWN_AT_ONCE } from './state.ts';
-import { firstOpen } from './steps.ts';
+import { chosenStill, firstOpen } from './steps.ts';
 
 type At<V extends Place['view']> = Extract<Place, { view: V }>;
 
@@ -20,10 +20,11 @@ export function createLoading(store: Store<DeskState>) {
 
   async function loadScript(id: number): Promise<void> {
     const script = await ask(ROUTES.script, { params: { id } });
-    const { stack, place, chosen } = store.get();
+    const { stack, place, chosen, script: shown } = store.get();
     if (stack?.id !== script.script.stack) await loadStack(script.script.stack, 0, 1);
-    const kept = place.view === 'script' && script.findings.some((finding) => finding.id === chosen);
-    set({ script, chosen: kept ? chosen : firstOpen(script)?.id });
+    // Looked at again, it is where it was; else work begins at what is open.
+    const again = shown?.script.id === id && place.view === 'script';
+    set({ script, chosen: again ? chosenStill(script, chosen) : firstOpen(script)?.id });
   }
 
   async function loadModeration({ stack, criterion, after }: At<'moderation'>): Promise<void> {
@@ -36,6 +37,11 @@ export function createLoading(store: Store<DeskState>) {
     for (const { script } of moderation.ranked)
       beside[script.id] = await ask(ROUTES.script, { params: { id: script.id } });
     if (store.get().moderation === moderation) set({ beside });
+  }
+
+  async function loadDifferences({ stack, after }: At<'differences'>): Promise<void> {
+    const query = { after, most: SHOWN_AT_ONCE.differences };
+    set({ differences: await ask(ROUTES.differences, { params: { id: stack }, query }) });
   }
 
   async function loadSheets({ stack, after }: At<'sheets'>): Promise<void> {
@@ -51,5 +57,5 @@ export function createLoading(store: Store<DeskState>) {
       set({ sheets: { total, shown } });
   }
 
-  return { loadStack, loadScript, loadModeration, loadSheets };
+  return { loadStack, loadScript, loadModeration, loadDifferences, loadSheets };
 }

@@ -55,17 +55,23 @@ function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
     tones: finding.notes.flatMap(({ voice, at }) => toneAt(texture, voice, ticks(at))),
     ...(finding.standing === 'overruled' ? { waived: true } : {}),
   }));
-  const own: MarkedFinding[] = remarks.map((remark, i) => ({
-    id: remark.id,
+  const own: MarkedFinding[] = placed(remarks).map(({ id, voice, from, until }, i) => ({
+    id,
     label: letterOf(i),
     severity: 'remark',
     family: 'melody',
-    voices: remark.voice === undefined ? [] : [remark.voice],
-    from: ticks(remark.from),
-    until: ticks(remark.until ?? remark.from + 1),
+    voices: voice === undefined ? [] : [voice],
+    from: ticks(from),
+    until: ticks(until ?? from + 1),
     tones: [],
+    own: true,
   }));
   return { findings: [...marked, ...own], chords, keys, ornaments, cadences };
+}
+
+/** The remarks that have a place in the score: the others are about all of it. */
+export function placed(remarks: readonly Remark[]): (Remark & { readonly from: number })[] {
+  return remarks.flatMap((remark) => (remark.from === undefined ? [] : [{ ...remark, from: remark.from }]));
 }
 
 /** `a`, `b`, … `z`, `aa`. */
@@ -119,9 +125,10 @@ class MarkedScoreDirective extends AsyncDirective {
       this.marks = deskMarks(shown);
       this.draw();
     }
-    if (!same || this.chosen !== chosen) {
+    if (this.chosen !== chosen) {
       this.chosen = chosen;
       this.engraving?.select(chosen);
+      // Only then: whoever writes a remark elsewhere in the score stays there.
       if (chosen !== undefined) this.engraving?.scrollTo({ finding: chosen }, true);
     }
     return undefined;

@@ -1,13 +1,19 @@
 /** Asks the service, by the wire's table. Every answer is checked; what goes wrong is a refusal. */
 import type { z } from 'zod';
-import { type Asked, addressOf, type Route, refusedSchema } from '../../src/desk/wire.ts';
+import { type Asked, addressOf, INITIALS_HEADER, type Route, refusedSchema } from '../../src/desk/wire.ts';
 import { Refused } from '../../src/refusal/refusal.ts';
 
 let token: string | undefined;
+let initials = '';
 
 /** The token that our page got when it signed in; every change brings it back. */
 export function useToken(fresh: string | undefined): void {
   token = fresh;
+}
+
+/** Whoever sits at this window: every decision carries the initials. */
+export function useInitials(own: string): void {
+  initials = own;
 }
 
 /** @throws {Refused} */
@@ -25,6 +31,7 @@ export async function ask<R extends Route>(
         ...(body === undefined ? {} : { 'Content-Type': 'application/json' }),
         ...(bytes === undefined ? {} : { 'Content-Type': 'application/octet-stream' }),
         ...(token === undefined ? {} : { 'X-Desk-Token': token }),
+        ...(initials === '' ? {} : { [INITIALS_HEADER]: encodeURIComponent(initials) }),
       },
       ...(body === undefined ? {} : { body: JSON.stringify(body) }),
       ...(bytes === undefined ? {} : { body: bytes }),

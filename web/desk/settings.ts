@@ -15,6 +15,7 @@ export interface StackTexts {
   readonly scheme: string;
   readonly pattern: string;
   readonly reference: string;
+  readonly second: '' | 'open' | 'blind';
 }
 
 const IN_WORDS: Readonly<Record<keyof StackTexts, string>> = {
@@ -24,6 +25,7 @@ const IN_WORDS: Readonly<Record<keyof StackTexts, string>> = {
   scheme: 'the mark scheme',
   pattern: 'how files are named',
   reference: 'the harmonisation to compare with',
+  second: 'who marks',
 };
 
 export function textsOf(stack: Stack): StackTexts {
@@ -34,6 +36,7 @@ export function textsOf(stack: Stack): StackTexts {
     scheme: JSON.stringify(stack.scheme, null, 2),
     pattern: stack.pattern ?? '',
     reference: stack.reference ?? '',
+    second: stack.second ?? '',
   };
 }
 

@@ -1,6 +1,7 @@
 /** What the desk's page shows, as one value. */
 import type {
   ClassView,
+  DifferencesView,
   LikenessView,
   ModerationView,
   Queue,
@@ -11,7 +12,7 @@ import type {
 } from '../../src/desk/wire-shapes.ts';
 
 /** How many of a long list are shown at a time: what a browser draws, and a person looks through, at one go. */
-export const SHOWN_AT_ONCE = { queue: 200, moderation: 8, sheets: 60 } as const;
+export const SHOWN_AT_ONCE = { queue: 50, moderation: 8, sheets: 50, differences: 50 } as const;
 
 /** Where the page is, kept in the address after `#`. */
 export type Place =
@@ -19,6 +20,7 @@ export type Place =
   | { readonly view: 'class' | 'likeness' | 'settings'; readonly stack: number }
   /** `after`: so many come before what is shown. */
   | { readonly view: 'queue'; readonly stack: number; readonly after: number }
+  | { readonly view: 'differences'; readonly stack: number; readonly after: number }
   | { readonly view: 'sheets'; readonly stack: number; readonly after: number }
   | {
       readonly view: 'moderation';
@@ -29,10 +31,12 @@ export type Place =
   | { readonly view: 'script'; readonly script: number };
 
 export interface Writing {
-  /** Where the remark will stand, in crotchets. */
-  readonly from: number;
+  /** Where the remark will stand, in crotchets; left out where it is about the whole script. */
+  readonly from?: number;
   readonly until?: number;
-  /** The rule whose finding it is written beside. */
+  /** Id of the finding it is written beside. */
+  readonly finding?: string;
+  /** That finding's rule. */
   readonly beside?: string;
   readonly text: string;
   readonly offered: readonly { readonly text: string; readonly uses: number }[];
@@ -58,6 +62,10 @@ export interface Editing {
 export interface DeskState {
   readonly place: Place;
   readonly signedIn: boolean | undefined;
+  /** Of whoever sits at this window; empty where nobody said. */
+  readonly initials: string;
+  /** The keys are being shown. */
+  readonly help: boolean;
   readonly stacks: readonly StackLine[];
   readonly stack: Stack | undefined;
   readonly editing: Editing | undefined;
@@ -70,9 +78,14 @@ export interface DeskState {
   /** Id of the finding under hand. */
   readonly chosen: string | undefined;
   readonly writing: Writing | undefined;
+  /** Id of the criterion at which a mark is being given. */
+  readonly marking: string | undefined;
+  /** On a small screen: the findings lie over the score. */
+  readonly sheetOpen: boolean;
   readonly made: readonly Made[];
   readonly classView: ClassView | undefined;
   readonly moderation: ModerationView | undefined;
+  readonly differences: DifferencesView | undefined;
   /** Scores of the scripts laid side by side, by script. */
   readonly beside: Readonly<Record<number, ScriptView>>;
   readonly likeness: LikenessView | undefined;
@@ -84,6 +97,8 @@ export interface DeskState {
 export const EMPTY_DESK: DeskState = {
   place: { view: 'stacks' },
   signedIn: undefined,
+  initials: '',
+  help: false,
   stacks: [],
   stack: undefined,
   editing: undefined,
@@ -92,9 +107,12 @@ export const EMPTY_DESK: DeskState = {
   script: undefined,
   chosen: undefined,
   writing: undefined,
+  marking: undefined,
+  sheetOpen: false,
   made: [],
   classView: undefined,
   moderation: undefined,
+  differences: undefined,
   beside: {},
   likeness: undefined,
   sheets: undefined,
@@ -114,7 +132,7 @@ export function placeOf(hash: string): Place {
   if (what !== 'stack') return { view: 'stacks' };
   if (view === 'moderation') return { view, stack: id, criterion: criterion ?? '', after };
   if (view === 'class' || view === 'likeness' || view === 'settings') return { view, stack: id };
-  return { view: view === 'sheets' ? 'sheets' : 'queue', stack: id, after };
+  return { view: view === 'sheets' || view === 'differences' ? view : 'queue', stack: id, after };
 }
 
 /** The inverse of {@link placeOf}. */
@@ -127,7 +145,8 @@ export function hashOf(place: Place): string {
     case 'queue':
       return `#/stack/${place.stack}${place.after === 0 ? '' : `/queue/${place.after}`}`;
     case 'sheets':
-      return `#/stack/${place.stack}/sheets${place.after === 0 ? '' : `/${place.after}`}`;
+    case 'differences':
+      return `#/stack/${place.stack}/${place.view}${place.after === 0 ? '' : `/${place.after}`}`;
     case 'moderation':
       return `#/stack/${place.stack}/moderation/${place.after}/${place.criterion}`;
     default:

@@ -14,10 +14,14 @@ export function inkMarks(svg: SVGSVGElement, marks: PlacedMarks): SVGGElement {
   // All strokes lie under all tags.
   const tagged = marks.tags.map((tag) => {
     const one = addTo(group, 'g', {
-      class: `pw-finding pw-${tag.severity}${tag.waived ? ' pw-waived' : ''}`,
+      class: `pw-finding pw-${tag.own ? 'own' : tag.severity}${tag.waived ? ' pw-waived' : ''}`,
     });
     one.dataset.finding = tag.finding;
-    addPath(one, tag.strokes.map(strokePath).join(''), `pw-stroke pw-stroke-${tag.severity}`);
+    addPath(
+      one,
+      tag.strokes.map(strokePath).join(''),
+      `pw-stroke pw-stroke-${tag.own ? 'own' : tag.severity}`,
+    );
     return { tag, one };
   });
   for (const { tag, one } of tagged) inkTag(one, tag);
@@ -58,10 +62,18 @@ function inkLabel(parent: SVGGElement, { kind, label, x, y }: PlacedWords): void
 
 function inkTag(one: SVGGElement, tag: PlacedTag): void {
   const { box } = tag;
-  addPath(one, tagShape(tag.severity, box), 'pw-tag');
+  addPath(one, tag.own ? speechShape(box) : tagShape(tag.severity, box), 'pw-tag');
   addText(one, tag.label, box.x + box.width / 2, box.y + box.height - 4.2, 'pw-tag-label', 'middle');
   if (tag.waived)
     addPath(one, `M${box.x - 2} ${box.y + box.height}L${box.x + box.width + 2} ${box.y}`, 'pw-strike');
+}
+
+/** What a person says: a sheet with its corner folded, its outline drawn twice. */
+function speechShape({ x, y, width, height }: Box): string {
+  const fold = 5;
+  const sheet = (by: number): string =>
+    `M${x - by} ${y - by}h${width - fold + by}l${fold + by} ${fold + by}v${height - fold + by}h${-width - 2 * by}Z`;
+  return `${sheet(0)}${sheet(2.2)}`;
 }
 
 /** A fault is a filled square, a query a ring, a remark an open lozenge-ended slip. */

@@ -23,6 +23,8 @@ export interface MarkedFinding {
   readonly tones: readonly Tone[];
   /** Struck out: overruled by a teacher, or meant so by the pupil. Drawn pale, with a line through the tag. */
   readonly waived?: boolean;
+  /** A person's own remark: a slip of another shape and ink than what the program says. */
+  readonly own?: true;
 }
 
 /** Everything that can be marked on a score. */

@@ -12,6 +12,7 @@ export interface PlacedTag {
   readonly label: string;
   readonly severity: Severity;
   readonly waived: boolean;
+  readonly own: boolean;
   readonly box: Box;
   /** Strokes, already broken where a head or a word stands. */
   readonly strokes: readonly Segment[];
@@ -52,6 +53,7 @@ export function placeTags(
       label: each.finding.label,
       severity: each.finding.severity,
       waived: each.finding.waived === true,
+      own: each.finding.own === true,
       box,
       strokes,
       heads: isRouted(each) ? each.heads : [],

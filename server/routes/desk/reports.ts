@@ -5,6 +5,7 @@ import { ROUTES } from '../../../src/desk/wire.ts';
 import { Refused } from '../../../src/refusal/refusal.ts';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
+import { differingScripts } from '../../desk/marks-given.ts';
 import { chromium, printToPdf } from '../../desk/pdf.ts';
 import type { PrintPasses } from '../../desk/print-passes.ts';
 import {
@@ -15,6 +16,7 @@ import {
   moderationOf,
   sheetOf,
 } from '../../desk/reports.ts';
+import { markerOf } from './marker.ts';
 import { answer, send } from './serve.ts';
 
 /** `passes` are needed where the desk asks for a passphrase, which the browser that prints PDFs does not have. */
@@ -24,8 +26,8 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
 
   answer(router, ROUTES.class, ({ params: { id } }) => classPictureOf(desk, desk.stack(id)));
 
-  answer(router, ROUTES.moderation, ({ params: { id }, query: { criterion, after, most } }) => {
-    const { ranked, unmarked } = moderationOf(desk, desk.stack(id), criterion);
+  answer(router, ROUTES.moderation, ({ params: { id }, query: { criterion, after, most }, request }) => {
+    const { ranked, unmarked } = moderationOf(desk, desk.stack(id), criterion, markerOf(request).by);
     return {
       marked: ranked.length,
       after,
@@ -33,6 +35,11 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
       notMarked: unmarked.length,
       unmarked: unmarked.slice(0, most),
     };
+  });
+
+  answer(router, ROUTES.differences, ({ params: { id }, query: { after, most } }) => {
+    const scripts = differingScripts(desk.db, desk.stack(id).id);
+    return { total: scripts.length, after, scripts: scripts.slice(after, after + most) };
   });
 
   answer(router, ROUTES.likeness, ({ params: { id } }) => likenessReport(desk, desk.stack(id)));

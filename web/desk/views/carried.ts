@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Carried, ScriptView } from '../../../src/desk/wire-shapes.ts';
 import type { Actions } from '../actions.ts';
-import { beatInWords, placeIn } from '../places.ts';
+import { barInWords, beatInWords, placeIn } from '../places.ts';
 
 export function carriedPart(view: ScriptView, actions: Actions): TemplateResult | typeof nothing {
   const { carried } = view;
@@ -46,7 +46,7 @@ function wordsFor({ decision, finding: id, from }: Carried, view: ScriptView): s
   const place =
     finding === undefined
       ? 'a finding'
-      : `${finding.name}, bar ${finding.bar}, beat ${beatInWords(finding.beat)}`;
+      : `${finding.name}, ${barInWords(finding.bar)}, beat ${beatInWords(finding.beat)}`;
   if (decision.kind === 'severity') return `Counts as a ${decision.severity}: ${place}`;
   return `Overruled: ${place}${decision.reason === undefined ? '' : ` (${decision.reason})`}`;
 }

@@ -3,6 +3,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Actions } from '../actions.ts';
 import { type DeskState, hashOf, type Place } from '../state.ts';
 import { classPage } from './class.ts';
+import { differencesPage } from './differences.ts';
+import { keysDialog } from './keys-help.ts';
 import { likenessPage } from './likeness.ts';
 import { moderationPage } from './moderation.ts';
 import { queuePage } from './queue.ts';
@@ -19,9 +21,11 @@ export function writeView(state: DeskState, actions: Actions): TemplateResult {
     <header class="top">
       <a class="home" href="#/">Marking desk</a>
       ${state.stack === undefined || state.place.view === 'stacks' ? nothing : stackLinks(state.stack, state.place)}
+      ${initialsField(state, actions)}
     </header>
     ${noticeOf(state, actions)}
     <main id="main" tabindex="-1" class=${`view-${state.place.view}`}>${viewOf(state, actions)}</main>
+    ${state.help ? keysDialog(actions) : nothing}
   `;
 }
 
@@ -42,6 +46,8 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
       return classPage(state);
     case 'moderation':
       return moderationPage(state, state.place, actions);
+    case 'differences':
+      return differencesPage(state, state.place, actions);
     case 'likeness':
       return likenessPage(state);
     case 'sheets':
@@ -60,9 +66,24 @@ function stackLinks(stack: NonNullable<DeskState['stack']>, here: Place): Templa
     <span class="stack-name">${stack.name}</span>
     ${link({ view: 'queue', stack: stack.id, after: 0 }, 'Queue')}
     ${link({ view: 'moderation', stack: stack.id, criterion: '', after: 0 }, 'Side by side')}
+    ${stack.second === undefined ? nothing : link({ view: 'differences', stack: stack.id, after: 0 }, 'Two markers')}
     ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id }, 'Likeness')}
     ${link({ view: 'sheets', stack: stack.id, after: 0 }, 'Sheets')} ${link({ view: 'settings', stack: stack.id }, 'Settings')}
   </nav>`;
+}
+
+/** Decisions carry them, so that two people at one desk know whose is whose. */
+function initialsField({ initials, stack }: DeskState, actions: Actions): TemplateResult {
+  return html`<label class=${`initials ${stack?.second !== undefined && initials === '' ? 'wanted' : ''}`}>
+    Your initials
+    <input
+      size="4"
+      maxlength="12"
+      autocomplete="off"
+      .value=${initials}
+      @change=${(event: Event) => void actions.setInitials((event.target as HTMLInputElement).value)}
+    />
+  </label>`;
 }
 
 function noticeOf({ notice }: DeskState, actions: Actions): TemplateResult | typeof nothing {

@@ -35,6 +35,7 @@ export function settingsPage({ editing }: DeskState, actions: Actions): Template
           How files are named
           <input name="pattern" placeholder="{candidate}-draft{draft}" .value=${texts.pattern} />
         </label>
+        ${secondField(texts.second)}
         <p class="aside">
           With another profile or brief every script is reviewed again; what you decided about a finding holds where it
           is found again. Marks that were given stay as they are.
@@ -42,6 +43,21 @@ export function settingsPage({ editing }: DeskState, actions: Actions): Template
         <button>Keep</button>
       </form>`,
   )}`;
+}
+
+const SECOND = [
+  ['', 'one person'],
+  ['open', 'two, the second seeing the first one’s marks'],
+  ['blind', 'two, neither seeing the other’s marks before giving their own'],
+] as const;
+
+function secondField(second: StackTexts['second']): TemplateResult {
+  return html`<label>
+    Who marks
+    <select name="second">
+      ${SECOND.map(([value, words]) => html`<option value=${value} ?selected=${value === second}>${words}</option>`)}
+    </select>
+  </label>`;
 }
 
 function textField(
@@ -85,5 +101,6 @@ async function submit(event: SubmitEvent, before: StackTexts, actions: Actions):
     scheme: text('scheme') === '' ? before.scheme : text('scheme'),
     pattern: text('pattern'),
     reference: text('reference'),
+    second: SECOND.find(([value]) => value === data.get('second'))?.[0] ?? before.second,
   });
 }

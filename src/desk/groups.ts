@@ -1,0 +1,36 @@
+/** Findings as a teacher goes through them: a slip with what follows from it, and the same slip again, is one group. */
+import type { JudgedFinding } from './decisions.ts';
+
+type Grouped = Pick<JudgedFinding, 'id' | 'name' | 'mark' | 'because'>;
+
+export interface FindingGroup<F extends Grouped = JudgedFinding> {
+  /** Of the rule that leads. */
+  readonly name: string;
+  /** In the order of the list: each slip, then what follows from it. */
+  readonly findings: readonly F[];
+  /** How many of them are slips; the others follow from one. */
+  readonly slips: number;
+}
+
+/** The findings in groups: those told under one mark (see `src/review/marks.ts`), in the order of the list. Pure. */
+export function groupsOf<F extends Grouped>(findings: readonly F[]): FindingGroup<F>[] {
+  const groups = new Map<number | string, F[]>();
+  for (const finding of findings) {
+    const key = finding.mark ?? finding.id;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [finding]);
+    else group.push(finding);
+  }
+  return [...groups.values()].map((group) => {
+    const slips = group.filter(({ because }) => because === undefined);
+    return { name: (slips[0] ?? group[0]!).name, findings: group, slips: Math.max(1, slips.length) };
+  });
+}
+
+/** The group that a finding is in. */
+export function groupWith<F extends Grouped>(
+  findings: readonly F[],
+  id: string,
+): FindingGroup<F> | undefined {
+  return groupsOf(findings).find((group) => group.findings.some((finding) => finding.id === id));
+}

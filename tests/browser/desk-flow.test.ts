@@ -1,0 +1,201 @@
+/** Marking a script from the keyboard, two people marking one stack, and marking on a phone, in real Chromium. */
+import type { ChildProcess } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { openWindow, stackOf, startService } from '../support/desk-window.ts';
+import { exerciseText } from '../support/exercises.ts';
+import { builtPage } from '../support/page.ts';
+
+/** A weak script: one slip made in every bar, and much that follows from it. */
+const WEAK = `title: Abreast all the way
+key: C major
+metre: 4/4
+
+S: G4 A4 G4 A4 | G4 A4 B4 C5 | D5 C5 B4 A4 | G4 A4 G4*2 ||
+A: E4 F4 E4 F4 | E4 F4 G4 A4 | B4 A4 G4 F4 | E4 F4 E4*2 ||
+T: G3 A3 G3 A3 | G3 A3 B3 C4 | D4 C4 B3 A3 | G3 A3 G3*2 ||
+B: C3 D3 C3 D3 | C3 D3 E3 F3 | G3 F3 E3 D3 | C3 D3 C3*2 ||
+`;
+const utf8 = (text: string) => new TextEncoder().encode(text);
+
+describe.skipIf(NO_CHROMIUM)('marking', () => {
+  let folder: string;
+  let browser: Browser;
+  let service: ChildProcess;
+  let address: string;
+  let page: Page;
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'partwise-flow-'));
+    const built = await builtPage();
+    ({ child: service, address } = await startService(built, join(folder, 'desk.sqlite')));
+    const files = [
+      { name: '4101.txt', bytes: utf8(WEAK) },
+      { name: '4102.txt', bytes: utf8(exerciseText('fault-consecutives')) },
+    ];
+    await stackOf(address, { name: 'One marker' }, files);
+    await stackOf(address, { name: 'Two markers', second: 'blind' }, files);
+    browser = await launchChromium();
+    page = await openWindow(browser, address);
+  }, 180_000);
+  afterAll(async () => {
+    await browser?.close();
+    service?.kill('SIGKILL');
+    if (folder) rmSync(folder, { recursive: true, force: true });
+  });
+
+  async function open(script: number, window = page): Promise<void> {
+    const to = `${address}desk/#/script/${script}`;
+    if (window.url() === to) await window.reload();
+    else await window.goto(to);
+    await window.locator('.score svg').first().waitFor();
+  }
+  const press = (...keys: string[]) =>
+    keys.reduce((before, key) => before.then(() => page.keyboard.press(key)), Promise.resolve());
+
+  it('shows slips in groups, and agrees with a group at once, taken back at once', async () => {
+    await open(1);
+    const groups = page.locator('.finding-group');
+    const folded = page.locator('.finding-group:not(.unfolded)');
+    expect(await groups.count()).toBeGreaterThan(0);
+    const lines = (await groups.count()) + (await page.locator('.findings > .finding').count());
+    expect(lines).toBeLessThan((await page.locator('.finding').count()) / 2);
+    // Folded where it is not under hand, and unfolded again by a click.
+    const first = page.locator('.finding-group.unfolded');
+    await first.locator('.group-fold').click();
+    expect(await folded.first().locator('.finding').first().isVisible()).toBe(false);
+    await folded.first().locator('.group-fold').click();
+    const inGroup = await first.locator('.finding.open:not(.remark)').count();
+    expect(inGroup).toBeGreaterThan(2);
+    await press('Shift+A');
+    await page.locator('.notice', { hasText: `${inGroup} marks` }).waitFor();
+    expect(await page.locator('.finding.agreed').count()).toBe(inGroup);
+    await press('u');
+    await expect.poll(() => page.locator('.finding.agreed').count()).toBe(0);
+  }, 60_000);
+
+  it('gives marks by digits, and a key leads there and back', async () => {
+    const chosen = () => page.locator('.finding.chosen .finding-head').getAttribute('data-finding');
+    const before = await chosen();
+    await press('m');
+    const field = page.locator('.criterion [name=marks]:focus');
+    await field.waitFor();
+    await press('7', 'Enter');
+    await page.locator('.criterion', { hasText: '7 of' }).first().waitFor();
+    await expect
+      .poll(() => field.evaluate((input) => input.closest('details')!.previousElementSibling?.tagName))
+      .toBe('DETAILS');
+    await press('6', '.', '5', 'Enter');
+    await page.locator('.criterion', { hasText: '6.5 of' }).first().waitFor();
+    await press('m');
+    await expect.poll(() => field.count()).toBe(0);
+    expect(await chosen()).toBe(before);
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain('finding-head');
+  }, 60_000);
+
+  it('closes the nearest thing only, and never the script', async () => {
+    await press('?');
+    const help = page.locator('dialog.keys');
+    await help.waitFor();
+    expect(await help.textContent()).toContain('agree with all that comes from the same slip');
+    await press('Escape');
+    await help.waitFor({ state: 'detached' });
+    await press('r');
+    await page.locator('.writing textarea:focus').waitFor();
+    await press('Escape');
+    await page.locator('.writing').waitFor({ state: 'detached' });
+    await press('m', 'Escape', 'Escape', 'Escape', 'Escape');
+    expect(page.url()).toContain('#/script/1');
+    await press('q');
+    await page.locator('main.view-queue').waitFor();
+  }, 60_000);
+
+  it('keeps the place after a remark, and tells a person’s remark from the program’s', async () => {
+    await open(1);
+    await press('ArrowDown', 'ArrowDown', 'ArrowDown');
+    const margin = page.locator('.margin');
+    const chosen = page.locator('.finding.chosen .finding-head');
+    const before = await chosen.getAttribute('data-finding');
+    const where = (await chosen.boundingBox())!.y;
+    await press('r');
+    await page.keyboard.type('Contrary motion here.');
+    await press('Enter');
+    await page.locator('.own-remarks li', { hasText: 'Contrary motion' }).waitFor();
+    expect(await chosen.getAttribute('data-finding')).toBe(before);
+    expect(Math.abs((await chosen.boundingBox())!.y - where)).toBeLessThan(60);
+    await press('c');
+    await page.keyboard.type('A brave start.');
+    await press('Enter');
+    const comment = page.locator('.own-remarks li', { hasText: 'A brave start.' });
+    await comment.waitFor();
+    expect(await comment.textContent()).toContain('the whole script');
+    // In the score: only the remark with a place, in a shape and a stroke of its own.
+    expect(await page.locator('.pw-own').count()).toBe(1);
+    expect(await page.locator('.pw-own .pw-stroke-own').count()).toBe(1);
+    expect(await margin.locator('.tag.own').count()).toBe(2);
+  }, 60_000);
+
+  it('on a phone the score is on top and the findings come up over it', async () => {
+    const phone = await openWindow(browser, address, { width: 360, height: 740 });
+    await open(1, phone);
+    const handle = phone.locator('.sheet-handle');
+    expect(await handle.isVisible()).toBe(true);
+    expect(await phone.locator('.finding').first().isVisible()).toBe(false);
+    const tag = (await phone.locator('.pw-finding .pw-tag').nth(1).boundingBox())!;
+    await phone.touchscreen.tap(tag.x + tag.width / 2, tag.y + tag.height / 2);
+    await phone.locator('.finding.chosen').waitFor();
+    const score = (await phone.locator('.score').boundingBox())!;
+    const sheet = (await phone.locator('.margin').boundingBox())!;
+    expect(sheet.y).toBeGreaterThan(250);
+    expect(score.y).toBeLessThan(sheet.y);
+    await handle.tap();
+    await expect.poll(() => phone.locator('.finding').first().isVisible()).toBe(false);
+    expect(await phone.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await phone.context().close();
+  }, 60_000);
+
+  it('two people mark one stack unseen by each other, and agree where they differ', async () => {
+    const mark = async (window: Page, initials: string, marks: string): Promise<void> => {
+      await open(3, window);
+      await window.getByLabel('Your initials').fill(initials);
+      await window.getByLabel('Your initials').press('Enter');
+      await window
+        .locator('.criterion')
+        .first()
+        .click({ position: { x: 5, y: 5 }, trial: true });
+      await window.keyboard.press('Escape');
+      await window.keyboard.press('m');
+      await window.locator('.criterion [name=marks]:focus').waitFor();
+      await window.keyboard.type(marks);
+      await window.keyboard.press('Enter');
+      await window
+        .locator('.criterion', { hasText: `${marks} of` })
+        .first()
+        .waitFor();
+      await window.keyboard.press('Escape');
+    };
+    await mark(page, 'AB', '7');
+    const other = await openWindow(browser, address);
+    await open(3, other);
+    expect(await other.locator('.criterion').first().textContent()).not.toContain('AB: 7');
+    await mark(other, 'CD', '5');
+    expect(await other.locator('.criterion .given-marks').first().textContent()).toContain('AB: 7');
+    await other.getByRole('link', { name: 'Two markers' }).click();
+    const row = other.locator('tbody tr').first();
+    expect(await row.textContent()).toContain('AB: 7');
+    await row.locator('input').fill('6');
+    await row.locator('button').click();
+    await other.locator('.notice', { hasText: '6 marks, agreed' }).waitFor();
+    expect(await other.locator('tbody tr').count()).toBe(0);
+    await open(3);
+    expect(await page.locator('.given-marks').first().textContent()).toContain('Agreed: 6');
+    expect(await page.locator('.total').textContent()).toMatch(/^6 out of/);
+    await press('a');
+    await page.locator('.finding .standing', { hasText: '(AB)' }).first().waitFor({ state: 'attached' });
+    await other.context().close();
+  }, 90_000);
+});
