@@ -1,11 +1,11 @@
 /** Places in a score, in words. */
-import { UPBEAT } from '../../src/desk/index.ts';
 import type { ScriptView } from '../../src/desk/wire-shapes.ts';
+import { printBars } from '../../src/score/place.ts';
 import { crotchets } from '../../src/score/time.ts';
 
 /** `bar 3`; an upbeat's number means nothing to a singer. */
 export function barInWords(bar: string): string {
-  return bar === UPBEAT ? 'the upbeat' : `bar ${bar}`;
+  return printBars([bar]);
 }
 
 /** `bar 3, beat 2` of a place given in crotchets; of none, the whole script. */
