@@ -1,8 +1,8 @@
 /** Copies of a desk, and the way back to one. */
 import { chmodSync, copyFileSync, existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import type { Database } from 'better-sqlite3';
 import { Refused } from '../../src/refusal/refusal.ts';
+import type { Database } from './database.ts';
 import { backupFolder, backupName, isInUse, openForReading, PRIVATE } from './open.ts';
 
 /** Daily copies that are kept. */

@@ -1,5 +1,4 @@
 /** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
-import type { Database } from 'better-sqlite3';
 import { readBrief } from '../../src/brief/brief.ts';
 import {
   EXAMPLE_SCHEME,
@@ -13,6 +12,7 @@ import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { allRefused, problemsIn, type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { backUp, backUpDaily } from './backup.ts';
+import type { Database } from './database.ts';
 import { intakeOf, settleIdentities } from './identifying.ts';
 import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
 import { openForReading, openForWriting } from './open.ts';

@@ -1,5 +1,5 @@
 /** The marks that were given, one marker's beside the other's, and where the two differ. */
-import type { Database } from 'better-sqlite3';
+
 import {
   type Difference,
   differencesIn,
@@ -8,6 +8,7 @@ import {
   SECOND_MARKINGS,
   type SecondMarking,
 } from '../../src/desk/index.ts';
+import type { Database } from './database.ts';
 
 export interface MarksGiven {
   /** The last that each marker gave at each criterion, in the order in which they were given. */

@@ -1,21 +1,10 @@
 /** Opens a desk's database file: whole, of our kind, and brought up to this version, or a sentence saying why not. */
 import { chmodSync, closeSync, existsSync, mkdirSync, openSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import type { Database, Options } from 'better-sqlite3';
 import { Refused } from '../../src/refusal/refusal.ts';
+import type { Database } from './database.ts';
 import { APPLICATION_ID, MIGRATIONS } from './schema.ts';
-
-/** Loaded when a desk is first opened: reviews need no database. */
-async function driver(): Promise<(path: string, options: Options) => Database> {
-  try {
-    const { default: Sqlite } = await import('better-sqlite3');
-    return (path, options) => new Sqlite(path, options);
-  } catch {
-    throw new Refused(
-      'The marking desk needs the package better-sqlite3, which is not installed here (it is compiled when installing, with python3, make and g++). Install those and run npm ci again. Reviews work without it.',
-    );
-  }
-}
+import { sqlite } from './sqlite.ts';
 
 /**
  * Opens the file for reading and writing, making it where there is none.
@@ -24,7 +13,7 @@ async function driver(): Promise<(path: string, options: Options) => Database> {
  * and a power cut. @throws {Refused}
  */
 export async function openForWriting(path: string): Promise<Database> {
-  const open = await driver();
+  const open = await sqlite();
   const fresh = !existsSync(path);
   keepPrivate(path);
   const db = guarded(path, () => {
@@ -60,7 +49,7 @@ export const PRIVATE = 0o600;
 
 /** Opens an existing file for reading alone: reports can't change it, whatever they do. @throws {Refused} */
 export async function openForReading(path: string): Promise<Database> {
-  const open = await driver();
+  const open = await sqlite();
   if (!existsSync(path)) throw new Refused(`There is no desk at ${path}.`);
   return guarded(path, () => {
     const db = open(path, { readonly: true, fileMustExist: true, timeout: 5_000 });
@@ -74,7 +63,7 @@ export async function openForReading(path: string): Promise<Database> {
  * long as it lives, which giving that mode up asks for alone; a kill frees it.
  */
 export async function isInUse(path: string): Promise<boolean> {
-  const open = await driver();
+  const open = await sqlite();
   if (!existsSync(path)) return false;
   let db: Database | undefined;
   try {

@@ -1,6 +1,5 @@
 /** The desk: stacks, scripts, decisions and marks, each stored as it is made. All times are ISO 8601 in UTC. */
 import { randomUUID } from 'node:crypto';
-import type { Database } from 'better-sqlite3';
 import { z } from 'zod';
 import {
   type BankedRemark,
@@ -12,6 +11,7 @@ import {
   type ScriptFacts,
   standingMarks,
 } from '../../src/desk/index.ts';
+import type { Database } from './database.ts';
 import { marksGiven } from './marks-given.ts';
 import {
   entryOf,

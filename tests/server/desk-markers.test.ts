@@ -2,13 +2,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import Sqlite from 'better-sqlite3';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../server/app.ts';
 import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { openForWriting } from '../../server/desk/open.ts';
 import { APPLICATION_ID, MIGRATIONS } from '../../server/desk/schema.ts';
+import { sqlite } from '../../server/desk/sqlite.ts';
 import { Desk } from '../../server/desk/store.ts';
 import { EXAMPLE_SCHEME } from '../../src/desk/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
@@ -105,9 +105,10 @@ describe('decisions of several people', () => {
 
 describe('a desk’s file of an older version', () => {
   it('opens with all that was decided and marked', async () => {
+    const open = await sqlite();
     for (let version = 1; version < MIGRATIONS.length; version++) {
       const path = join(folder, `old-${version}.sqlite`);
-      const old = new Sqlite(path);
+      const old = open(path, {});
       for (const step of MIGRATIONS.slice(0, version)) old.exec(step);
       old.pragma(`application_id = ${APPLICATION_ID}`);
       old.pragma(`user_version = ${version}`);

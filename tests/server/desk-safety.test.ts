@@ -8,6 +8,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { restore } from '../../server/desk/backup.ts';
 import { openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { openForReading, openForWriting } from '../../server/desk/open.ts';
+import { sqlite } from '../../server/desk/sqlite.ts';
 import { Desk } from '../../server/desk/store.ts';
 import { EXAMPLE_SCHEME } from '../../src/desk/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
@@ -142,9 +143,8 @@ describe('a file that is not well', () => {
   it('no database at all, or another program’s', async () => {
     writeFileSync(path, 'These are lesson notes, not a desk. '.repeat(200));
     await expect(openForWriting(path)).rejects.toThrow(/damaged|not of a marking desk/);
-    const { default: Sqlite } = await import('better-sqlite3');
     const other = join(folder, 'other.sqlite');
-    const db = new Sqlite(other);
+    const db = (await sqlite())(other, {});
     db.exec('CREATE TABLE recipes (name TEXT)');
     db.close();
     await expect(openForWriting(other)).rejects.toThrow(/not of a marking desk/);
