@@ -1,5 +1,6 @@
 /** Structured averaged perceptron over the features of `src/harmony/reading/model`. */
 
+import { featureList } from '../../src/harmony/reading/model/features.ts';
 import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
 import { keyFeatures, phraseNotes } from '../../src/harmony/reading/model/keys.ts';
 import { FEATURES, FEW_MEMBERS } from '../../src/harmony/reading/model/layout.ts';
@@ -14,7 +15,9 @@ import {
 } from '../../src/harmony/reading/model/segment.ts';
 import {
   newStanding,
+  type Placed,
   placedFeatures,
+  type Standing,
   standingAfter,
   stepFeatures,
 } from '../../src/harmony/reading/model/transition.ts';
@@ -79,21 +82,22 @@ export function addFeatures(
 ): void {
   const segment = newSegment(grid);
   const phrases = phraseNotes(grid);
-  const out = new Int32Array(4096);
+  const list = featureList(4096);
   const add = (index: number, value: number) => into.set(index, (into.get(index) ?? 0) + factor * value);
-  let standing = newStanding(spans[0]!, spans[0]!);
-  for (const [i, span] of spans.entries()) {
+  let before: (Placed & { readonly standing: Standing }) | undefined;
+  for (const span of spans) {
+    const placed = { chord: span, key: span };
+    list.count = 0;
     loadSegment(segment, span.from, span.to);
-    let n = spanFeatures(segment, out, 0);
-    n = chordFeatures(segment, span.root, span.type, out, n);
-    n = bassFeatures(segment, span.root, span.type, span.inversion, out, n);
-    n = placedFeatures(grid, span.from, span.to, span, span, out, n);
-    const before = spans[i - 1];
-    if (before) {
-      n = stepFeatures(grid, span.from, before, before, standing, span, span, out, n);
-      standing = standingAfter(grid, span.from, standing, before, before, span, span);
-    }
-    for (let k = 0; k < n; k++) add(out[k]!, 1);
+    spanFeatures(segment, list);
+    chordFeatures(segment, span.root, span.type, list);
+    bassFeatures(segment, span.root, span.type, span.inversion, list);
+    placedFeatures(grid, span, placed, list);
+    if (before !== undefined) stepFeatures(grid, span.from, before, placed, list);
+    const standing =
+      before === undefined ? newStanding(span, span) : standingAfter(grid, span.from, before, placed);
+    before = { ...placed, standing };
+    for (let k = 0; k < list.count; k++) add(list.indices[k]!, 1);
     for (let atom = span.from; atom < span.to; atom++) keyFeatures(grid, phrases, atom, span, add);
   }
 }

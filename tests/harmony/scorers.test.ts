@@ -2,12 +2,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
+import { chordScorer } from '../../src/harmony/reading/model/chord-scorer.ts';
 import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
 import type { KeyNumber } from '../../src/harmony/reading/model/keys.ts';
 import { FEATURES } from '../../src/harmony/reading/model/layout.ts';
 import type { End } from '../../src/harmony/reading/model/path.ts';
+import { scorersOf } from '../../src/harmony/reading/model/scorers.ts';
 import { bestReading } from '../../src/harmony/reading/model/search.ts';
-import { chordScorer, LONGEST, loadSegment, newSegment } from '../../src/harmony/reading/model/segment.ts';
+import { LONGEST, loadSegment, newSegment } from '../../src/harmony/reading/model/segment.ts';
 import { stepScorer } from '../../src/harmony/reading/model/step-scorer.ts';
 import { parseTable } from '../../src/harmony/reading/model/table.ts';
 import type { ChordNumber } from '../../src/harmony/reading/model/transition.ts';
@@ -156,7 +158,7 @@ describe.skipIf(!corpusPresent())('on open chorales (skipped without ../shared/c
   it('a whole reading scores the sum of its features, with the committed weights and with random ones', () => {
     for (const weights of [parseTable(TABLE), randomWeights(7)])
       for (const { grid } of pieces) {
-        const { spans, score } = bestReading(grid, weights);
+        const { spans, score } = bestReading(scorersOf(grid, weights));
         expect(spans.length).toBeGreaterThan(10);
         expect(score).toBeCloseTo(plainReading(grid, weights, spans), 6);
       }

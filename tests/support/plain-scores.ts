@@ -2,6 +2,8 @@
  * The reading's scores the slow way: every feature named by the functions from which the weights are learnt, and
  * their weights added up. Whatever the search does faster must come to the same sums.
  */
+import { ROOTLESS_COST } from '../../src/harmony/reading/model/chord-scorer.ts';
+import { featureList, worthOf } from '../../src/harmony/reading/model/features.ts';
 import type { Grid } from '../../src/harmony/reading/model/grid.ts';
 import type { KeyNumber } from '../../src/harmony/reading/model/keys.ts';
 import type { End } from '../../src/harmony/reading/model/path.ts';
@@ -10,20 +12,13 @@ import {
   bassFeatures,
   chordFeatures,
   memberAt,
-  ROOTLESS_COST,
   type Segment,
 } from '../../src/harmony/reading/model/segment.ts';
 import { type ChordNumber, stepFeatures } from '../../src/harmony/reading/model/transition.ts';
 import { STRANGE, vocabularyIndex } from '../../src/harmony/reading/model/vocabulary.ts';
 import { addFeatures } from '../bench/harmony-learning.ts';
 
-const buffer = new Int32Array(4096);
-
-function total(weights: Float64Array, count: number): number {
-  let sum = 0;
-  for (let i = 0; i < count; i++) sum += weights[buffer[i]!]!;
-  return sum;
-}
+const list = featureList(4096);
 
 /** The score of coming from an end to a chord in a key, the end's own score included. */
 export function plainStep(
@@ -34,15 +29,16 @@ export function plainStep(
   to: { readonly chord: ChordNumber; readonly key: KeyNumber },
 ): number {
   const { start, score } = end.end;
-  const count = stepFeatures(grid, at, start.chord, end.key, start.standing, to.chord, to.key, buffer, 0);
-  return score + total(weights, count);
+  stepFeatures(grid, at, { ...start, key: end.key }, to, list);
+  return score + worthOf(list, weights);
 }
 
 /** The score of the segment in hand as a chord in a position, whatever the key. */
 export function plainChord(segment: Segment, weights: Float64Array, chord: ChordNumber): number {
   const { root, type, inversion } = chord;
-  const n = chordFeatures(segment, root, type, buffer, 0);
-  const sum = total(weights, bassFeatures(segment, root, type, inversion, buffer, n));
+  chordFeatures(segment, root, type, list);
+  bassFeatures(segment, root, type, inversion, list);
+  const sum = worthOf(list, weights);
   return isRootless(segment, chord) ? sum - ROOTLESS_COST : sum;
 }
 

@@ -3,7 +3,8 @@ import type { Texture } from '../../score/texture.ts';
 import type { Phrase } from '../analysis.ts';
 import type { Harmony } from './harmony.ts';
 import { gridOf } from './model/grid.ts';
-import { type Span, search } from './model/search.ts';
+import { scorersOf } from './model/scorers.ts';
+import { bestReading, type Span } from './model/search.ts';
 import { secondReadings } from './model/second.ts';
 import { parseTable } from './model/table.ts';
 import { MODES } from './model/vocabulary.ts';
@@ -30,8 +31,9 @@ export function readHarmonies(
   weights: Float64Array = committedWeights(),
 ): Harmony[] {
   const grid = gridOf(texture, phrases);
-  const spans = search(grid, weights);
-  const others = secondReadings(grid, weights, spans, DOUBT);
+  const scorers = scorersOf(grid, weights);
+  const { spans } = bestReading(scorers);
+  const others = secondReadings(scorers, spans, DOUBT);
   const found = spans.map((span, i): Harmony => {
     const other = others[i];
     return {

@@ -1,7 +1,9 @@
 /** Which chords are worth trying for a segment: those that hold most of it and contradict none of it. */
 import { CROTCHET } from '../../../score/time.ts';
-import { CHORD_TYPES, TYPE } from '../../chord-types.ts';
-import { type ChordScorer, memberAt, type Segment } from './segment.ts';
+import { CHORD_TYPES } from '../../chord-types.ts';
+import { admittedTypes, MEMBER_SLOTS, RARITY, REACH, SLOTS } from './admission.ts';
+import type { ChordScorer } from './chord-scorer.ts';
+import { memberAt, type Segment } from './segment.ts';
 
 /** Chords tried with the weights, and chords kept for the search. */
 const TRIED = 10;
@@ -12,8 +14,6 @@ const FEW_KEPT = 10;
 /** Places on the line of fifths are stored from this one up. */
 const LOWEST = 40;
 const PLACES = 80;
-/** Stands for no place at all: no member lies thirteen fifths from its root. */
-const NOWHERE = 13;
 
 /** Chords with their inversions and scores, in parallel arrays; reused from segment to segment. */
 export interface Candidates {
@@ -24,11 +24,16 @@ export interface Candidates {
   readonly score: Float64Array;
 }
 
+/** As many candidates as a segment may have. */
+export const MOST_CANDIDATES = FEW_KEPT * 2;
+
 interface Ranked {
   readonly root: Int8Array;
   readonly type: Int8Array;
   readonly score: Float64Array;
   count: number;
+  /** So many are kept. */
+  room: number;
 }
 
 const ranked = (size: number): Ranked => ({
@@ -36,10 +41,12 @@ const ranked = (size: number): Ranked => ({
   type: new Int8Array(size),
   score: new Float64Array(size),
   count: 0,
+  room: size,
 });
 
 /** Puts a chord among the best, which stay in order. */
-function rank(list: Ranked, room: number, root: number, type: number, score: number): void {
+function rank(list: Ranked, root: number, type: number, score: number): void {
+  const { room } = list;
   if (list.count === room && score <= list.score[room - 1]!) return;
   let at = list.count < room ? list.count++ : room - 1;
   while (at > 0 && list.score[at - 1]! < score) {
@@ -55,122 +62,123 @@ function rank(list: Ranked, room: number, root: number, type: number, score: num
 
 /** A root is a note that sounds, or lacks: it lies so far below one that does. */
 const ROOT_BELOW = [0, 1, 4, -3, -6] as const;
-/** Four a type; NOWHERE for the seventh that a triad lacks. */
-const OFFSETS = Int8Array.from(
-  CHORD_TYPES.flatMap(({ offsets }) => [0, 1, 2, 3].map((m) => offsets[m] ?? NOWHERE)),
-);
-/** Every distance a member may lie from its root. */
-const REACH = Int8Array.from(new Set(CHORD_TYPES.flatMap(({ offsets }) => offsets)));
-/** Sevenths whose third is the leading note: they may lack their root. */
-const dominant = (type: number): boolean => type === TYPE.M7 || type === TYPE.Fr;
-/** What a chord's rarity costs before any weight is asked. */
-const RARITY = CHORD_TYPES.map((_, type) =>
-  type === TYPE.M || type === TYPE.m ? 0 : type >= TYPE.mmaj7! ? 0.1 : 0.02,
-);
 
-/** The third a triad's own third excludes, in fifths from the root; NOWHERE where there is none to mistake it for. */
-const OTHER_THIRD = Int8Array.from(CHORD_TYPES, ({ offsets }) =>
-  offsets[1] === 4 ? -3 : offsets[1] === -3 ? 4 : NOWHERE,
-);
+/** Finds the candidates of the segment in hand; what it gives is used up by the next call. */
+export type CandidateFinder = () => Candidates;
 
-/** Makes a function that finds the candidates of the segment in hand. */
-export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Candidates {
-  // Imports are read once: loaders that compile modules as they go make every later read a call.
-  const member = memberAt;
-  const [below, types, nowhere] = [LOWEST, CHORD_TYPES.length, NOWHERE];
-  let room = TRIED;
-  const [offsets, reach, rarity, rootsBelow] = [OFFSETS, REACH, RARITY, ROOT_BELOW];
-  const [otherThird, fullBeat] = [OTHER_THIRD, CROTCHET];
-  const lengths = new Float64Array(PLACES);
-  const tried = ranked(FEW_TRIED);
-  const kept = ranked(FEW_KEPT);
-  const found: Candidates = {
+/** Makes a finder for the segments taken in hand one after another. */
+export function candidateFinder(segment: Segment, scorer: ChordScorer): CandidateFinder {
+  const finder = new Finder(segment, scorer);
+  return () => finder.find();
+}
+
+// Imports are read once: loaders that compile modules as they go make every later read a call.
+const [reach, slots, memberSlots, rarity] = [REACH, SLOTS, MEMBER_SLOTS, RARITY];
+const [admitted, member, beat, types] = [admittedTypes, memberAt, CROTCHET, CHORD_TYPES.length];
+
+class Finder {
+  /** How long each place sounds in the segment, and which do, in the order they are met. */
+  private readonly lengths = new Float64Array(PLACES);
+  private readonly places = new Int8Array(PLACES);
+  private placeCount = 0;
+  private total = 0;
+  /** How long each note a chord may have above the root in hand sounds. */
+  private readonly slotLengths = new Float64Array(SLOTS);
+  private readonly rootSeen = new Uint8Array(PLACES);
+  private readonly tried = ranked(FEW_TRIED);
+  private readonly kept = ranked(FEW_KEPT);
+  private readonly found: Candidates = {
     count: 0,
-    root: new Int8Array(FEW_KEPT * 2),
-    type: new Int8Array(FEW_KEPT * 2),
-    inversion: new Int8Array(FEW_KEPT * 2),
-    score: new Float64Array(FEW_KEPT * 2),
-  };
-  const rootSeen = new Uint8Array(PLACES);
-  return () => {
-    lengths.fill(0);
-    tried.count = 0;
-    kept.count = 0;
-    found.count = 0;
-    const full = segment.grid.few[segment.from]! < 0;
-    room = full ? TRIED : FEW_TRIED;
-    let total = 0;
-    let places = 0;
-    for (let i = 0; i < segment.tones; i++) {
-      const place = segment.place[i]! + LOWEST;
-      if (lengths[place] === 0) places++;
-      lengths[place]! += segment.duration[i]!;
-      total += segment.duration[i]!;
-    }
-    tryRoots(total, places, false);
-    // A cluster that no chord fits must still be read as something.
-    if (tried.count === 0) tryRoots(total, places, true);
-    for (let i = 0; i < tried.count; i++)
-      rank(
-        kept,
-        full ? KEPT : FEW_KEPT,
-        tried.root[i]!,
-        tried.type[i]!,
-        scorer.chord(tried.root[i]!, tried.type[i]!),
-      );
-    for (let i = 0; i < kept.count; i++) withInversions(kept.root[i]!, kept.type[i]!, kept.score[i]!);
-    return found;
+    root: new Int8Array(MOST_CANDIDATES),
+    type: new Int8Array(MOST_CANDIDATES),
+    inversion: new Int8Array(MOST_CANDIDATES),
+    score: new Float64Array(MOST_CANDIDATES),
   };
 
-  function tryRoots(total: number, places: number, desperate: boolean): void {
-    rootSeen.fill(0);
+  constructor(
+    private readonly segment: Segment,
+    private readonly scorer: ChordScorer,
+  ) {}
+
+  find(): Candidates {
+    const { segment, scorer, tried, kept, found } = this;
+    const full = segment.grid.few[segment.from]! < 0;
+    tried.count = 0;
+    tried.room = full ? TRIED : FEW_TRIED;
+    kept.count = 0;
+    kept.room = full ? KEPT : FEW_KEPT;
+    found.count = 0;
+    this.measure();
+    this.tryRoots(false);
+    // A cluster that no chord fits must still be read as something.
+    if (tried.count === 0) this.tryRoots(true);
+    for (let i = 0; i < tried.count; i++) {
+      const [root, type] = [tried.root[i]!, tried.type[i]!];
+      rank(kept, root, type, scorer.chord(root, type));
+    }
+    for (let i = 0; i < kept.count; i++) this.withInversions(kept.root[i]!, kept.type[i]!, kept.score[i]!);
+    return found;
+  }
+
+  private measure(): void {
+    const { segment, lengths, places } = this;
+    lengths.fill(0);
+    this.placeCount = 0;
+    this.total = 0;
     for (let i = 0; i < segment.tones; i++) {
-      for (let b = 0; b < rootsBelow.length; b++) {
-        const root = segment.place[i]! - rootsBelow[b]!;
-        if (rootSeen[root + below]) continue;
-        rootSeen[root + below] = 1;
-        tryRoot(root, total, places, desperate);
+      const at = segment.place[i]! + LOWEST;
+      if (lengths[at] === 0) places[this.placeCount++] = segment.place[i]!;
+      lengths[at]! += segment.duration[i]!;
+      this.total += segment.duration[i]!;
+    }
+  }
+
+  private tryRoots(desperate: boolean): void {
+    const { places, placeCount, rootSeen, segment } = this;
+    const { grid, from, to } = segment;
+    const allSing = grid.sounding[from] === 4 && grid.until[to - 1]! - grid.at[from]! >= beat;
+    const flags = (desperate ? 4 : 0) + (allSing ? 2 : 0) + (placeCount > 2 ? 1 : 0);
+    rootSeen.fill(0);
+    for (let i = 0; i < placeCount; i++) {
+      for (let b = 0; b < ROOT_BELOW.length; b++) {
+        const root = places[i]! - ROOT_BELOW[b]!;
+        if (rootSeen[root + LOWEST]) continue;
+        rootSeen[root + LOWEST] = 1;
+        this.tryRoot(root, flags);
       }
     }
   }
 
-  /**
-   * What no ear allows: a chord against its own third; a seventh, or an augmented sixth, that lacks both its root and
-   * its leading note; a triad that lacks its root where every voice sings for a beat or more.
-   */
-  function denied(at: number, type: number): boolean {
-    const third = lengths[at + offsets[type * 4 + 1]!]! > 0;
-    if (!third && otherThird[type] !== nowhere && lengths[at + otherThird[type]!]! > 0) return true;
-    if (lengths[at]! > 0) return false;
-    if (type >= TYPE.It! || offsets[type * 4 + 3] !== nowhere) return !(third && dominant(type));
-    const { grid, from, to } = segment;
-    return grid.sounding[from] === 4 && grid.until[to - 1]! - grid.at[from]! >= fullBeat;
-  }
-
-  function tryRoot(root: number, total: number, places: number, desperate: boolean): void {
-    const at = root + below;
+  private tryRoot(root: number, flags: number): void {
+    const { lengths, slotLengths, total, tried } = this;
     let reached = 0;
-    for (let r = 0; r < reach.length; r++) reached += lengths[at + reach[r]!]!;
+    let sounding = 0;
+    for (let slot = 0; slot < slots; slot++) {
+      const length = lengths[root + LOWEST + reach[slot]!]!;
+      slotLengths[slot] = length;
+      reached += length;
+      if (length > 0) sounding |= 1 << slot;
+    }
     if (reached * 2 < total) return;
-    for (let type = 0; type < types; type++) {
-      if (!desperate && denied(at, type)) continue;
-      const row = type * 4;
+    let left = admitted(sounding, flags);
+    for (let type = 0; type < types && left !== 0; type++, left >>= 1) {
+      if ((left & 1) === 0) continue;
       let held = 0;
       let lacking = 0;
-      for (let m = 0; m < 4; m++) {
-        const offset = offsets[row + m]!;
-        if (offset === nowhere) break;
-        const length = lengths[at + offset]!;
-        if (length > 0) held += length;
-        else lacking += m === 3 ? 9 : 1;
+      for (let m = type * 4; m < type * 4 + 4; m++) {
+        const slot = memberSlots[m]!;
+        if (slot < 0) break;
+        if (slotLengths[slot]! > 0) held += slotLengths[slot]!;
+        else lacking++;
       }
-      if (held * 2 < total || lacking > 2 || (lacking === 2 && places > 2)) continue;
-      rank(tried, room, root, type, held / total - 0.15 * lacking - rarity[type]!);
+      if (held * 2 < total) continue;
+      rank(tried, root, type, held / total - 0.15 * lacking - rarity[type]!);
     }
   }
 
   /** The members the bass has, the first two of them; the root where it has none. */
-  function withInversions(root: number, type: number, score: number): void {
+  private withInversions(root: number, type: number, score: number): void {
+    const { segment } = this;
     let first = -1;
     let second = -1;
     for (let i = segment.bassFrom; i < segment.bassTo; i++) {
@@ -182,15 +190,16 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): () => Ca
         break;
       }
     }
-    add(root, type, Math.max(first, 0), score);
-    if (second >= 0) add(root, type, second, score);
+    this.add(root, type, Math.max(first, 0), score);
+    if (second >= 0) this.add(root, type, second, score);
   }
 
-  function add(root: number, type: number, inversion: number, score: number): void {
+  private add(root: number, type: number, inversion: number, score: number): void {
+    const { found } = this;
     const i = found.count++;
     found.root[i] = root;
     found.type[i] = type;
     found.inversion[i] = inversion;
-    found.score[i] = score + scorer.bass(root, type, inversion);
+    found.score[i] = score + this.scorer.bass(root, type, inversion);
   }
 }

@@ -2,6 +2,7 @@
  * Finds the best way from the ends at a boundary to a chord in a key: the same sums as `stepFeatures` gives, taken
  * apart so that little is left for the innermost loop. `tests/harmony/scorers.test.ts` holds the two together.
  */
+import { featureList } from './features.ts';
 import type { Grid } from './grid.ts';
 import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
@@ -20,7 +21,15 @@ import {
   TURNED_PROGRESSION,
 } from './layout.ts';
 import type { End } from './path.ts';
-import { bassPlace, type ChordNumber, changeFeatures, leaving, noteIndex, relation } from './transition.ts';
+import {
+  bassPlace,
+  type ChordNumber,
+  changeFeatures,
+  leaving,
+  needOf,
+  noteIndex,
+  relation,
+} from './transition.ts';
 import { VOCABULARY, vocabularyIndex } from './vocabulary.ts';
 
 export interface StepScorer {
@@ -66,7 +75,7 @@ class FastSteps implements StepScorer {
   private readonly scales: readonly (readonly [number, number])[];
   /** By key: whether the notes at the boundary contradict it. */
   private readonly against: Int8Array;
-  private readonly changeBuffer = new Int32Array(4);
+  private readonly changeList = featureList(4);
   /** By end: what the relation of its chord to the one on trial is worth. */
   private readonly related = new Float64Array(ROOM);
   /** By key: what leaving it for the chord on trial is worth. */
@@ -131,15 +140,16 @@ class FastSteps implements StepScorer {
   /** An end's score with what a change to another key is worth, whatever the chord that follows. */
   private changed({ start, score }: End, key: number, at: number): number {
     const { key: left, chord, standing } = start;
-    const { grid, weights, keys, against, changeBuffer } = this;
+    const { grid, weights, keys, against, changeList } = this;
     const { mode, tonic } = keys[key]!;
     const own = keys[left]!;
     const place = this.newPhrase ? 0 : this.goal ? 2 : 1;
     const distance = Math.max(-distances, Math.min(distances, tonic - own.tonic)) + distances;
     const v = indexOf(mode, chord.root - tonic, chord.type);
-    changeFeatures(grid, at, place, against[left]!, against[key]!, changeBuffer, 0);
+    changeList.count = 0;
+    changeFeatures(grid, at, needOf(place, against[left]!, against[key]!), changeList);
     let value = score;
-    for (let c = 0; c < 4; c++) value += weights[changeBuffer[c]!]!;
+    for (let c = 0; c < changeList.count; c++) value += weights[changeList.indices[c]!]!;
     return (
       value +
       weights[keyChange + ((place * 2 + own.mode) * 2 + mode) * (2 * distances + 1) + distance]! +

@@ -1,5 +1,6 @@
 /** Features of going from one chord in a key to the next. */
 import { CHORD_TYPES, TYPE } from '../../chord-types.ts';
+import type { FeatureList } from './features.ts';
 import type { Grid } from './grid.ts';
 import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
@@ -136,44 +137,55 @@ function isTonic({ root, type }: ChordNumber, { tonic }: KeyNumber): boolean {
   return root === tonic && (type === TYPE.M || type === TYPE.m);
 }
 
-/**
- * The standing of `kb` after the step at atom `at` from chord `a` in `ka`, where `ka` stood as `before`.
- * Bare arguments: an object for each step would be made in the innermost loop.
- */
+/** A chord in a key. */
+export interface Placed {
+  readonly chord: ChordNumber;
+  readonly key: KeyNumber;
+}
+
+/** The standing of the key after the step at atom `at` from a chord in a key that stood so. */
 export function standingAfter(
   grid: Grid,
   at: number,
-  before: Standing,
-  a: ChordNumber,
-  ka: KeyNumber,
-  b: ChordNumber,
-  kb: KeyNumber,
+  from: Placed & { readonly standing: Standing },
+  { chord, key }: Placed,
 ): Standing {
-  if (ka.mode !== kb.mode || ka.tonic !== kb.tonic) return newStanding(b, kb);
-  const tonic = isTonic(b, kb);
-  const age = Math.min(before.age + 1, AGES.length);
-  const broad = before.broad === 1 || !(tonic || isDominant(b, kb)) ? 1 : 0;
-  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2, broad };
-  return { age, confirmed: before.confirmed === 1 || (tonic && isDominant(a, kb)) ? 1 : 0, broad };
+  return sameKeys(from.key, key) ? standingInKey(grid, at, from, chord, key) : newStanding(chord, key);
 }
 
-/**
- * Features of a chord standing in a key, for the segment from atom `from` to before `to`.
- * Bare arguments: an object for each step would be made in the innermost loop.
- */
-export function placedFeatures(
+function sameKeys(a: KeyNumber, b: KeyNumber): boolean {
+  return a.mode === b.mode && a.tonic === b.tonic;
+}
+
+/** The same, where the key has not changed. */
+export function standingInKey(
   grid: Grid,
-  from: number,
-  to: number,
+  at: number,
+  from: { readonly chord: ChordNumber; readonly standing: Standing },
   chord: ChordNumber,
   key: KeyNumber,
-  out: Int32Array,
-  n: number,
-): number {
+): Standing {
+  const before = from.standing;
+  const tonic = isTonic(chord, key);
+  const age = Math.min(before.age + 1, AGES.length);
+  const broad = before.broad === 1 || !(tonic || isDominant(chord, key)) ? 1 : 0;
+  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2, broad };
+  const confirmed = before.confirmed === 1 || (tonic && isDominant(from.chord, key)) ? 1 : 0;
+  return { age, confirmed, broad };
+}
+
+/** Lists the features of a chord standing in a key, for the segment from atom `from` to before `to`. */
+export function placedFeatures(
+  grid: Grid,
+  { from, to }: { readonly from: number; readonly to: number },
+  { chord, key }: Placed,
+  list: FeatureList,
+): void {
   const { mode } = key;
   const v = vocabularyIndex(mode, chord.root - key.tonic, chord.type);
   const row = mode * VOCABULARY + v;
-  let o = n;
+  const out = list.indices;
+  let o = list.count;
   out[o++] = CHORD_IN_KEY + row * 4 + chord.inversion;
   out[o++] = CHORD_PLACE + row * 3 + placeClass(grid, from);
   if (from === 0) out[o++] = FIRST_CHORD + row;
@@ -181,77 +193,59 @@ export function placedFeatures(
   if (grid.phraseEnd[to - 1]) out[o++] = PHRASE_CHORD + row;
   const few = grid.few[from]!;
   if (few >= 0) out[o++] = FEW_CHORD + (few * 2 * VOCABULARY + row) * 4 + chord.inversion;
-  return o;
+  list.count = o;
 }
 
-/**
- * Features of a change of key at an atom, whatever the keys; `old` and `fresh` tell whether notes contradict them.
- * Bare arguments: an object for each step would be made in the innermost loop.
- */
-export function changeFeatures(
-  grid: Grid,
-  at: number,
-  place: number,
-  old: number,
-  fresh: number,
-  out: Int32Array,
-  n: number,
-): number {
+/** Index into KEY_NEED; `old` and `fresh` tell whether notes contradict the keys, `place` is an index into PLACES. */
+export function needOf(place: number, old: number, fresh: number): number {
+  return (place * 3 + old) * 3 + fresh;
+}
+
+/** Lists the features of a change of key at an atom, whatever the keys; for `need` see {@link needOf}. */
+export function changeFeatures(grid: Grid, at: number, need: number, list: FeatureList): void {
+  const out = list.indices;
+  const n = list.count;
   out[n] = KEY_STRENGTH + grid.strength[at]!;
   out[n + 1] = KEY_SINCE + grid.since[at]!;
   out[n + 2] = KEY_UNTIL + grid.left[at]!;
-  out[n + 3] = KEY_NEED + (place * 3 + old) * 3 + fresh;
-  return n + 4;
+  out[n + 3] = KEY_NEED + need;
+  list.count = n + 4;
 }
 
-/**
- * Features of the step at atom `at` from chord `a` in key `ka`, which stands so, to chord `b` in key `kb`.
- * Bare arguments: an object for each step would be made in the innermost loop.
- */
+/** Lists the features of the step at atom `at` from a chord in a key, which stands so, to the next. */
 export function stepFeatures(
   grid: Grid,
   at: number,
-  a: ChordNumber,
-  ka: KeyNumber,
-  standing: Standing,
-  b: ChordNumber,
-  kb: KeyNumber,
-  out: Int32Array,
-  n: number,
-): number {
-  let o = n;
+  from: Placed & { readonly standing: Standing },
+  to: Placed,
+  list: FeatureList,
+): void {
+  const [{ chord: a, key: ka }, { chord: b, key: kb }] = [from, to];
   const newPhrase = grid.phraseStart[at] === 1;
   const goal = grid.goal[at] === 1;
-  if (!newPhrase) out[o++] = RELATION + relation(a, b) * 5 + grid.strength[at]!;
+  const out = list.indices;
+  if (!newPhrase) out[list.count++] = RELATION + relation(a, b) * 5 + grid.strength[at]!;
   const m = kb.mode;
   const va = vocabularyIndex(m, a.root - kb.tonic, a.type);
   const vb = vocabularyIndex(m, b.root - kb.tonic, b.type);
   const pair = (m * VOCABULARY + va) * VOCABULARY + vb;
-  if (newPhrase) out[o++] = NEW_PHRASE + pair;
+  if (newPhrase) out[list.count++] = NEW_PHRASE + pair;
   else {
-    out[o++] = PROGRESSION + pair;
-    out[o++] =
+    out[list.count++] = PROGRESSION + pair;
+    out[list.count++] =
       TURNED_PROGRESSION + ((m * VOCABULARY + va) * 4 + a.inversion) * VOCABULARY * 4 + vb * 4 + b.inversion;
-    out[o++] = ROOT_STEP + notePair(m, a.root - kb.tonic, b.root - kb.tonic);
-    out[o++] = BASS_STEP + notePair(m, bassPlace(a) - kb.tonic, bassPlace(b) - kb.tonic);
-    if (goal) out[o++] = CADENCE + pair;
+    out[list.count++] = ROOT_STEP + notePair(m, a.root - kb.tonic, b.root - kb.tonic);
+    out[list.count++] = BASS_STEP + notePair(m, bassPlace(a) - kb.tonic, bassPlace(b) - kb.tonic);
+    if (goal) out[list.count++] = CADENCE + pair;
   }
-  if (ka.mode === m && ka.tonic === kb.tonic) return o;
+  if (sameKeys(ka, kb)) return;
   const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
   const place = newPhrase ? 0 : goal ? 2 : 1;
-  out[o++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
-  out[o++] = leaving(place, standing);
-  o = changeFeatures(
-    grid,
-    at,
-    place,
-    contradiction(grid, at, scaleSet(ka)),
-    contradiction(grid, at, scaleSet(kb)),
-    out,
-    o,
-  );
-  out[o++] = KEY_ENTRY + m * VOCABULARY + vb;
-  out[o++] = KEY_PIVOT + m * VOCABULARY + va;
-  out[o++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
-  return o;
+  out[list.count++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
+  out[list.count++] = leaving(place, from.standing);
+  const against = (key: KeyNumber) => contradiction(grid, at, scaleSet(key));
+  changeFeatures(grid, at, needOf(place, against(ka), against(kb)), list);
+  out[list.count++] = KEY_ENTRY + m * VOCABULARY + vb;
+  out[list.count++] = KEY_PIVOT + m * VOCABULARY + va;
+  out[list.count++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
 }

@@ -1,0 +1,28 @@
+/** All that scores the chords and keys of one grid by one table: made once, and used by the search and the second readings. */
+import { type CandidateFinder, candidateFinder } from './candidates.ts';
+import { type ChordScorer, chordScorer } from './chord-scorer.ts';
+import type { Grid } from './grid.ts';
+import { type KeyNumber, type KeyScores, keyScores } from './keys.ts';
+import { newSegment, type Segment } from './segment.ts';
+
+export interface Scorers {
+  readonly grid: Grid;
+  readonly weights: Float64Array;
+  readonly keys: KeyScores;
+  /** The segment in hand, of which the next two speak. */
+  readonly segment: Segment;
+  readonly chords: ChordScorer;
+  readonly find: CandidateFinder;
+}
+
+/** @param extra added to a key's score at each atom, while learning */
+export function scorersOf(
+  grid: Grid,
+  weights: Float64Array,
+  extra?: (atom: number, key: KeyNumber) => number,
+): Scorers {
+  const segment = newSegment(grid);
+  const chords = chordScorer(segment, weights);
+  const find = candidateFinder(segment, chords);
+  return { grid, weights, keys: keyScores(grid, weights, extra), segment, chords, find };
+}
