@@ -1,5 +1,6 @@
 /** Commands that bring files in and hand them out. */
 import { printBrief } from '../../src/brief/brief.ts';
+import { profileNamed } from '../../src/profiles/list.ts';
 import { looksLikeEverything } from '../files/everything.ts';
 import { beginNew, briefFromForm } from '../files/forms.ts';
 import { type Taken, takeBytes, takeText, withVoices } from '../files/open.ts';
@@ -26,6 +27,7 @@ export type FileCommands = Pick<
   | 'newExercise'
   | 'save'
   | 'makeBrief'
+  | 'setAtDesk'
   | 'giveVoices'
   | 'openProfile'
 >;
@@ -71,6 +73,9 @@ export function createFileCommands(reached: Reached, focusStave: () => void): Fi
       if (typeof made === 'string') actions.say(made, 'refused');
       else saveFile(fileName(made.score.title, 'brief.txt'), printBrief(made), 'text/plain');
     },
+    setAtDesk() {
+      void setAtDesk(store.get(), actions);
+    },
     giveVoices(voices) {
       const { source } = store.get().exercise;
       if (source === undefined) return;
@@ -98,6 +103,25 @@ function whyWithheld(what: Parameters<Commands['save']>[0], state: PageState): s
   if (what === 'midi' && withholds(state, 'playback'))
     return 'This exercise is set without playback, so there is no file to hear.';
   return undefined;
+}
+
+/** The exercise goes to the desk's page in the address, as it would to a pupil. */
+async function setAtDesk({ history, settings }: PageState, actions: Actions): Promise<void> {
+  const { linkTo } = await import('../../src/set/link.ts');
+  const made = linkTo([
+    {
+      score: history.now.score,
+      task: '',
+      profile: profileNamed(settings.profile)?.name ?? 'chorale',
+      without: [],
+    },
+  ]);
+  if (made.ok) open(`desk/#/${made.hash}`, '_blank');
+  else
+    actions.say(
+      'This is too long to go to the desk by itself: save it as MusicXML or text, and open it there under “Set the work”.',
+      'refused',
+    );
 }
 
 /** Opens what a link holds: exercises that are here already as they were left, others as they are set. */

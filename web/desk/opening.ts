@@ -12,6 +12,7 @@ export function createOpening(desk: Handle) {
 
   /** Fetches what a place shows. @throws {Refused} */
   async function fetched(place: Place): Promise<void> {
+    if (place.view === 'set') return;
     if (place.view === 'stacks') return set({ stacks: (await ask(ROUTES.stacks, {})).stacks });
     if (place.view === 'script') return loading.loadScript(place.script);
     if (place.view === 'queue') return loading.loadStack(place.stack, place.after);
@@ -57,6 +58,7 @@ export function createOpening(desk: Handle) {
       if (get().place.view === 'script') await load();
     },
     start: async (): Promise<void> => {
+      set({ place: placeOf(location.hash) });
       setInitials(kept());
       await attempt(async () => {
         const { passphraseNeeded, signedIn, token } = await ask(ROUTES.session, {});
@@ -64,6 +66,8 @@ export function createOpening(desk: Handle) {
         set({ signedIn: signedIn || !passphraseNeeded });
         if (signedIn) await load();
       });
+      // Where there is no desk, work can be set all the same.
+      if (get().place.view === 'set' && get().signedIn === undefined) set({ notice: undefined });
     },
     signIn: (passphrase: string): Promise<void> =>
       attempt(async () => {

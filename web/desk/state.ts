@@ -17,6 +17,8 @@ export const SHOWN_AT_ONCE = { queue: 50, moderation: 8, sheets: 50, differences
 /** Where the page is, kept in the address after `#`. */
 export type Place =
   | { readonly view: 'stacks' }
+  /** `link`: an exercise to begin from, packed as in a pupil's link; empty for none. */
+  | { readonly view: 'set'; readonly link: string }
   | { readonly view: 'class' | 'likeness' | 'settings'; readonly stack: number }
   /** `after`: so many come before what is shown. */
   | { readonly view: 'queue'; readonly stack: number; readonly after: number }
@@ -126,6 +128,7 @@ export const EMPTY_DESK: DeskState = {
 export function placeOf(hash: string): Place {
   const [what, number, view, from, criterion] = hash.replace(/^#\/?/, '').split('/');
   const after = /^\d{1,9}$/.test(from ?? '') ? Number(from) : 0;
+  if (what === 'set') return { view: 'set', link: number ?? '' };
   const id = Number(number);
   if (!Number.isInteger(id) || id <= 0) return { view: 'stacks' };
   if (what === 'script') return { view: 'script', script: id };
@@ -140,6 +143,8 @@ export function hashOf(place: Place): string {
   switch (place.view) {
     case 'stacks':
       return '#/';
+    case 'set':
+      return `#/set${place.link === '' ? '' : `/${place.link}`}`;
     case 'script':
       return `#/script/${place.script}`;
     case 'queue':

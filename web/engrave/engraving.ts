@@ -203,6 +203,7 @@ class Sheet implements Engraving {
         .filter(({ at }) => touches(at, at + 1))
         .map(({ at, voice, kind, figures }) => [at, voice, kind, figures]),
       marks.cadences.filter(({ at }) => touches(at, at + 1)),
+      (marks.figures ?? []).filter(({ at }) => touches(at, at + 1)),
       shownFindings(marks, layers)
         .filter(
           (finding) =>

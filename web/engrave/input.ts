@@ -5,7 +5,7 @@
 import type { Cadence, Chord, KeyRegion, Ornament } from '../../src/harmony/analysis.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Family, Severity } from '../../src/rules/rule.ts';
-import type { Score, VoiceName } from '../../src/score/score.ts';
+import type { Score, VoiceName, WrittenFigure } from '../../src/score/score.ts';
 import type { Tone } from '../../src/score/texture.ts';
 import type { Ticks } from '../../src/score/time.ts';
 
@@ -34,6 +34,8 @@ export interface Marks {
   readonly keys: readonly KeyRegion[];
   readonly ornaments: readonly Ornament[];
   readonly cadences: readonly Cadence[];
+  /** Figures that are given under the bass: drawn whatever is switched on, in place of the harmony's. */
+  readonly figures?: readonly WrittenFigure[];
 }
 
 export const NO_MARKS: Marks = { findings: [], chords: [], keys: [], ornaments: [], cadences: [] };
@@ -47,7 +49,8 @@ export function marksOf(review: Review): Marks {
   const findings = review.findings
     .filter(({ mark, because }) => mark !== undefined && because === undefined)
     .map((finding) => markedFinding(finding, String(finding.mark)));
-  return { findings, chords, keys, ornaments, cadences };
+  const { figures } = review.score;
+  return { findings, chords, keys, ornaments, cadences, ...(figures && { figures }) };
 }
 
 /** A finding as the drawing needs it, with what is to stand in its tag. */

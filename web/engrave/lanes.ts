@@ -3,6 +3,7 @@
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
 import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
+import type { WrittenFigure } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';
@@ -48,11 +49,9 @@ export function labelRooms(
   };
   for (const chord of marks.chords) {
     if (layers.numerals) add(chord.at, 'numerals', setChordLabel(label(chord), measure).width);
-    if (layers.figuredBass) {
-      const figures = figuredBass(chord, fifthsAt(bars, chord.at));
-      if (figures.length > 0) add(chord.at, 'figures', setFigures(figures, measure).width);
-    }
   }
+  for (const { at, figures } of figuresShown(bars, marks, layers))
+    add(at, 'figures', setFigures(figures, measure).width);
   if (layers.lyrics) {
     for (const sign of bars.flatMap((bar) => Object.values(bar.signs).flat())) {
       const widths = (sign.lyrics ?? []).map((syllable) => measure(syllable, LYRIC_SIZE));
@@ -60,6 +59,16 @@ export function labelRooms(
     }
   }
   return rooms;
+}
+
+/** Given figures; where there are none, the harmony's if they are switched on. */
+function figuresShown(bars: readonly PlannedBar[], marks: Marks, layers: Layers): readonly WrittenFigure[] {
+  if (marks.figures !== undefined) return marks.figures;
+  if (!layers.figuredBass) return [];
+  return marks.chords.flatMap((chord) => {
+    const figures = figuredBass(chord, fifthsAt(bars, chord.at));
+    return figures.length === 0 ? [] : [{ at: chord.at, figures }];
+  });
 }
 
 function fifthsAt(bars: readonly PlannedBar[], at: Ticks): number {
@@ -88,8 +97,8 @@ export function layLanes(input: LaneInput): { words: PlacedWords[]; lowest: numb
     words.push(...rows.words);
     y = rows.lowest + 5;
   };
-  if (layers.figuredBass) {
-    const items = figureItems(input);
+  const items = figureItems(input);
+  if (items.length > 0) {
     const lines = Math.max(1, ...items.map(({ label }) => label.runs.length));
     lane(items, 11, 11 * Math.min(lines, 4));
   }
@@ -179,12 +188,9 @@ function lineEnd(input: LaneInput, until: Ticks): number {
 }
 
 function figureItems(input: LaneInput): Item[] {
-  return here(input, input.marks.chords).flatMap((chord) => {
-    const figures = figuredBass(chord, fifthsAt(input.bars, chord.at));
-    return figures.length === 0
-      ? []
-      : [centred(input, 'figures', chord.at, setFigures(figures, input.measure))];
-  });
+  return here(input, figuresShown(input.bars, input.marks, input.layers)).map(({ at, figures }) =>
+    centred(input, 'figures', at, setFigures(figures, input.measure)),
+  );
 }
 
 function cadenceItems(input: LaneInput): Item[] {

@@ -191,6 +191,7 @@ function briefForm({ commands }: Panel): TemplateResult {
         ${HELPS.map((help) => html`<label><input type="checkbox" name="without" value=${help} /> ${HELP_WORDS[help]}</label>`)}
       </fieldset>
       <button type="submit">Save the brief</button>
+      ${location.protocol === 'file:' ? nothing : html`<button type="button" @click=${commands.setAtDesk}>Set it at the desk</button>`}
     </form>
   </details>`;
 }

@@ -26,6 +26,8 @@ export interface Commands {
   /** Gives the choir its starting notes. */
   readonly giveNotes: () => void;
   readonly makeBrief: (form: FormData) => void;
+  /** Opens the desk's page for setting work with the exercise on it. */
+  readonly setAtDesk: () => void;
   /** Brings a moment of the music into view. */
   readonly showPlace: (at: number) => void;
   readonly giveVoices: (voices: VoiceAssignment) => void;

@@ -9,5 +9,7 @@ export const WITHHELD = 'The brief sets this exercise without this help.';
 export function marksSeen(state: Pick<PageState, 'exercise' | 'reviewed'>): Marks {
   if (state.reviewed === undefined) return NO_MARKS;
   const marks = marksOf(state.reviewed.review);
-  return withholds(state, 'numerals') ? { ...NO_MARKS, findings: marks.findings } : marks;
+  return withholds(state, 'numerals')
+    ? { ...NO_MARKS, findings: marks.findings, ...(marks.figures && { figures: marks.figures }) }
+    : marks;
 }

@@ -9,18 +9,22 @@ import { likenessPage } from './likeness.ts';
 import { moderationPage } from './moderation.ts';
 import { queuePage } from './queue.ts';
 import { scriptPage } from './script.ts';
+import { setPage } from './set.ts';
 import { settingsPage } from './settings.ts';
 import { sheetsPage } from './sheets.ts';
 import { stacksPage } from './stacks.ts';
 
 export function writeView(state: DeskState, actions: Actions): TemplateResult {
-  if (state.signedIn === undefined) return html`<p class="empty">Opening the desk…</p>`;
-  if (!state.signedIn) return signInPage(state, actions);
+  // Setting work asks nothing of the service: it needs no leave, nor a desk.
+  const free = state.place.view === 'set';
+  if (state.signedIn === undefined && !free) return html`<p class="empty">Opening the desk…</p>`;
+  if (!state.signedIn && !free) return signInPage(state, actions);
   return html`
     <a class="skip" href="#main" @click=${skip}>To the work</a>
     <header class="top">
       <a class="home" href="#/">Marking desk</a>
-      ${state.stack === undefined || state.place.view === 'stacks' ? nothing : stackLinks(state.stack, state.place)}
+      <a href=${hashOf({ view: 'set', link: '' })} aria-current=${state.place.view === 'set' ? 'page' : nothing}>Set the work</a>
+      ${state.stack === undefined || state.place.view === 'stacks' || state.place.view === 'set' ? nothing : stackLinks(state.stack, state.place)}
       ${initialsField(state, actions)}
     </header>
     ${noticeOf(state, actions)}
@@ -38,6 +42,8 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
   switch (state.place.view) {
     case 'stacks':
       return stacksPage(state, actions);
+    case 'set':
+      return setPage(state, state.place, actions);
     case 'queue':
       return queuePage(state, state.place, actions);
     case 'script':

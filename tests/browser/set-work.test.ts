@@ -1,0 +1,173 @@
+/** A teacher sets the work at the desk: from a piece, or a tune written on the pupils' page, to what pupils get. */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createServer, type Server } from 'node:http';
+import { createRequire } from 'node:module';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { createApp } from '../../server/app.ts';
+import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-desk.ts';
+import { readBrief } from '../../src/brief/brief.ts';
+import { openBrief } from '../../src/brief/open-brief.ts';
+import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
+import { builtPage } from '../support/page.ts';
+import { openPage, ready } from './open-page.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const PIECE = 'fixtures/exercises/morning-walk.musicxml';
+
+describe.skipIf(NO_CHROMIUM)('setting the work', () => {
+  let folder: string;
+  let desk: MarkingDesk;
+  let server: Server;
+  let address: string;
+  let browser: Browser;
+  let page: Page;
+
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'partwise-setting-'));
+    const built = await builtPage();
+    desk = await openMarkingDesk(join(folder, 'desk.sqlite'));
+    server = createServer(createApp({ page: built, desk }));
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+    browser = await launchChromium();
+  }, 180_000);
+  afterAll(async () => {
+    await browser?.close();
+    server?.closeAllConnections();
+    server?.close();
+    await desk?.close();
+    if (folder) rmSync(folder, { recursive: true, force: true });
+  });
+  afterEach(() => page?.context().close());
+
+  async function openSetting(width = 1280): Promise<void> {
+    page = await openPage(browser, `${address}desk/`, { width, bare: true });
+    await page.getByRole('link', { name: 'Set the work' }).click();
+    await page.locator('h1', { hasText: 'Set the work' }).waitFor();
+  }
+  async function openPiece(): Promise<void> {
+    await page.locator('.setting input[type=file]').setInputFiles(PIECE);
+    await page.locator('.worksheet svg').first().waitFor();
+  }
+  /** Kept to be looked at, where PICTURES names a folder. */
+  async function picture(name: string): Promise<void> {
+    const { PICTURES } = process.env;
+    if (PICTURES) await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage: true });
+  }
+  async function saved(button: string): Promise<Buffer> {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: button }).click(),
+    ]);
+    return Buffer.concat((await (await download.createReadStream()).toArray()) as Buffer[]);
+  }
+
+  it('goes from a piece to the brief, the files, the link and a stack', async () => {
+    await openSetting();
+    await openPiece();
+    await page.getByLabel('the bass notes of the closes').check();
+    await page.getByLabel('Opening chords').fill('1');
+    await page.getByLabel('Opening chords').press('Tab');
+    await page.getByLabel('hints at a mark').uncheck();
+    await page.getByLabel('Title').fill('Walk for Monday');
+    await page.getByLabel('Title').press('Tab');
+    await page.locator('.worksheet h2', { hasText: 'Walk for Monday' }).waitFor();
+    await page.evaluate(AXE);
+    const faults = await page.evaluate(
+      async () =>
+        (
+          await (
+            globalThis as unknown as { axe: { run(): Promise<{ violations: { id: string }[] }> } }
+          ).axe.run()
+        ).violations,
+    );
+    expect(faults.map(({ id }) => id)).toEqual([]);
+
+    const text = (await saved('Your brief, to mark by')).toString();
+    const { brief, problems } = readBrief(text);
+    expect(problems).toEqual([]);
+    expect(brief).toMatchObject({ without: ['hints'], score: { title: 'Walk for Monday' } });
+    expect(text).toContain('B: G2 | ?*4 | ? G3 D! ? | ?*3 D |');
+    const again = openBrief(await saved('Pupils’ file, MusicXML'));
+    expect(again.ok && again.brief.score.voices).toEqual(brief.score.voices);
+
+    const link = await page.locator('.address').inputValue();
+    expect(link.startsWith(`${address}#set/`)).toBe(true);
+    const pupil = await openPage(browser, link);
+    await expect.poll(() => pupil.locator('.sheet-head h1').textContent()).toBe('Walk for Monday');
+    await ready(pupil);
+    expect(await pupil.locator('.sheet-head .sitting').textContent()).toBe('Set without hints.');
+    await pupil.context().close();
+
+    await page.getByRole('button', { name: /Make a stack/ }).click();
+    await page.locator('.stack-name', { hasText: 'Walk for Monday' }).waitFor();
+  });
+
+  it('says why a choice can’t be had, and makes nothing of it', async () => {
+    await openSetting();
+    await openPiece();
+    await page.getByLabel(/Whole bars/).fill('77');
+    await page.getByLabel(/Whole bars/).press('Tab');
+    await page.locator('[role=alert]', { hasText: 'There is no bar 77' }).waitFor();
+    expect(await page.locator('.give-out, .worksheet').count()).toBe(0);
+    await page.locator('.setting input[type=file]').setInputFiles({
+      name: 'notes.txt',
+      mimeType: 'text/plain',
+      buffer: Buffer.from('Buy milk\n'),
+    });
+    await page.locator('[role=alert]', { hasText: 'notes.txt' }).waitFor();
+  });
+
+  it('sets a controlled sitting with one tick', async () => {
+    await openSetting(360);
+    await openPiece();
+    await page.getByLabel(/Controlled sitting/).check();
+    await page.locator('.worksheet .sitting', { hasText: 'Controlled sitting' }).waitFor();
+    expect(await page.locator('input[name=help]:checked').count()).toBe(0);
+    await page.getByLabel('playback').check();
+    await page.locator('.worksheet .sitting', { hasText: 'Set without' }).waitFor();
+    expect(await page.getByLabel(/Controlled sitting/).isChecked()).toBe(false);
+    const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    expect(overflow).toBeLessThanOrEqual(0);
+    await picture('set-360');
+  });
+
+  it('prints a worksheet on A4, and nothing else with it', async () => {
+    await openSetting();
+    await openPiece();
+    await page.getByLabel('the bass', { exact: true }).check();
+    await page.getByLabel('figures under the bass').check();
+    await page.locator('.worksheet svg').first().waitFor();
+    await picture('set-1280');
+    await page.emulateMedia({ media: 'print' });
+    for (const hidden of ['.set-form', '.give-out', '.top'])
+      expect(await page.locator(hidden).isVisible()).toBe(false);
+    expect(await page.locator('.worksheet').isVisible()).toBe(true);
+    // As wide as A4 within its margins.
+    await page.setViewportSize({ width: 688, height: 1017 });
+    await picture('worksheet');
+    const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
+    expect(pdf.toString('latin1')).toMatch(/MediaBox\s*\[0 0 59[45][.\d]* 84[12][.\d]*\]/);
+    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)]).toHaveLength(1);
+  });
+
+  it('takes up a tune that was written on the pupils’ page', async () => {
+    page = await openPage(browser, address);
+    await page.locator('nav a[href="#shelf"]').click();
+    await page.locator('nav a[href="#write"]').click();
+    await page.locator('nav a[href="#check"]').click();
+    await page.getByText('Make a brief of the open exercise').click();
+    const [at] = await Promise.all([
+      page.context().waitForEvent('page'),
+      page.getByRole('button', { name: 'Set it at the desk' }).click(),
+    ]);
+    await at.locator('.worksheet svg').first().waitFor();
+    expect(await at.getByLabel('the tune').isChecked()).toBe(true);
+    expect(await at.getByLabel('the bass', { exact: true }).isChecked()).toBe(false);
+    expect(await at.locator('.worksheet h2').textContent()).not.toBe('');
+  });
+});
