@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { zipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { filesIn } from '../../src/cli/mark-files.ts';
 import { isStackOfFiles, unzipStack, ZIP_LIMITS } from '../../src/open/zip.ts';
 import { exerciseText } from '../support/exercises.ts';
 import { partwise, startPartwise } from './run.ts';
@@ -77,6 +78,23 @@ describe('partwise mark', () => {
     await partwise(['mark', folder, '--csv', book]);
     expect(readFileSync(book, 'utf8').trimEnd().split('\r\n')).toHaveLength(5);
   }, 60_000);
+
+  it('says which folder can’t be read, and goes on with the rest', async () => {
+    for (const name of ['a', 'b']) {
+      mkdirSync(join(folder, name));
+      writeFileSync(join(folder, name, `${name}.txt`), exerciseText('kite-hill'));
+    }
+    writeFileSync(join(folder, '4001.txt'), exerciseText('lantern'));
+    const told: string[] = [];
+    const read: string[] = [];
+    for await (const { file } of filesIn(folder, new Set(), (text) => told.push(text))) {
+      read.push(file);
+      // Gone while the others are read, as a stick that is pulled out.
+      if (read.length === 1) rmSync(join(folder, 'b'), { recursive: true });
+    }
+    expect(read).toEqual(['4001.txt', join('a', 'a.txt')]);
+    expect(told).toEqual(['b: There is no such file. Look at the spelling and the folder.']);
+  });
 
   it('asks for a passphrase before it opens to a network', async () => {
     writeFileSync(join(folder, '4001.txt'), exerciseText('kite-hill'));

@@ -14,10 +14,10 @@ export interface Ran {
 }
 
 export interface Running {
-  /** Waits until it has printed something like this on standard output. */
-  says(what: RegExp): Promise<void>;
-  /** Ctrl-C; resolves when it has ended. */
-  stop(): Promise<void>;
+  /** Waits until it has printed something like this on standard output; gives what it has printed. */
+  says(what: RegExp): Promise<string>;
+  /** Ctrl-C or another signal; resolves to its exit status when it has ended. */
+  stop(signal?: NodeJS.Signals): Promise<number | null>;
 }
 
 /** `partwise ARGS` that goes on until it is stopped. */
@@ -28,8 +28,8 @@ export function startPartwise(args: readonly string[]): Running {
   });
   let out = '';
   let heard = (): void => {};
-  const ended = new Promise<void>((resolve) => {
-    child.once('close', () => resolve());
+  const ended = new Promise<number | null>((resolve) => {
+    child.once('close', (status) => resolve(status));
   });
   child.stdout.setEncoding('utf8').on('data', (text: string) => {
     out += text;
@@ -39,14 +39,14 @@ export function startPartwise(args: readonly string[]): Running {
     says: (what) =>
       new Promise((resolve, reject) => {
         heard = () => {
-          if (what.test(out)) resolve();
+          if (what.test(out)) resolve(out);
         };
         heard();
         void ended.then(() => reject(new Error(`It ended without saying ${what}: ${out}`)));
       }),
-    stop: async () => {
-      child.kill('SIGINT');
-      await ended;
+    stop: async (signal = 'SIGINT') => {
+      child.kill(signal);
+      return ended;
     },
   };
 }

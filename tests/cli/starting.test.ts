@@ -12,6 +12,8 @@ import { readNotation } from '../../src/notation/index.ts';
 import { DEFAULT_PROFILE } from '../../src/profiles/list.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { exerciseText } from '../support/exercises.ts';
+import { everythingWrong } from '../support/worst-cases.ts';
+import { startPartwise } from './run.ts';
 
 let folder: string;
 beforeEach(() => {
@@ -45,6 +47,25 @@ it('a port that is taken is said in a sentence, with a way on', async () => {
   );
   other.close();
 });
+
+it('answers what is under way when it is told to end, and then ends well', async () => {
+  const serving = startPartwise(['serve', '--port', '0']);
+  const address = /http:\/\/\S+/.exec(await serving.says(/The page is at/))![0];
+  const review = (text: string) =>
+    fetch(new URL('/api/reviews', address), {
+      method: 'POST',
+      headers: { 'content-type': 'text/plain' },
+      body: text,
+    });
+  // The workers have started.
+  expect((await review(exerciseText('morning-walk'))).status).toBe(200);
+  const answer = review(everythingWrong(100));
+  // It has been taken: a little later than it was sent.
+  await new Promise((done) => setTimeout(done, 100));
+  const status = serving.stop('SIGTERM');
+  expect((await answer).status).toBe(200);
+  expect(await status).toBe(0);
+}, 120_000);
 
 describe('the page', () => {
   it('is served as it was built where it is newer than what it is built from', async () => {

@@ -115,6 +115,26 @@ describe('a review that takes too long', () => {
   });
 });
 
+it('counts a script’s time from when it is begun, not from when it was queued', async () => {
+  const quick = { file: '4012.txt', content: Buffer.from(walk), profile: CHORALE };
+  const patient = reviewPool({ threads: 1, log: () => {} });
+  await patient.review(quick);
+  const before = performance.now();
+  for (let i = 0; i < 5; i++) await patient.review(quick);
+  const each = (performance.now() - before) / 5;
+  await patient.close();
+  // Generous for one, far too little for all of them together.
+  const mostMilliseconds = 2_000 + Math.ceil(20 * each);
+  const strict = reviewPool({ threads: 1, mostMilliseconds, log: () => {} });
+  try {
+    const many = Math.ceil((2 * mostMilliseconds) / each);
+    const all = await Promise.all(Array.from({ length: many }, () => strict.review(quick)));
+    expect(all.filter((result) => 'error' in result && result.error !== undefined)).toEqual([]);
+  } finally {
+    await strict.close();
+  }
+}, 120_000);
+
 it('answers what is under way before it ends', async () => {
   const service = await serve({ port: 0, host: '127.0.0.1' });
   const agent = new Agent({ keepAlive: true });
