@@ -36,5 +36,6 @@ export function annotatedScript(desk: Desk, stack: Stack, script: Script): Uint8
   ];
   return markedFile(desk.content(script.id), opened, annotationsOf(review, 'figures', marks), {
     form: 'musicxml',
+    ...(opened.voices === undefined ? {} : { voices: opened.voices }),
   });
 }

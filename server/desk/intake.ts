@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { isNoScript } from '../../src/desk/index.ts';
 import { carryOver } from './carrying.ts';
 import { hasSame, setApart } from './identifying.ts';
+import { saidVoices } from './open-script.ts';
 import type { ReviewPool } from './pool.ts';
 import type { Stack } from './records.ts';
 import type { ScriptTask } from './review-script.ts';
@@ -32,7 +33,7 @@ export async function reviewAgain(desk: Desk, pool: ReviewPool, stack: Stack): P
     for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
       const { id, file, sum } = next;
       const content = desk.content(id);
-      const result = await pool.review(taskFor(stack, { file, content }));
+      const result = await pool.review(taskFor(stack, { file, content }, desk.script(id).voices));
       desk.addScript(stack.id, { file, sum, content, ...result });
       if (result.facts !== undefined) carryOver(desk, id);
     }
@@ -41,11 +42,12 @@ export async function reviewAgain(desk: Desk, pool: ReviewPool, stack: Stack): P
   return total;
 }
 
-function taskFor(stack: Stack, { file, content }: Incoming): ScriptTask {
+function taskFor(stack: Stack, { file, content }: Incoming, own?: string): ScriptTask {
   return {
     file,
     content,
     profile: stack.profile,
+    voices: saidVoices(stack, own),
     ...(stack.brief === undefined ? {} : { brief: stack.brief }),
     ...(stack.pattern === undefined ? {} : { pattern: stack.pattern }),
   };

@@ -7,6 +7,7 @@ import {
   readScheme,
   type SecondMarking,
 } from '../../src/desk/index.ts';
+import { printVoiceText, readVoiceText } from '../../src/musicxml/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
@@ -31,6 +32,8 @@ export interface RawSettings {
   readonly reference?: string;
   /** Empty where one person marks alone. */
   readonly second?: SecondMarking | '';
+  /** Which lines of its files sing which voices: `S=1,A=2,T=3,B=4`. */
+  readonly voices?: string;
 }
 
 export interface MarkingDesk {
@@ -123,6 +126,7 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
     ...(known?.pattern === undefined || raw.pattern === '' ? {} : { pattern: known.pattern }),
     ...(known?.reference === undefined || raw.reference === '' ? {} : { reference: known.reference }),
     ...secondMarking(raw, known),
+    ...(known?.voices === undefined || raw.voices === '' ? {} : { voices: known.voices }),
   };
   const checked: { -readonly [K in keyof StackSettings]: StackSettings[K] } = { ...settings };
   if (raw.brief) {
@@ -146,6 +150,11 @@ export function readSettings(raw: RawSettings, known?: Stack): StackSettings {
     const reference = openScore(new TextEncoder().encode(raw.reference));
     if (reference.ok) checked.reference = raw.reference;
     else wrong.push({ message: `The reference: ${reference.message}` });
+  }
+  if (raw.voices) {
+    const read = readVoiceText(raw.voices);
+    if (read.ok) checked.voices = printVoiceText(read.voices);
+    else wrong.push({ message: `The voices: ${read.message}` });
   }
   if (wrong.length > 0) throw allRefused(wrong);
   return checked;

@@ -26,6 +26,8 @@ export interface Stack {
   readonly reference?: string;
   /** How a second person marks; absent where one marks alone. */
   readonly second?: SecondMarking;
+  /** Which lines of its files sing which voices, where somebody said so: `S=1,A=2,T=3,B=4`. */
+  readonly voices?: string;
   readonly revision: number;
 }
 
@@ -41,6 +43,8 @@ export interface ScriptEntry {
   readonly faults: number;
   readonly queries: number;
   readonly remarks: number;
+  /** Which lines sing which voices, where somebody said so of this script: `S=1,A=2,T=3,B=4`. */
+  readonly voices?: string;
   /** The teacher has finished with it. */
   readonly done: boolean;
   readonly revision: number;
@@ -90,7 +94,7 @@ export interface TakenBack {
 
 /** The settings of a stack that a person may set. */
 export type StackSettings = Pick<Stack, 'name' | 'profile' | 'scheme'> &
-  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference' | 'second'>>;
+  Partial<Pick<Stack, 'brief' | 'pattern' | 'reference' | 'second' | 'voices'>>;
 
 export function stackOf(row: Row): Stack {
   return {
@@ -103,6 +107,7 @@ export function stackOf(row: Row): Stack {
     ...(row.pattern === null ? {} : { pattern: candidatePatternSchema.parse(row.pattern) }),
     ...(row.reference === null ? {} : { reference: String(row.reference) }),
     ...secondOf(row),
+    ...(row.voices === null ? {} : { voices: String(row.voices) }),
     revision: Number(row.revision),
   };
 }
@@ -124,6 +129,7 @@ export function entryOf(row: Row): ScriptEntry {
     faults: Number(row.faults),
     queries: Number(row.queries),
     remarks: Number(row.remarks),
+    ...(row.voices === null ? {} : { voices: String(row.voices) }),
     done: row.done === 1,
     revision: Number(row.revision),
   };

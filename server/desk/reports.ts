@@ -37,9 +37,11 @@ import {
   withScript,
 } from '../../src/desk/index.ts';
 import { styleAdvice } from '../../src/desk/script-style.ts';
+import type { FoundLine } from '../../src/musicxml/index.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
 import { marksGiven } from './marks-given.ts';
+import { type OpenedScript, openScript, saidVoices } from './open-script.ts';
 import { latestEntries } from './queue.ts';
 import type { Script, ScriptEntry, Stack } from './records.ts';
 import type { Desk } from './store.ts';
@@ -70,10 +72,20 @@ export function scoreOf(desk: Desk, script: ScriptEntry): Score | undefined {
 export function openedScript(
   desk: Desk,
   script: ScriptEntry,
-): Extract<ReturnType<typeof openScore>, { ok: true }> | undefined {
+): Extract<OpenedScript, { ok: true }> | undefined {
   if (script.error !== undefined) return undefined;
-  const opened = openScore(desk.content(script.id));
+  const opened = reopened(desk, script);
   return opened.ok ? opened : undefined;
+}
+
+/** A script's file opened as it was for its review, or the reason why it can't be. */
+export function reopened(desk: Desk, script: ScriptEntry): OpenedScript {
+  return openScript(desk.content(script.id), saidVoices(desk.stack(script.stack), script.voices));
+}
+
+/** Which lines of a file there are to choose its voices from, and which were taken; none for a text. */
+export function linesOf(desk: Desk, script: ScriptEntry): readonly FoundLine[] {
+  return reopened(desk, script).lines ?? [];
 }
 
 /** How a script changed since the candidate's draft before it; undefined where it is the first. */

@@ -10,11 +10,11 @@ import {
   factsOf,
   type ScriptFacts,
 } from '../../src/desk/index.ts';
-import { openScore } from '../../src/open/open.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import { type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import type { Score } from '../../src/score/score.ts';
+import { openScript, type SaidVoices } from './open-script.ts';
 
 export interface ScriptTask {
   /** The file's name, perhaps with folders. */
@@ -25,6 +25,8 @@ export interface ScriptTask {
   readonly brief?: string;
   /** How file names are built: `{candidate}-draft{draft}`. */
   readonly pattern?: CandidatePattern;
+  /** Which lines sing which voices, where somebody said so. */
+  readonly voices?: SaidVoices;
 }
 
 export interface ScriptResult {
@@ -48,7 +50,7 @@ export interface GivenCheck {
 
 /** Never throws for a bad file: what can't be read is told in `error`. */
 export default function reviewScript(task: ScriptTask): ScriptResult {
-  const opened = openScore(task.content);
+  const opened = openScript(task.content, task.voices ?? {});
   if (!opened.ok) return { ...whose(task, ''), error: refusalOf(opened) };
   const brief = task.brief === undefined ? undefined : readBrief(task.brief).brief;
   const review = reviewScore(opened.score, task.profile);

@@ -85,4 +85,9 @@ export const MIGRATIONS: readonly string[] = [
   ALTER TABLE marks ADD COLUMN agreed INTEGER NOT NULL DEFAULT 0;
   UPDATE marks SET marker = json_extract(mark, '$.by') WHERE mark IS NOT NULL;
   `,
+  `
+  -- Which lines sing which voices, as typed: S=1,A=2,T=3,B=4. Empty where nobody said.
+  ALTER TABLE stacks ADD COLUMN voices TEXT;
+  ALTER TABLE scripts ADD COLUMN voices TEXT;
+  `,
 ];

@@ -44,7 +44,7 @@ export class Desk {
   addStack(settings: StackSettings): Stack {
     const { lastInsertRowid } = this.db
       .prepare(
-        'INSERT INTO stacks (name, created, brief, profile, scheme, pattern, reference, second) VALUES (?, ?, ?, ?, ?, ?, ?, ?)',
+        'INSERT INTO stacks (name, created, brief, profile, scheme, pattern, reference, second, voices) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)',
       )
       .run(
         settings.name,
@@ -55,25 +55,28 @@ export class Desk {
         settings.pattern ?? null,
         settings.reference ?? null,
         settings.second ?? null,
+        settings.voices ?? null,
       );
     return this.stack(Number(lastInsertRowid));
   }
 
   /**
-   * Puts new settings in the old ones' place. With another profile or brief its scripts are to be reviewed again.
+   * Puts new settings in the old ones' place. With another profile or brief, or other voices, its scripts are to be reviewed again.
    * @throws {Refused}
    */
   changeStack(id: number, seen: number, settings: StackSettings): Stack {
     const known = this.stack(id);
     const reviewsHold =
-      known.brief === settings.brief && JSON.stringify(known.profile) === JSON.stringify(settings.profile);
+      known.brief === settings.brief &&
+      known.voices === settings.voices &&
+      JSON.stringify(known.profile) === JSON.stringify(settings.profile);
     this.db
       .transaction(() => {
         this.#raiseStack(id, seen);
         if (!reviewsHold) this.db.prepare('UPDATE scripts SET again = 1 WHERE stack = ?').run(id);
         this.db
           .prepare(
-            'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ?, second = ? WHERE id = ?',
+            'UPDATE stacks SET name = ?, brief = ?, profile = ?, scheme = ?, pattern = ?, reference = ?, second = ?, voices = ? WHERE id = ?',
           )
           .run(
             settings.name,
@@ -83,6 +86,7 @@ export class Desk {
             settings.pattern ?? null,
             settings.reference ?? null,
             settings.second ?? null,
+            settings.voices ?? null,
             id,
           );
       })
@@ -160,7 +164,7 @@ export class Desk {
   entries(stack: number, most = 1_000, after = 0): ScriptEntry[] {
     return this.db
       .prepare(
-        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision FROM scripts
+        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, voices, done, revision FROM scripts
          WHERE stack = ? ORDER BY candidate IS NULL, candidate, draft, id LIMIT ? OFFSET ?`,
       )
       .all(stack, most, after)
@@ -179,7 +183,7 @@ export class Desk {
   *scripts(stack: number): Generator<Script & { readonly facts: ScriptFacts }> {
     const rows = this.db
       .prepare(
-        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, done, revision, facts, given
+        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, voices, done, revision, facts, given
          FROM scripts WHERE stack = ? AND facts IS NOT NULL ORDER BY candidate IS NULL, candidate, draft, id`,
       )
       .iterate(stack);
@@ -223,22 +227,36 @@ export class Desk {
   changeScript(
     id: number,
     seen: number,
-    change: { readonly candidate?: string; readonly draft?: number; readonly done?: boolean },
+    change: {
+      readonly candidate?: string;
+      readonly draft?: number;
+      readonly done?: boolean;
+      /** With other voices it is to be reviewed again; an empty text leaves them to the file. */
+      readonly voices?: string;
+    },
   ): ScriptEntry {
     this.db
       .transaction(() => {
         this.#raiseScript(id, seen);
-        const { candidate, draft, done } = change;
+        const { candidate, draft, done, voices } = change;
         if (candidate !== undefined) this.#set('candidate', candidate === '' ? null : candidate, id);
         if (draft !== undefined) this.#set('draft', draft, id);
         if (candidate !== undefined || draft !== undefined) this.#set('by_hand', 1, id);
         if (done !== undefined) this.#set('done', done ? 1 : 0, id);
+        if (voices !== undefined) {
+          this.#set('voices', voices === '' ? null : voices, id);
+          this.#set('again', 1, id);
+        }
       })
       .immediate();
     return this.script(id);
   }
 
-  #set(column: 'candidate' | 'draft' | 'by_hand' | 'done', value: string | number | null, id: number): void {
+  #set(
+    column: 'candidate' | 'draft' | 'by_hand' | 'done' | 'voices' | 'again',
+    value: string | number | null,
+    id: number,
+  ): void {
     this.db.prepare(`UPDATE scripts SET ${column} = ? WHERE id = ?`).run(value, id);
   }
 

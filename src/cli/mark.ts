@@ -6,6 +6,7 @@ import type { MarkingDesk } from '../../server/main.ts';
 import { printBrief } from '../brief/brief.ts';
 import { openBrief } from '../brief/open-brief.ts';
 import { intakeDoubts, intakeSentence } from '../desk/index.ts';
+import { printVoiceText, type VoiceAssignment } from '../musicxml/index.ts';
 import { kindOf } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { EXIT } from './exit.ts';
@@ -23,6 +24,7 @@ export interface MarkOptions {
   readonly scheme?: string;
   readonly reference?: string;
   readonly pattern?: string;
+  readonly voices?: VoiceAssignment;
   readonly profile?: string;
   readonly watch?: true;
   readonly serve?: true;
@@ -88,6 +90,7 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
     ...(await textOption('scheme', options.scheme)),
     ...(await textOption('reference', options.reference)),
     ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
+    ...(options.voices === undefined ? {} : { voices: printVoiceText(options.voices) }),
   });
   const again = await desk.reviewAgain(stack);
   if (again > 0) say(`${again} reviewed again, since the profile or brief has changed.`);

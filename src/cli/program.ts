@@ -178,6 +178,7 @@ function addMarking(program: Command, ended: Ended): void {
       'a harmonisation to compare the scripts with, in our text notation or MusicXML',
     )
     .option('--profile <name>', 'house profile, as for review; else the brief’s, else chorale')
+    .addOption(voicesOption())
     .option('--csv <out>', 'write the mark book as CSV')
     .option('--json <out>', 'write everything as JSON')
     .option('--desk <file>', 'keep the desk in this file')

@@ -1,8 +1,7 @@
 /** `--voices`: which line of a file is which voice. */
 import { Option } from 'commander';
-import type { FoundLine, VoiceAssignment } from '../musicxml/index.ts';
+import { type FoundLine, readVoiceText, type VoiceAssignment } from '../musicxml/index.ts';
 import { Refused } from '../refusal/refusal.ts';
-import type { VoiceName } from '../score/score.ts';
 
 export function voicesOption(): Option {
   return new Option(
@@ -13,17 +12,9 @@ export function voicesOption(): Option {
 
 /** @throws {Refused} for anything but voices with lines */
 function readVoices(text: string): VoiceAssignment {
-  const pairs = text.split(',').map((pair): [VoiceName, string] => {
-    const found = /^\s*([SATB])\s*=\s*(\d{1,3}(?:\.\d{1,3}){0,2})\s*$/i.exec(pair);
-    if (found === null) {
-      throw new Refused(
-        `--voices ${text}: “${pair.trim()}” is no voice with its line. Write them as S=1,A=2,T=3,B=4.`,
-        { kind: 'unclear' },
-      );
-    }
-    return [found[1]!.toUpperCase() as VoiceName, found[2]!];
-  });
-  return Object.fromEntries(pairs);
+  const read = readVoiceText(text);
+  if (!read.ok) throw new Refused(`--voices ${text}: ${read.message}`, { kind: 'unclear' });
+  return read.voices;
 }
 
 /** What to choose from, for a file whose voices can't be told. */

@@ -19,6 +19,8 @@ export const entrySchema = z.object({
   draft: z.number(),
   error: z.object({ message: z.string() }).optional(),
   done: z.boolean(),
+  /** Which lines sing which voices, where somebody said so of this script. */
+  voices: z.string().optional(),
   revision: z.number(),
 });
 
@@ -33,6 +35,18 @@ const judgedEntrySchema = entrySchema.extend({
 });
 export type Entry = z.infer<typeof judgedEntrySchema>;
 
+const voice = z.enum(['S', 'A', 'T', 'B']);
+/** A line of a MusicXML file. */
+const lineSchema = z.object({
+  id: z.string(),
+  name: z.string(),
+  notes: z.number(),
+  lowest: z.string().optional(),
+  highest: z.string().optional(),
+  given: voice.optional(),
+});
+export type Line = z.infer<typeof lineSchema>;
+
 export const stackSchema = z.object({
   id,
   name: z.string(),
@@ -43,6 +57,7 @@ export const stackSchema = z.object({
   pattern: z.string().optional(),
   reference: z.string().optional(),
   second: z.enum(SECOND_MARKINGS).optional(),
+  voices: z.string().optional(),
   revision: z.number(),
 });
 export type Stack = z.infer<typeof stackSchema>;
@@ -125,6 +140,8 @@ export const scriptViewSchema = z.object({
   key: z.string().optional(),
   strengths: z.array(z.string()),
   score: scoreSchema.optional(),
+  /** Of its MusicXML file, to say which sings which voice. */
+  lines: z.array(lineSchema),
   findings: z.array(judgedSchema),
   remarks: z.array(remarkSchema),
   /** Those that stand, as far as this marker may see. */

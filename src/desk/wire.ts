@@ -73,6 +73,8 @@ const numbered = z.object({ id: idSchema });
 /** The revision that the person had before them: decisions on anything older are refused. */
 const revision = z.number().int().min(0);
 
+const voiceText = z.string().trim().max(100);
+
 const settings = z.strictObject({
   name: z.string().trim().min(1).max(200),
   /** The name of a profile that is built in, or a teacher's own as JSON text. */
@@ -83,6 +85,8 @@ const settings = z.strictObject({
   reference: z.string().max(500_000).optional(),
   /** Whether a second person marks, and with the first one's marks in view or not. */
   second: z.enum(['', ...SECOND_MARKINGS]).optional(),
+  /** Which lines of the files sing which voices, `S=1,A=2,T=3,B=4`; an empty text leaves it to each file. */
+  voices: voiceText.optional(),
 });
 export type SettingTexts = z.input<typeof settings>;
 
@@ -176,6 +180,8 @@ export const ROUTES = {
         .optional(),
       draft: z.number().int().min(1).max(99).optional(),
       done: z.boolean().optional(),
+      /** As for a stack; an empty text leaves them to the stack and the file. It is reviewed again. */
+      voices: voiceText.optional(),
     }),
     answer: z.object({ script: entrySchema }),
   }),

@@ -6,6 +6,7 @@ export { LIMITS } from './limits.ts';
 export { type MarkOptions, markedScore, markMusicXml } from './marks/mark.ts';
 export { type MidiOptions, writeMidi } from './midi.ts';
 export { type MusicXmlReading, type ReadOptions, readMusicXml } from './read.ts';
+export { printVoiceText, readVoiceText } from './voice-text.ts';
 export type { Assignment, VoiceAssignment } from './voices.ts';
 export { type WriteOptions, writeMusicXml, writeMxl } from './write.ts';
 export { wrongFile } from './wrong-files.ts';

@@ -40,14 +40,27 @@ interface Choice {
 export function assignVoices(source: SourceScore, wished: VoiceAssignment | undefined): Assigned {
   const staves = stavesOf(source);
   if (staves.every((staff) => staff.most === 0)) throw notFourParts(source, staves);
-  if (wished !== undefined) return assigned(source, staves, asWished(source, staves, wished));
+  const told = toldFrom(source, staves);
+  // A person chooses among the lines that were shown: those by which the voices were told, if they were.
+  if (wished !== undefined) {
+    const shown = told?.staves ?? staves;
+    return assigned(source, shown, asWished(source, shown, wished));
+  }
+  if (told === undefined) throw notFourParts(source, staves);
+  return assigned(source, told.staves, told.choice);
+}
+
+/** The voices as the file tells them, and by which reading of its staves; undefined where it doesn't. */
+function toldFrom(
+  source: SourceScore,
+  staves: readonly Staff[],
+): { readonly staves: readonly Staff[]; readonly choice: Choice } | undefined {
   const choice = choose(source, staves);
-  if (choice !== undefined) return assigned(source, staves, choice);
+  if (choice !== undefined) return { staves, choice };
   // A voice that divides here and there is one voice with slips of the pen.
   const sparing = stavesOf(source, { slips: true });
   const second = choose(source, sparing);
-  if (second === undefined) throw notFourParts(source, staves);
-  return assigned(source, sparing, second);
+  return second === undefined ? undefined : { staves: sparing, choice: second };
 }
 
 function choose(source: SourceScore, staves: readonly Staff[]): Choice | undefined {

@@ -24,6 +24,8 @@ export interface OpenedScore {
   readonly text?: string;
   /** For MusicXML: on how many staves the file has its voices, so that it can be handed back likewise. */
   readonly layout?: Assignment['layout'];
+  /** For MusicXML: its lines, and which sings what, so that a person can say it is otherwise. */
+  readonly lines?: readonly FoundLine[];
   /** The file has marks that were put in by an earlier review. */
   readonly marked?: true;
 }
@@ -69,7 +71,8 @@ function openMusicXml(bytes: Uint8Array, kind: FileKind, voices: VoiceAssignment
   const read = readMusicXml(bytes, voices === undefined ? {} : { voices });
   if (!read.ok) return read;
   const { score, assignment, marked } = read;
-  return { ok: true, kind, score, layout: assignment.layout, ...(marked ? { marked } : {}) };
+  const { layout, lines } = assignment;
+  return { ok: true, kind, score, layout, lines, ...(marked ? { marked } : {}) };
 }
 
 function openText(bytes: Uint8Array): Opened {

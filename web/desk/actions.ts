@@ -2,6 +2,7 @@
 import type { Store } from '../state/store.ts';
 import { createDeciding } from './deciding.ts';
 import { createFinishing } from './finishing.ts';
+import { createGivingVoices } from './giving-voices.ts';
 import { createHandle } from './handle.ts';
 import { createMarking } from './marking.ts';
 import { createOpening } from './opening.ts';
@@ -24,6 +25,7 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     ...createOpening(desk),
     ...createStacks(desk),
     ...createDeciding(desk, work),
+    ...createGivingVoices(desk, work),
     ...createFinishing(desk, work),
     ...createMarking(desk, work),
     ...createRemarking(desk, work),

@@ -16,6 +16,7 @@ export interface StackTexts {
   readonly pattern: string;
   readonly reference: string;
   readonly second: '' | 'open' | 'blind';
+  readonly voices: string;
 }
 
 const IN_WORDS: Readonly<Record<keyof StackTexts, string>> = {
@@ -26,6 +27,7 @@ const IN_WORDS: Readonly<Record<keyof StackTexts, string>> = {
   pattern: 'how files are named',
   reference: 'the harmonisation to compare with',
   second: 'who marks',
+  voices: 'which lines sing which voices',
 };
 
 export function textsOf(stack: Stack): StackTexts {
@@ -37,6 +39,7 @@ export function textsOf(stack: Stack): StackTexts {
     pattern: stack.pattern ?? '',
     reference: stack.reference ?? '',
     second: stack.second ?? '',
+    voices: stack.voices ?? '',
   };
 }
 

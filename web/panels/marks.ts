@@ -37,6 +37,7 @@ export function marksPanel(panel: Panel): TemplateResult {
   const remarks = marks.filter(({ severity }) => severity === 'remark');
   const hidden = new Set(review.findings.flatMap(({ mark }) => mark ?? [])).size - marks.length;
   return html`
+    ${voicesRead(panel)}
     <p class="verdict">${summarise(review).sentence}</p>
     ${hidden === 0 ? nothing : html`<p class="aside">${hidden} more not shown; choose what is under Show.</p>`}
     ${
@@ -302,10 +303,30 @@ function printedMark(panel: Panel, score: Score, mark: Mark): TemplateResult {
   </li>`;
 }
 
-/** What the reader noticed in the file: guesses it made, parts it set aside. */
-function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
+/** Which voices were read, where that was a guess or a part was set aside: everything else hangs on it. */
+function voicesRead(panel: Panel): TemplateResult | typeof nothing {
   const { remarks } = panel.state.history.now.score;
-  if (remarks.length === 0 && panel.state.exercise.source === undefined) return nothing;
+  const told = remarks.flatMap(({ about, message }) => (about === 'voices' ? [message] : []));
+  const how = isGuessed(panel) ? panel.state.exercise.source!.assignment.how : undefined;
+  if (told.length === 0 && how === undefined) return nothing;
+  // A file that was refused at first has its reason here alone.
+  const untold = how !== undefined && !told.includes(how);
+  return html`<section class="voices-read">
+    <h2>Voices</h2>
+    ${[...(untold ? [how] : []), ...told].map((message) => html`<p>${message}</p>`)}
+    ${how === undefined ? nothing : voicesForm(panel, untold)}
+  </section>`;
+}
+
+function isGuessed({ state }: Panel): boolean {
+  return state.exercise.source?.assignment.guessed === true;
+}
+
+/** What else the reader noticed in the file. */
+function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
+  const remarks = panel.state.history.now.score.remarks.filter(({ about }) => about === undefined);
+  const { source } = panel.state.exercise;
+  if (remarks.length === 0 && (source === undefined || isGuessed(panel))) return nothing;
   return html`<section class="reader-remarks">
     <h2>Noticed while reading</h2>
     <ul>
@@ -314,6 +335,6 @@ function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
           html`<li>${line === undefined ? nothing : html`<span class="place">Line ${line}${column === undefined ? '' : `, column ${column}`}:</span> `}${message}</li>`,
       )}
     </ul>
-    ${voicesForm(panel)}
+    ${isGuessed(panel) ? nothing : voicesForm(panel, false)}
   </section>`;
 }

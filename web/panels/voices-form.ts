@@ -4,7 +4,7 @@ import type { FoundLine, VoiceAssignment } from '../../src/musicxml/index.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import type { Panel } from './context.ts';
 
-export function voicesForm({ state, commands }: Panel): TemplateResult | typeof nothing {
+export function voicesForm({ state, commands }: Panel, open: boolean): TemplateResult | typeof nothing {
   const { source } = state.exercise;
   if (source === undefined) return nothing;
   const { assignment, name } = source;
@@ -16,9 +16,9 @@ export function voicesForm({ state, commands }: Panel): TemplateResult | typeof 
     );
     commands.giveVoices(exchanged(event.target as HTMLSelectElement, chosen, assignment.lines));
   };
-  return html`<details class="voices-form" ?open=${assignment.guessed}>
+  return html`<details class="voices-form" ?open=${open}>
     <summary>Voices in ${name}</summary>
-    <p class="aside">${assignment.how} Changing a voice reads the file again; undo brings back what you wrote since.</p>
+    <p class="aside">${assignment.guessed ? nothing : assignment.how} Changing a voice reads the file again; undo brings back what you wrote since.</p>
     <fieldset>
       <legend class="visually-hidden">Which line sings which voice?</legend>
       ${VOICES.map(

@@ -2,19 +2,29 @@
 import { Router } from 'express';
 import { giveMark, type Mark, madeAgain, rankRemarks } from '../../../src/desk/index.ts';
 import { type Answered, ROUTES } from '../../../src/desk/wire.ts';
+import { printVoiceText, readVoiceText } from '../../../src/musicxml/index.ts';
 import { Refused } from '../../../src/refusal/refusal.ts';
 import { carriedInto, carryOver } from '../../desk/carrying.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
+import { openScript } from '../../desk/open-script.ts';
 import { placeInQueue } from '../../desk/queue.ts';
 import { missing, type Proposed } from '../../desk/records.ts';
-import { marksSeenBy, scoreOf, sinceDraftBefore, standingOf, suggestionsFor } from '../../desk/reports.ts';
+import {
+  linesOf,
+  marksSeenBy,
+  scoreOf,
+  sinceDraftBefore,
+  standingOf,
+  suggestionsFor,
+} from '../../desk/reports.ts';
 import type { Desk } from '../../desk/store.ts';
 import { markerOf } from './marker.ts';
 import { type Asked, answer } from './serve.ts';
 
-export function scriptRoutes({ desk }: MarkingDesk): Router {
+export function scriptRoutes(marking: MarkingDesk): Router {
+  const { desk } = marking;
   const router = Router();
-  viewRoutes(router, desk);
+  viewRoutes(router, marking);
   decisionRoutes(router, desk);
   answer(router, ROUTES.mark, ({ params: { id, criterion }, body, request }) => ({
     marks: marked(desk, id, criterion, { ...body, ...markerOf(request) }),
@@ -32,18 +42,22 @@ export function scriptRoutes({ desk }: MarkingDesk): Router {
 }
 
 /** Looked at, and set right: whose it is, finished or not. */
-function viewRoutes(router: Router, desk: Desk): void {
+function viewRoutes(router: Router, marking: MarkingDesk): void {
+  const { desk } = marking;
   answer(router, ROUTES.script, ({ params, request }) => lookedAt(desk, params.id, markerOf(request).by));
 
-  answer(router, ROUTES.changeScript, ({ params: { id }, body }) => {
+  answer(router, ROUTES.changeScript, async ({ params: { id }, body }) => {
     const { revision: seen, candidate, draft, done } = body;
+    const voices = body.voices === undefined ? undefined : voicesFor(desk, id, body.voices);
     desk.changeScript(id, seen, {
+      ...(voices === undefined ? {} : { voices }),
       ...(candidate === undefined ? {} : { candidate }),
       ...(draft === undefined ? {} : { draft }),
       ...(done === undefined ? {} : { done }),
     });
     // Now it is known whose it is, and so what was decided about the draft before.
     if (candidate !== undefined || draft !== undefined) carryOver(desk, id);
+    if (voices !== undefined) await marking.reviewAgain(desk.script(id).stack);
     const { facts: _facts, given: _given, ...script } = desk.script(id);
     return { script };
   });
@@ -114,6 +128,16 @@ function marked(desk: Desk, id: number, criterion: string, asked: MarkAsked): re
   return marksSeenBy(desk, id, by).marks;
 }
 
+/** Voices as they were typed, if the script's file has such lines. @throws {Refused} */
+function voicesFor(desk: Desk, id: number, text: string): string {
+  if (text === '') return text;
+  const read = readVoiceText(text);
+  if (!read.ok) throw new Refused(read.message);
+  const opened = openScript(desk.content(id), { own: read.voices });
+  if (!opened.ok) throw new Refused(opened.message);
+  return printVoiceText(read.voices);
+}
+
 /** Everything that is needed to mark one script. */
 function lookedAt(desk: Desk, id: number, by: string | undefined): Answered<typeof ROUTES.script> {
   const standing = standingOf(desk, desk.script(id));
@@ -129,6 +153,7 @@ function lookedAt(desk: Desk, id: number, by: string | undefined): Answered<type
     key: facts?.key,
     strengths: facts?.strengths ?? [],
     score: scoreOf(desk, script),
+    lines: linesOf(desk, script),
     findings: standing.findings,
     remarks: standing.remarks,
     marks: seen.marks,

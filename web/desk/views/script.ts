@@ -11,6 +11,7 @@ import { carriedPart } from './carried.ts';
 import { findingsPart } from './findings.ts';
 import { looseRemark, remarksPart } from './remarks.ts';
 import { schemePanel } from './scheme.ts';
+import { voicesPart } from './voices.ts';
 
 export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
   const { script: view, stack, sheetOpen } = state;
@@ -31,8 +32,9 @@ export function scriptPage(state: DeskState, actions: Actions): TemplateResult {
 function scorePart(state: DeskState, view: ScriptView, actions: Actions): TemplateResult {
   const { script, score, findings, remarks } = view;
   if (score === undefined)
-    return html`<p class="wrong">${script.error?.message ?? 'This file could not be read.'}</p>`;
-  return markedScore(
+    return html`<p class="wrong">${script.error?.message ?? 'This file could not be read.'}</p>
+      ${voicesPart(view, actions)}`;
+  const drawn = markedScore(
     { score, findings, remarks },
     state.chosen,
     `${view.title ?? 'The exercise'}, ${view.key ?? ''}, with ${findings.length} marks`,
@@ -41,6 +43,7 @@ function scorePart(state: DeskState, view: ScriptView, actions: Actions): Templa
       onPoint: ({ at }) => void actions.beginRemark({ from: crotchets(at) }),
     },
   );
+  return html`${voicesPart(view, actions)} ${drawn}`;
 }
 
 /** Only a small screen shows it: the findings come up over the score and go down again. */

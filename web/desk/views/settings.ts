@@ -36,8 +36,12 @@ export function settingsPage({ editing }: DeskState, actions: Actions): Template
           <input name="pattern" placeholder="{candidate}-draft{draft}" .value=${texts.pattern} />
         </label>
         ${secondField(texts.second)}
+        <label>
+          Which lines of the files sing which voices, where their names don’t say
+          <input name="voices" placeholder="S=1, A=2, T=3, B=4" maxlength="100" .value=${texts.voices} />
+        </label>
         <p class="aside">
-          With another profile or brief every script is reviewed again; what you decided about a finding holds where it
+          With another profile or brief, or other voices, every script is reviewed again; what you decided about a finding holds where it
           is found again. Marks that were given stay as they are.
         </p>
         <button>Keep</button>
@@ -102,5 +106,6 @@ async function submit(event: SubmitEvent, before: StackTexts, actions: Actions):
     pattern: text('pattern'),
     reference: text('reference'),
     second: SECOND.find(([value]) => value === data.get('second'))?.[0] ?? before.second,
+    voices: text('voices'),
   });
 }

@@ -1,0 +1,64 @@
+/** Which lines of a script's file were read as which voices, said where that was a guess; and saying otherwise. */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Line, ScriptView } from '../../../src/desk/wire-shapes.ts';
+import { counted } from '../../../src/english/words.ts';
+import { VOICE_WORDS, VOICES } from '../../../src/score/score.ts';
+import type { Actions } from '../actions.ts';
+
+export function voicesPart(view: ScriptView, actions: Actions): TemplateResult | typeof nothing {
+  const told = (view.score?.remarks ?? []).filter(({ about }) => about === 'voices');
+  const lines = view.lines.filter((line) => line.notes > 0 || line.given !== undefined);
+  if (told.length === 0 && lines.length === 0) return nothing;
+  const doubtful = told.length > 0 || view.score === undefined;
+  return html`<section class="voices-read" aria-label="Voices">
+    ${told.map(({ message }) => html`<p><strong>Voices.</strong> ${message}</p>`)}
+    ${lines.length === 0 ? nothing : linesForm(view, lines, doubtful, actions)}
+  </section>`;
+}
+
+function linesForm(
+  { script }: ScriptView,
+  lines: readonly Line[],
+  open: boolean,
+  actions: Actions,
+): TemplateResult {
+  return html`<details ?open=${open}>
+    <summary>Which line sings which voice?</summary>
+    <form
+      @submit=${(event: SubmitEvent) => {
+        event.preventDefault();
+        const data = new FormData(event.target as HTMLFormElement);
+        const chosen = VOICES.flatMap((voice) => (data.get(voice) ? [`${voice}=${data.get(voice)}`] : []));
+        const forAll = (event.submitter as HTMLButtonElement | null)?.value === 'all';
+        void actions.giveVoices(chosen.join(','), forAll);
+      }}
+    >
+      ${VOICES.map(
+        (voice) => html`<label
+          ><span class="voice-word">${VOICE_WORDS[voice]}</span>
+          <select name=${voice}>
+            <option value="" ?selected=${!lines.some((line) => line.given === voice)}>not written yet</option>
+            ${lines.map(
+              (line) =>
+                html`<option value=${line.id} ?selected=${line.given === voice}>${lineWords(line)}</option>`,
+            )}
+          </select></label
+        >`,
+      )}
+      <button>Read this script so</button>
+      <button value="all">Read the whole stack so</button>
+      ${
+        script.voices === undefined
+          ? nothing
+          : html`<button type="button" class="quiet" @click=${() => void actions.giveVoices('', false)}>
+              Leave it to the file
+            </button>`
+      }
+    </form>
+  </details>`;
+}
+
+function lineWords({ name, notes, lowest, highest }: Line): string {
+  const range = lowest === undefined ? '' : `, ${lowest} to ${highest}`;
+  return `${name} (${counted(notes, 'note')}${range})`;
+}
