@@ -45,7 +45,9 @@ const MOST_KEPT = 1024 * 1024;
 /** The file is kept with the exercise, so that its voices can be given out otherwise. */
 function sourceOf(bytes: Uint8Array, name: string): Partial<Particulars> {
   const read = readMusicXml(bytes);
-  return read.ok && bytes.length <= MOST_KEPT ? { source: { name, bytes, assignment: read.assignment } } : {};
+  if (!read.ok || bytes.length > MOST_KEPT) return {};
+  const { assignment } = read;
+  return { source: { name, bytes, assignment, ...(assignment.guessed ? { doubtful: true } : {}) } };
 }
 
 /** A file whose voices can't be told is opened with its upper lines; the form beside it says why, and changes that. */
@@ -63,7 +65,7 @@ function withLinesInOrder(
   return {
     ok: true,
     work: named(workFromScore(read.score), name),
-    particulars: { source: { name, bytes, assignment: { ...read.assignment, guessed: true, how } } },
+    particulars: { source: { name, bytes, assignment: { ...read.assignment, how }, doubtful: true } },
   };
 }
 

@@ -307,7 +307,7 @@ function printedMark(panel: Panel, score: Score, mark: Mark): TemplateResult {
 function voicesRead(panel: Panel): TemplateResult | typeof nothing {
   const { remarks } = panel.state.history.now.score;
   const told = remarks.flatMap(({ about, message }) => (about === 'voices' ? [message] : []));
-  const how = isGuessed(panel) ? panel.state.exercise.source!.assignment.how : undefined;
+  const how = isDoubtful(panel) ? panel.state.exercise.source!.assignment.how : undefined;
   if (told.length === 0 && how === undefined) return nothing;
   // A file that was refused at first has its reason here alone.
   const untold = how !== undefined && !told.includes(how);
@@ -318,15 +318,16 @@ function voicesRead(panel: Panel): TemplateResult | typeof nothing {
   </section>`;
 }
 
-function isGuessed({ state }: Panel): boolean {
-  return state.exercise.source?.assignment.guessed === true;
+/** Where the voices were a guess at first the form stays in its place while they are put right. */
+function isDoubtful({ state }: Panel): boolean {
+  return state.exercise.source?.doubtful === true;
 }
 
 /** What else the reader noticed in the file. */
 function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
   const remarks = panel.state.history.now.score.remarks.filter(({ about }) => about === undefined);
   const { source } = panel.state.exercise;
-  if (remarks.length === 0 && (source === undefined || isGuessed(panel))) return nothing;
+  if (remarks.length === 0 && (source === undefined || isDoubtful(panel))) return nothing;
   return html`<section class="reader-remarks">
     <h2>Noticed while reading</h2>
     <ul>
@@ -335,6 +336,6 @@ function remarksOfReader(panel: Panel): TemplateResult | typeof nothing {
           html`<li>${line === undefined ? nothing : html`<span class="place">Line ${line}${column === undefined ? '' : `, column ${column}`}:</span> `}${message}</li>`,
       )}
     </ul>
-    ${isGuessed(panel) ? nothing : voicesForm(panel, false)}
+    ${isDoubtful(panel) ? nothing : voicesForm(panel, false)}
   </section>`;
 }

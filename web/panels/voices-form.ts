@@ -18,7 +18,7 @@ export function voicesForm({ state, commands }: Panel, open: boolean): TemplateR
   };
   return html`<details class="voices-form" ?open=${open}>
     <summary>Voices in ${name}</summary>
-    <p class="aside">${assignment.guessed ? nothing : assignment.how} Changing a voice reads the file again; undo brings back what you wrote since.</p>
+    <p class="aside">${source.doubtful ? nothing : assignment.how} Changing a voice reads the file again; undo brings back what you wrote since.</p>
     <fieldset>
       <legend class="visually-hidden">Which line sings which voice?</legend>
       ${VOICES.map(

@@ -84,6 +84,8 @@ export interface Source {
   readonly name: string;
   readonly bytes: Uint8Array;
   readonly assignment: Assignment;
+  /** Its voices were a guess at first, so that a person should look. */
+  readonly doubtful?: true;
 }
 
 export interface Caret {

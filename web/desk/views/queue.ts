@@ -92,7 +92,7 @@ function row(entry: Entry): TemplateResult {
   const nameless = entry.candidate === undefined ? ' nameless' : '';
   if (entry.error !== undefined) {
     return html`<tr class=${`unreadable${nameless}`}>
-      <td>${name}</td>
+      <td><a href=${hashOf({ view: 'script', script: entry.id })}>${name}</a></td>
       <td>${entry.draft}</td>
       <td colspan="4">Could not be read: ${entry.error.message}</td>
       <td class="file">${entry.file}</td>

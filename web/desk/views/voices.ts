@@ -9,20 +9,14 @@ export function voicesPart(view: ScriptView, actions: Actions): TemplateResult |
   const told = (view.score?.remarks ?? []).filter(({ about }) => about === 'voices');
   const lines = view.lines.filter((line) => line.notes > 0 || line.given !== undefined);
   if (told.length === 0 && lines.length === 0) return nothing;
-  const doubtful = told.length > 0 || view.score === undefined;
   return html`<section class="voices-read" aria-label="Voices">
     ${told.map(({ message }) => html`<p><strong>Voices.</strong> ${message}</p>`)}
-    ${lines.length === 0 ? nothing : linesForm(view, lines, doubtful, actions)}
+    ${lines.length === 0 ? nothing : linesForm(view, lines, actions)}
   </section>`;
 }
 
-function linesForm(
-  { script }: ScriptView,
-  lines: readonly Line[],
-  open: boolean,
-  actions: Actions,
-): TemplateResult {
-  return html`<details ?open=${open}>
+function linesForm({ script, score }: ScriptView, lines: readonly Line[], actions: Actions): TemplateResult {
+  return html`<details ?open=${score === undefined}>
     <summary>Which line sings which voice?</summary>
     <form
       @submit=${(event: SubmitEvent) => {
