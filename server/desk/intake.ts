@@ -47,7 +47,7 @@ function taskFor(stack: Stack, { file, content }: Incoming, own?: string): Scrip
     file,
     content,
     profile: stack.profile,
-    voices: saidVoices(stack, own),
+    voices: saidVoices(stack.voices, own),
     ...(stack.brief === undefined ? {} : { brief: stack.brief }),
     ...(stack.pattern === undefined ? {} : { pattern: stack.pattern }),
   };

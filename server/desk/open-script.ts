@@ -1,7 +1,6 @@
 /** Opens a script's file with its voices as somebody said they are: for this script, or for its whole stack. */
 import { readVoiceText, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { type Opened, openScore } from '../../src/open/open.ts';
-import type { Stack } from './records.ts';
 
 export interface SaidVoices {
   /** For this script: they hold, whatever comes of it. */
@@ -10,8 +9,9 @@ export interface SaidVoices {
   readonly usual?: VoiceAssignment;
 }
 
-export function saidVoices(stack: Pick<Stack, 'voices'>, own: string | undefined): SaidVoices {
-  const [forScript, forAll] = [own, stack.voices].map(voicesOf);
+/** As they are kept on the desk: what was said of the stack, and of the script. */
+export function saidVoices(stack: string | undefined, script: string | undefined): SaidVoices {
+  const [forScript, forAll] = [script, stack].map(voicesOf);
   return {
     ...(forScript === undefined ? {} : { own: forScript }),
     ...(forAll === undefined ? {} : { usual: forAll }),

@@ -80,7 +80,7 @@ export function openedScript(
 
 /** A script's file opened as it was for its review, or the reason why it can't be. */
 export function reopened(desk: Desk, script: ScriptEntry): OpenedScript {
-  return openScript(desk.content(script.id), saidVoices(desk.stack(script.stack), script.voices));
+  return openScript(desk.content(script.id), saidVoices(desk.stack(script.stack).voices, script.voices));
 }
 
 /** Which lines of a file there are to choose its voices from, and which were taken; none for a text. */
