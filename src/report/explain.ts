@@ -1,5 +1,7 @@
 /** The page of one rule, as plain text of at most 80 columns. */
-import type { Example, Parameter, Rule } from '../rules/rule.ts';
+import { listed } from '../english/words.ts';
+import { PROFILES } from '../profiles/list.ts';
+import { type Example, type Parameter, type Rule, SEVERITIES } from '../rules/rule.ts';
 import { wrap } from './wrap.ts';
 
 const WIDTH = 80;
@@ -27,9 +29,35 @@ export function explainRule(rule: Rule): string {
           `${name} = ${String(parameter.value)}. ${parameter.statement}${limits(parameter)}`,
       ),
     ),
+    ...section('Where handbooks disagree', disagreementAbout(rule)),
     ...section('Source', [rule.source]),
   ];
   return `${lines.join('\n').trimEnd()}\n`;
+}
+
+/** Who allows what, and how each house profile takes it; nothing where the books are of one mind. */
+export function disagreementAbout({ id, severity, parameters, disagreement }: Rule): string[] {
+  if (disagreement === undefined) return [];
+  const stances = PROFILES.map(({ name, rules }) => {
+    const set = rules[id];
+    const as = set?.severity ?? severity;
+    // A severity that a profile sets holds for every place; only without one do the parameters tell.
+    const told = set?.severity === undefined ? { ...defaultsOf(parameters), ...set?.parameters } : {};
+    const special = Object.entries(told)
+      .filter(([, value]) => isSeverity(value) && value !== as)
+      .map(([parameter, value]) => `${parameter} = ${value}`);
+    const besides = special.length === 0 ? '' : ` (${listed(special)})`;
+    return `${name} ${as === 'off' ? 'leaves it out' : `takes it as a ${as}${besides}`}`;
+  });
+  return [disagreement, `Of the profiles here ${listed(stances)}.`];
+}
+
+function defaultsOf(parameters: Rule['parameters']): Record<string, number | string> {
+  return Object.fromEntries(Object.entries(parameters).map(([name, { value }]) => [name, value]));
+}
+
+function isSeverity(value: number | string): boolean {
+  return SEVERITIES.some((severity) => severity === value);
 }
 
 function section(title: string, paragraphs: readonly string[]): string[] {

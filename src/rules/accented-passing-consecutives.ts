@@ -18,7 +18,7 @@ export const accentedPassingConsecutives = defineRule({
     'Part-writing: accented passing notes are judged like chord notes for consecutives.',
   ],
   source:
-    'W. Piston, Harmony, on nonharmonic tones and parallel motion (from memory); open to all: R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes. That accented notes don’t hide consecutives is taught more or less strictly',
+    'W. Piston, Harmony, on nonharmonic tones and parallel motion (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes (open to all). That accented notes don’t hide consecutives is taught more or less strictly',
   severity: 'query',
   weight: 4,
   parameters: {},

@@ -38,7 +38,7 @@ export const accidentalSlip = defineRule({
     'Notation: every accidental is written, whatever the signature says.',
   ],
   source:
-    'E. Gould, Behind Bars, 2011, chapter on accidentals and key signatures (from memory), for what a signature and an accidental do',
+    'E. Gould, Behind Bars, 2011, chapter on accidentals and key signatures (from memory), for what a signature and an accidental do; R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapters 17 and 18 on applied dominants and 20 on the Neapolitan, for the notes that are altered on purpose (open to all)',
   severity: 'remark',
   weight: 5,
   parameters: {},

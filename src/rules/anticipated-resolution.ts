@@ -20,7 +20,8 @@ export const anticipatedResolution = defineRule({
     'Let that voice take another note of the chord until the suspension has resolved.',
     'Suspensions: the note of resolution is not doubled during the suspension, save by the bass in 9–8.',
   ],
-  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on nonharmonic tones (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes (open to all)',
   severity: 'fault',
   weight: 5,
   parameters: {},

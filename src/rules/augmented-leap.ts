@@ -17,7 +17,7 @@ export const augmentedLeap = defineRule({
     'Leap the other way round: the augmented interval turned over is a diminished one, which can be resolved inwards.',
     'Melody: avoid augmented intervals.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
   weight: 4,
   parameters: {},

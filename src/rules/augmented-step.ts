@@ -16,7 +16,7 @@ export const augmentedStep = defineRule({
     'Come to the second note from the other side, or give this voice another note of one of the two chords.',
     'Melody: avoid augmented intervals; in minor, do not step between the sixth degree and the raised seventh.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
   weight: 5,
   parameters: {},

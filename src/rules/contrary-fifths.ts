@@ -14,7 +14,7 @@ export const contraryFifths = defineRule({
     'Part-writing: consecutive fifths by contrary motion are still consecutive fifths.',
   ],
   source:
-    'Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory); the chorales have them between inner voices now and then',
+    'W. Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory); the chorales have them between inner voices now and then',
   severity: 'fault',
   weight: 5,
   parameters: CONTRARY_PARAMETERS,

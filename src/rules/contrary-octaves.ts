@@ -13,7 +13,7 @@ export const contraryOctaves = defineRule({
     'Keep one of them where it is, or give it another note of the second chord.',
     'Part-writing: consecutive octaves by contrary motion are still consecutive octaves.',
   ],
-  source: 'Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory)',
+  source: 'W. Piston, Harmony, on consecutive fifths and octaves by contrary motion (from memory)',
   severity: 'fault',
   weight: 6,
   parameters: CONTRARY_PARAMETERS,

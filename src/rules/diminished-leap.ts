@@ -20,7 +20,7 @@ export const diminishedLeap = defineRule({
     'After the leap, turn round and move by step; or make the leap smaller.',
     'Melody: diminished fourths, fifths and sevenths are resolved inwards by step.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'query',
   weight: 2,
   parameters: {},

@@ -16,7 +16,7 @@ export const dividedVoice = defineRule({
     'Four-part writing: a single voice does not divide.',
   ],
   source:
-    'Common practice, no source: the texture is in four parts. That it is asked about and no fault is ours: a choir’s basses may divide on purpose, above all in a last chord',
+    'M. Boyd, Harmonizing “Bach” Chorales (from memory), for the unbroken four-part texture of the style. That it is asked about and no fault is ours: a choir’s basses may divide on purpose, above all in a last chord',
   severity: 'query',
   weight: 9,
   parameters: {},

@@ -23,6 +23,8 @@ export const doubledThird = defineRule({
     'Doubling: in major chords double the root first, then the fifth, and the third only for the sake of a good line.',
   ],
   source: 'A. Butterworth, Harmony in Practice, on doubling (from memory)',
+  disagreement:
+    'A. Butterworth (Harmony in Practice) would not have the third of a major chord doubled without a reason. W. Piston (Harmony) ranks root, fifth and third in that order and puts the line first. S. Kostka and D. Payne (Tonal Harmony) forbid no doubling in a first inversion but that of the leading note (all from memory). A profile that asks about it follows Piston, one that takes it as a fault follows Butterworth, and one that leaves it out follows neither: it is for exercises where other things come first.',
   severity: 'query',
   weight: 2,
   parameters: {},

@@ -20,7 +20,7 @@ export const earlyHomeClose = defineRule({
     'Form: vary the cadences, and keep the full close at home for the end.',
   ],
   source:
-    'W. Piston, Harmony, chapter on cadences (from memory); how closes are spread over a chorale’s phrases: M. Boyd, Harmonizing “Bach” Chorales (from memory)',
+    'W. Piston, Harmony, chapter on cadences (from memory); how closes are spread over a chorale’s phrases: M. Boyd, Harmonizing “Bach” Chorales (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 22 on modulation (open to all)',
   severity: 'query',
   weight: 3,
   parameters: {},

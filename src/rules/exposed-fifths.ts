@@ -13,7 +13,10 @@ export const exposedFifths = defineRule({
     'Let the bass move against the soprano, or take another position of the chord; with the melody given, the bass is the one to change.',
     'Part-writing: exposed (hidden, or direct) fifths between the outer voices.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
+  source:
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on hidden fifths and octaves (from memory)',
+  disagreement:
+    'J. J. Fux (Gradus ad Parnassum, 1725) forbids every movement in the same direction into a perfect fifth between two voices. S. Kostka and D. Payne, and E. Aldwell and C. Schachter, mind it between the outer voices alone, and where the soprano leaps; when the soprano steps they let it pass (both from memory). This rule asks what these two ask: a profile that takes it as a fault is as strict as they are, one that takes it as a query leaves room for the chorales, which have it now and then.',
   severity: 'query',
   weight: 3,
   parameters: {},

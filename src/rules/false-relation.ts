@@ -22,7 +22,7 @@ export const falseRelation = defineRule({
     'Part-writing: avoid false relations, above all between the outer voices.',
   ],
   source:
-    'Piston, Harmony, on cross relation (from memory); the chorales allow it where the first of the two voices moves on by step',
+    'W. Piston, Harmony, on cross relation (from memory); the chorales allow it where the first of the two voices moves on by step; R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 20 on the Neapolitan, whose lowered second degree may be left so (open to all)',
   severity: 'query',
   weight: 4,
   parameters: {},

@@ -19,7 +19,7 @@ export const missingPredominant = defineRule({
     'Try the supertonic (in first inversion, say) or the subdominant there, if the melody note belongs to it.',
     'Cadences: pre-dominant, dominant, tonic.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on chords that lead to V (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on chords that lead to V (from memory)',
   severity: 'remark',
   weight: 2,
   parameters: {},

@@ -19,7 +19,7 @@ export const noCadence = defineRule({
     'Cadences: perfect, imperfect, plagal and interrupted.',
   ],
   source:
-    'W. Piston, Harmony, chapter on cadences (from memory); M. Boyd, Harmonizing “Bach” Chorales (from memory), on cadences at the fermatas',
+    'W. Piston, Harmony, chapter on cadences (from memory); M. Boyd, Harmonizing “Bach” Chorales (from memory), on cadences at the fermatas; R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 22 on modulation, for closes in other keys (open to all)',
   severity: 'query',
   weight: 8,
   parameters: {},

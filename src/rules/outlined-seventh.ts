@@ -17,7 +17,7 @@ export const outlinedSeventh = defineRule({
     'Make one of the two leaps a step, or turn round after the first.',
     'Melody: two leaps in one direction should outline a consonance.',
   ],
-  source: 'Jeppesen, Counterpoint, on leaps in one direction (from memory); common practice in four parts',
+  source: 'K. Jeppesen, Counterpoint, on leaps in one direction (from memory); common practice in four parts',
   severity: 'query',
   weight: 2,
   parameters: {},

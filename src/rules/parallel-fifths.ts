@@ -13,7 +13,7 @@ export const parallelFifths = defineRule({
     'Part-writing: consecutive perfect fifths are forbidden between any two voices.',
   ],
   source:
-    'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); J. J. Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
   weight: 9,
   parameters: PARALLEL_PARAMETERS,

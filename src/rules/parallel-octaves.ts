@@ -14,7 +14,7 @@ export const parallelOctaves = defineRule({
     'Part-writing: consecutive octaves are forbidden between any two voices.',
   ],
   source:
-    'Aldwell and Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); Fux, Gradus ad Parnassum, 1725',
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on parallel motion to avoid (from memory); J. J. Fux, Gradus ad Parnassum, 1725',
   severity: 'fault',
   weight: 9,
   parameters: OCTAVE_PARAMETERS,

@@ -115,6 +115,8 @@ export interface Rule<P extends Parameters = Parameters> {
   readonly hints: readonly [string, string, string];
   /** A published source with chapter where known, or why none is needed; says when it is from memory. */
   readonly source: string;
+  /** Where handbooks disagree: who allows what, in sentences, and whom which severity follows. */
+  readonly disagreement?: string;
   readonly severity: Severity;
   /**
    * How much it takes from the music beside other rules of its severity, 1 to 10: what ought to be mended first, because

@@ -17,7 +17,7 @@ export const seventhLeap = defineRule({
     'Move by step in the other direction instead, or put a note of the chord between.',
     'Melody: avoid leaps of a seventh; the bass may use one in place of a step, and then steps back.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
   weight: 3,
   parameters: {},

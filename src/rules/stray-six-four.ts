@@ -24,7 +24,7 @@ export const straySixFour = defineRule({
     'Let the bass take the root or the third, or make it stay or pass by step on both sides.',
     'Second inversion: cadential, passing, pedal (auxiliary) and arpeggiated six-fours are the four uses.',
   ],
-  source: 'Kostka and Payne, Tonal Harmony, chapter on triads in second inversion (from memory)',
+  source: 'S. Kostka and D. Payne, Tonal Harmony, chapter on triads in second inversion (from memory)',
   severity: 'fault',
   weight: 8,
   parameters: {},

@@ -21,7 +21,9 @@ export const unequalFifths = defineRule({
     'Let the lower of the two rise by step and the upper fall by step, each where it is pulled.',
     'Part-writing: unequal fifths; from perfect to diminished is allowed, from diminished to perfect is not, save among upper voices over a bass that rises with them.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on unequal fifths (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on unequal fifths (from memory)',
+  disagreement:
+    'S. Kostka and D. Payne forbid a diminished fifth that goes on to a perfect one only where the bass has a part in it, and E. Aldwell and C. Schachter are as lenient with upper voices; stricter classroom books forbid it between any two voices, and let only the perfect fifth come first (all from memory). A profile in which it is a query, and a fault with the bass, follows the former; one in which it is always a fault follows the latter.',
   severity: 'query',
   weight: 3,
   parameters: {

@@ -26,7 +26,8 @@ export const unexplainedDissonance = defineRule({
     'Move to a note of the chord, or reach and leave the dissonance by step.',
     'Non-harmony notes: passing, neighbour, suspension, anticipation and the like, each with its own way in and out.',
   ],
-  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on nonharmonic tones (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes (open to all)',
   severity: 'fault',
   weight: 7,
   parameters: {},

@@ -17,7 +17,8 @@ export const unfinished = defineRule({
     'Decide on the chord first, from the melody and the bass, then find the nearest note of it for this voice.',
     'Chorale texture: all four voices sing throughout, and breathe together.',
   ],
-  source: 'No handbook is needed: four voices are asked for, and what is missing is told',
+  source:
+    'M. Boyd, Harmonizing “Bach” Chorales (from memory), for the unbroken four-part texture of the style: what is missing from it is only told',
   severity: 'query',
   weight: 1,
   parameters: {},

@@ -31,7 +31,8 @@ export const unpreparedSuspension = defineRule({
     'Let the voice already have the note in the chord before, or go straight to the note of resolution.',
     'Suspensions: preparation, suspension, resolution.',
   ],
-  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on nonharmonic tones (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes (open to all)',
   severity: 'fault',
   weight: 5,
   parameters: {},

@@ -17,7 +17,7 @@ export const unrecoveredLeap = defineRule({
     'Let it step back towards the place it came from, or make the leap smaller.',
     'Melody: a large leap is followed by a step in the opposite direction.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic motion (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic motion (from memory)',
   severity: 'query',
   weight: 2,
   parameters: {

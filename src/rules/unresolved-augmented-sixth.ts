@@ -21,7 +21,8 @@ export const unresolvedAugmentedSixth = defineRule({
     'Let the upper note rise and the lower note fall, each by a semitone.',
     'Chromatic harmony: augmented sixths resolve outward to the octave of the dominant.',
   ],
-  source: 'W. Piston, Harmony, chapter on augmented sixth chords (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on augmented sixth chords (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 21 on augmented sixths (open to all)',
   severity: 'fault',
   weight: 6,
   parameters: {},

@@ -28,7 +28,8 @@ export const unresolvedLeadingNote = defineRule({
     'Let it move up by a semitone; if that spoils the next chord, change which voice has the leading note.',
     'Tendency notes: the leading note rises to the tonic when the dominant resolves.',
   ],
-  source: 'A. Butterworth, Harmony in Practice, on the dominant chord (from memory)',
+  source:
+    'A. Butterworth, Harmony in Practice, on the dominant chord (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapters 17 and 18 on applied dominants, whose leading notes are bound alike (open to all)',
   severity: 'fault',
   weight: 6,
   parameters: {},

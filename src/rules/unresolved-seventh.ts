@@ -32,7 +32,8 @@ export const unresolvedSeventh = defineRule({
     'Let it move down by step; if the next chord has no note there, another chord may be wanted.',
     'Dissonance treatment: sevenths resolve down by step.',
   ],
-  source: 'W. Piston, Harmony, chapter on the dominant seventh (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on the dominant seventh (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapters 17 and 18 on applied dominants, whose sevenths are bound alike (open to all)',
   severity: 'fault',
   weight: 7,
   parameters: {},

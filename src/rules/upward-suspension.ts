@@ -28,7 +28,8 @@ export const upwardSuspension = defineRule({
     'Let the held note fall by step into the chord, or let the voice move on to the chord in time.',
     'Suspensions: preparation, suspension, resolution down by step.',
   ],
-  source: 'W. Piston, Harmony, chapter on nonharmonic tones (from memory)',
+  source:
+    'W. Piston, Harmony, chapter on nonharmonic tones (from memory); R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 10 on non-chord notes (open to all)',
   severity: 'query',
   weight: 5,
   parameters: {},

@@ -19,7 +19,7 @@ export const voiceCrossing = defineRule({
     'Part-writing: voices do not cross.',
   ],
   source:
-    'Aldwell and Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment, and the tenor dip below a bass that was doubled an octave lower',
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading, on voice crossing (from memory); the chorales let inner voices cross for a moment, and the tenor dip below a bass that was doubled an octave lower',
   severity: 'query',
   weight: 5,
   parameters: {

@@ -19,7 +19,7 @@ export const voiceOverlap = defineRule({
     'Let the two voices move in opposite directions, or move the leaping one to a nearer note of the chord.',
     'Part-writing: avoid overlap between neighbouring voices; inside one chord it does little harm.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on overlap (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on overlap (from memory)',
   severity: 'query',
   weight: 3,
   parameters: {

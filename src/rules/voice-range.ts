@@ -23,7 +23,7 @@ export const voiceRange = defineRule({
     'Part-writing: keep every voice within its range, with the middle of it for most of the time.',
   ],
   source:
-    'Aldwell and Schachter, Harmony and Voice Leading: soprano C4–G5, alto G3–C5, tenor C3–G4, bass E2–C4; Kostka and Payne, Tonal Harmony, give alto and bass a tone more (both from memory). The absolute ranges are what the chorales themselves reach',
+    'E. Aldwell and C. Schachter, Harmony and Voice Leading: soprano C4–G5, alto G3–C5, tenor C3–G4, bass E2–C4; S. Kostka and D. Payne, Tonal Harmony, give alto and bass a tone more (both from memory). The absolute ranges are what the chorales themselves reach',
   severity: 'fault',
   weight: 6,
   parameters: {

@@ -19,7 +19,7 @@ export const voiceSpacing = defineRule({
     'Bring the lower of them up or the upper of them down to the nearest other note of the chord.',
     'Spacing: no more than an octave between neighbours among the upper three voices; tenor and bass may be further apart.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on spacing (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on spacing (from memory)',
   severity: 'query',
   weight: 5,
   parameters: {

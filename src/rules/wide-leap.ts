@@ -17,7 +17,7 @@ export const wideLeap = defineRule({
     'Bring one of them an octave nearer, or break the way up with a chord that lies between.',
     'Melody: no leap wider than an octave.',
   ],
-  source: 'Aldwell and Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
+  source: 'E. Aldwell and C. Schachter, Harmony and Voice Leading, on melodic intervals (from memory)',
   severity: 'fault',
   weight: 3,
   parameters: {},

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
+import { PROFILES } from '../../src/profiles/list.ts';
 import { explainRule } from '../../src/report/explain.ts';
 import { completed } from '../../src/rules/example.ts';
 import { RULES } from '../../src/rules/list.ts';
@@ -82,6 +83,18 @@ describe('the list of rules', () => {
   });
 });
 
+describe('where handbooks disagree', () => {
+  it.each(['exposed-octaves', 'exposed-fifths', 'unequal-fifths', 'doubled-third'])(
+    '%s says who allows what, and how each profile takes it',
+    (id) => {
+      const page = explainRule(RULES.find((rule) => rule.id === id)!).replace(/\s+/g, ' ');
+      expect(page).toMatch(/Where handbooks disagree .*from memory/);
+      for (const { name } of PROFILES)
+        expect(page).toMatch(new RegExp(`\\b${name} (takes it as a (fault|query|remark)|leaves it out)`));
+    },
+  );
+});
+
 describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) => {
   it('explains itself in whole sentences', () => {
     const sentences = [
@@ -94,7 +107,14 @@ describe.each(RULES.map((rule) => [rule.id, rule] as const))('%s', (_id, rule) =
     expect(sentences.filter((text) => !SENTENCE.test(text.trim()))).toEqual([]);
     expect(rule.hints).toHaveLength(3);
     expect(rule.name).toMatch(/^[A-Z]/);
-    expect(rule.source.length).toBeGreaterThan(10);
+    expect(rule.disagreement ?? 'None.').toMatch(SENTENCE);
+  });
+
+  it('names a real place to read, and says where that is from memory', () => {
+    expect(rule.source).not.toMatch(/no source/i);
+    // A printed book by its author and title; from memory, or with the year that its title page bears.
+    expect(rule.source).toMatch(/[A-Z]\. [A-Z][A-Za-z. ]+(and [A-Z]\. [A-Z]\w+)?, [A-Z]/);
+    expect(rule.source).toMatch(/\(from memory\)|\(both from memory\)|, 1\d{3}\b|\(open to all\)/);
   });
 
   it('hints without naming a note to write', () => {

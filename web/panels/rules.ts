@@ -1,8 +1,9 @@
 /** The rule browser: what each rule says and why, with a wrong and a right example engraved. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { capitalised } from '../../src/english/words.ts';
+import { capitalised, withArticle } from '../../src/english/words.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
+import { disagreementAbout } from '../../src/report/explain.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { completed } from '../../src/rules/example.ts';
 import { RULES } from '../../src/rules/list.ts';
@@ -43,7 +44,7 @@ function ruleArticle(rule: Rule): TemplateResult {
   return html`
     <p class="back"><a href="#rules/">All rules</a></p>
     <h1 tabindex="-1">${rule.name}</h1>
-    <p class="aside">${rule.id} · ${rule.family} · a ${rule.severity} unless a profile says otherwise</p>
+    <p class="aside">${capitalised(rule.family)}. ${capitalised(withArticle(rule.severity))}, unless a profile says otherwise.</p>
     <p class="statement">${rule.statement}</p>
     <p>${rule.why}</p>
     ${rule.examples.wrong.map((example) => exampleView(rule, example, 'wrong'))}
@@ -53,9 +54,18 @@ function ruleArticle(rule: Rule): TemplateResult {
       ${rule.hints.map((hint) => html`<li>${hint}</li>`)}
     </ol>
     ${parametersOf(rule)}
+    ${disagreementView(rule)}
     <h2>Source</h2>
     <p>${rule.source}</p>
   `;
+}
+
+function disagreementView(rule: Rule): TemplateResult | typeof nothing {
+  const sentences = disagreementAbout(rule);
+  return sentences.length === 0
+    ? nothing
+    : html`<h2>Where handbooks disagree</h2>
+        ${sentences.map((sentence) => html`<p>${sentence}</p>`)}`;
 }
 
 /** Reviewing an example costs milliseconds, but each redraw of the page would do it again. */
