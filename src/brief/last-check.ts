@@ -1,9 +1,9 @@
 /** The last look before handing in: what is done, what is not yet, and what a person should look at. */
 
-import { capitalised, counted, listed } from '../english/words.ts';
+import { capitalised, counted } from '../english/words.ts';
 import { count } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
-import { barAt, placeAt, printPlace } from '../score/place.ts';
+import { barAt, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
 import { crotchets, type Ticks } from '../score/time.ts';
 import { type Brief, printDuration } from './brief.ts';
@@ -76,7 +76,7 @@ function written(score: Score): CheckItem {
     if (gaps.length === 0) return [];
     const bars = [...new Set(gaps.map((gap) => barAt(score, gap.at).number))];
     const where =
-      bars.length > 8 ? `bars ${bars.slice(0, 8).join(', ')} and ${bars.length - 8} more` : barsWords(bars);
+      bars.length > 8 ? `bars ${bars.slice(0, 8).join(', ')} and ${bars.length - 8} more` : printBars(bars);
     return [{ text: `The ${VOICE_WORDS[voice]} is not complete in ${where}.`, at: gaps[0]!.at }];
   });
   const empty = score.bars.length === 0;
@@ -91,10 +91,6 @@ function written(score: Score): CheckItem {
         : `${counted(details.length, 'voice')} ${details.length === 1 ? 'has' : 'have'} beats still to be written.`,
     details,
   };
-}
-
-function barsWords(bars: readonly string[]): string {
-  return bars.length === 1 ? `bar ${bars[0]}` : `bars ${listed(bars)}`;
 }
 
 function given({ summary, transposition, general, departures }: GivenAnswer): CheckItem {
@@ -112,7 +108,7 @@ function phrases({ analysis, score }: Review): CheckItem {
   const written = analysis.phrases.filter((phrase) => isWrittenAt(score, phrase.until));
   const open = written.filter((phrase) => phrase.cadence === undefined);
   const details = open.map((phrase) => ({
-    text: `The phrase that ends in bar ${barAt(score, Math.max(phrase.from, phrase.until - 1)).number} has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,
+    text: `The phrase that ends in ${printBar(barAt(score, Math.max(phrase.from, phrase.until - 1)).number)} has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,
     at: phrase.from,
   }));
   const total = analysis.phrases.length;

@@ -4,7 +4,7 @@ import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { openScore } from '../open/open.ts';
 import { wrap } from '../report/wrap.ts';
-import { barAt } from '../score/place.ts';
+import { barAt, printBar } from '../score/place.ts';
 import { textureOf } from '../score/texture.ts';
 import type { Close } from '../style/close.ts';
 import { type PhraseEnd, phraseEnds } from '../style/close.ts';
@@ -67,7 +67,7 @@ export async function precedentsCommand(file: string, options: { readonly json?:
   for (const { end, found } of ends) {
     const place = found.placed ? (end.tune.strong ? ', on a strong beat' : ', on a weak beat') : '';
     const lines = [
-      `Phrase ending in bar ${barOf(analysis, end)}: the tune goes ${found.degrees.join('–')}${place}. ${found.total} closes of the model:`,
+      `Phrase ending in ${printBar(barOf(analysis, end))}: the tune goes ${found.degrees.join('–')}${place}. ${found.total} closes of the model:`,
       ...found.closes.slice(0, MOST.ways).flatMap((way) => wayLines(way, end.own)),
       ...standing(end.own, found.closes),
     ];

@@ -1,7 +1,10 @@
 /** Bars worth showing to a class: one clear case of each fault, and places that came off well. Nobody is named. */
+
 import { z } from 'zod';
+import { capitalised } from '../english/words.ts';
 import type { Cadence, Ornament } from '../harmony/analysis.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
+import { withSigns } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
@@ -145,7 +148,7 @@ function praiseOrnament(score: Score, ornament: Ornament): Praise[] {
     {
       from: ornament.at,
       until: resolution.until,
-      message: `${printPlace(placeAt(score, ornament.at)).replace(/^b/, 'B')}: a ${figures}suspension in the ${VOICE_WORDS[voice]}, ${printPitch(tone.pitch)}, prepared and resolved by step to ${printPitch(resolution.pitch)}.`,
+      message: `${capitalised(printPlace(placeAt(score, ornament.at)))}: a ${figures}suspension in the ${VOICE_WORDS[voice]}, ${withSigns(printPitch(tone.pitch))}, prepared and resolved by step to ${withSigns(printPitch(resolution.pitch))}.`,
       kind: 'suspension',
       worth: voice === 'S' ? 2 : 4,
     },

@@ -1,8 +1,10 @@
 /** How one voice of one bar differs from what the brief gives there, note by note. */
 
+import { capitalised } from '../english/words.ts';
+import { withSigns } from '../report/sentences.ts';
 import { beats } from '../rules/wording.ts';
 import { printPitch } from '../score/pitch.ts';
-import { placeIn, printBeat } from '../score/place.ts';
+import { placeIn, printBar, printBeat, printPlace } from '../score/place.ts';
 import { type Bar, VOICE_WORDS, type VoiceName } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
 import { type BarNote, type NotedBar, type PitchCode, semitonesOf, transposed } from './bar-notes.ts';
@@ -55,7 +57,7 @@ export function voiceDepartures(
         voice,
         bar: bar.number,
         at: crotchets(bar.at),
-        message: `Bar ${bar.number}: the given ${name} is not written here yet.`,
+        message: `${capitalised(printBar(bar.number))}: the given ${name} is not written here yet.`,
       },
     ];
   const tell = (kind: DepartureKind, at: number, message: string): Departure => ({
@@ -63,10 +65,10 @@ export function voiceDepartures(
     voice,
     bar: bar.number,
     at: crotchets(Math.min(Math.max(at, bar.at), bar.at + bar.duration - 1)),
-    message: `Bar ${bar.number}, beat ${printBeat(placeIn(bar, at))}: ${message}`,
+    message: `${capitalised(printPlace(placeIn(bar, at)))}: ${message}`,
   });
   const timeOf = (note: BarNote): number => note.onset - bar.offset + bar.at;
-  const pitch = (note: BarNote): string => printPitch(transposed(note.pitch, by));
+  const pitch = (note: BarNote): string => withSigns(printPitch(transposed(note.pitch, by)));
   // Where the brief leaves a part of the bar open, what the script writes there is its own.
   const open = asked.noted.unwritten[voice] > 0;
   return matched(wanted, written, by).flatMap(([want, note]): Departure[] => {
@@ -75,7 +77,7 @@ export function voiceDepartures(
         ? []
         : [tell('missing note', timeOf(want), `${pitch(want)} of the given ${name} is missing.`)];
     const at = timeOf(note);
-    const here = printPitch(note.pitch);
+    const here = withSigns(printPitch(note.pitch));
     if (want === undefined)
       return open && !wanted.some((other) => overlap(other, note))
         ? []

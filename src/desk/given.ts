@@ -1,8 +1,11 @@
 /** The given notes, untouched or not: each departure of a script from its brief, bar by bar. */
-import { listed } from '../english/words.ts';
+
+import { capitalised, listed } from '../english/words.ts';
 import { printKeySignature } from '../notation/index.ts';
+import { withSigns } from '../report/sentences.ts';
 import { intervalName } from '../score/interval.ts';
 import { fifthsPlace, type Pitch } from '../score/pitch.ts';
+import { printBar } from '../score/place.ts';
 import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { crotchets, printMetre } from '../score/time.ts';
 import { type Alignment, alignBars, transpositionBetween } from './align.ts';
@@ -85,7 +88,13 @@ function departuresIn(
 ): Departure[] {
   if (to === undefined) {
     const number = from?.number ?? '';
-    return [{ kind: 'missing bar', bar: number, message: `Bar ${number} of the brief is missing here.` }];
+    return [
+      {
+        kind: 'missing bar',
+        bar: number,
+        message: `${capitalised(printBar(number))} of the brief is missing here.`,
+      },
+    ];
   }
   const bar = script.bars[to.index]!;
   if (from === undefined)
@@ -94,7 +103,7 @@ function departuresIn(
         kind: 'added bar',
         bar: bar.number,
         at: crotchets(bar.at),
-        message: `Bar ${bar.number} is not in the brief.`,
+        message: `${capitalised(printBar(bar.number))} is not in the brief.`,
       },
     ];
   const asked = { bar: given.bars[from.index]!, noted: from };
@@ -107,7 +116,7 @@ function metreMessages(given: Score, script: Score, alignment: Alignment): strin
     const [asked, bar] = [given.bars[a]!, script.bars[b]!];
     if (printMetre(asked.metre) !== printMetre(bar.metre))
       return [
-        `From bar ${bar.number} the metre is ${printMetre(bar.metre)}; the brief has ${printMetre(asked.metre)}.`,
+        `From ${printBar(bar.number)} on the metre is ${printMetre(bar.metre)}; the brief has ${printMetre(asked.metre)}.`,
       ];
   }
   return [];
@@ -127,7 +136,7 @@ function keyMessages(given: Score, script: Score, by: PitchCode): string[] {
   const otherMode = asked.mode !== undefined && key.mode !== undefined && asked.mode !== key.mode;
   if (expected.fifths === key.fifths && !otherMode) return [];
   return [
-    `The key signature is that of ${printKeySignature(key)}; ${by === 0 ? 'the brief has' : 'the brief, transposed, would have'} ${printKeySignature(expected)}.`,
+    `The key signature is that of ${withSigns(printKeySignature(key))}; ${by === 0 ? 'the brief has' : 'the brief, transposed, would have'} ${withSigns(printKeySignature(expected))}.`,
   ];
 }
 
@@ -138,7 +147,7 @@ function transpositionMessage(given: Score, script: Score, by: PitchCode): strin
   const keys =
     octave || key === undefined || asked === undefined
       ? ''
-      : ` (${printKeySignature(key)} for ${printKeySignature(asked)})`;
+      : withSigns(` (${printKeySignature(key)} for ${printKeySignature(asked)})`);
   return `The whole stands ${intervalWords(by)} ${by > 0 ? 'higher' : 'lower'} than the brief${keys}; its notes are compared as transposed.`;
 }
 

@@ -1,6 +1,8 @@
 /** Figures that a mark scheme can rest on, each with the sentence that a teacher can check against the score. */
+
 import { capitalised, listed } from '../english/words.ts';
 import { FAMILIES, type Family } from '../rules/rule.ts';
+import { printBar, printBars, UPBEAT } from '../score/place.ts';
 import type { Counts } from './counts.ts';
 import { type JudgedFinding, standingFindings } from './decisions.ts';
 import { styleEvidence } from './script-style.ts';
@@ -56,7 +58,7 @@ export function measure(what: Measure, ground: Ground, families: readonly Family
       const rest =
         open.length === 0
           ? ''
-          : ` Not closed: ${listed(open.map(({ lastBar }) => `the one to bar ${lastBar}`))}.`;
+          : ` Not closed: ${listed(open.map(({ lastBar }) => `the one to ${printBar(lastBar)}`))}.`;
       return {
         value: closed.length / phrases,
         sentence: `${closed.length} of ${many(counts.phrases.length, 'phrase')} ${closed.length === 1 ? 'ends' : 'end'} in a cadence.${rest}`,
@@ -181,7 +183,8 @@ function phrasesWithFault(ground: Ground, families: readonly Family[], phrases: 
 }
 
 function bars(first: string, last: string): string {
-  return first === last ? `bar ${first}` : `bars ${first}–${last}`;
+  if (first === last) return printBar(first);
+  return first === UPBEAT ? `the upbeat to ${printBar(last)}` : `bars ${first}–${last}`;
 }
 
 function kindsOf(
@@ -211,12 +214,9 @@ function grouped<T>(items: readonly T[], kind: (item: T) => string, bar: (item: 
 /** The most bars that a sentence lists. */
 const MOST_BARS = 6;
 
-/** ` in bar 3`, ` in bars 1, 4 and 7`, ` in bars 1, 2, 3, 4, 5, 6 and others`; nothing where they are not known. */
+/** ` in bar 3`, ` in bars 1, 4 and 7`, ` in bars 1, 2, 3, 4, 5, 6 and 2 others`; nothing where they are not known. */
 function inBars(numbers: readonly string[] = []): string {
-  if (numbers.length === 0) return '';
-  const shown = numbers.slice(0, MOST_BARS);
-  const all = numbers.length > shown.length ? [...shown, 'others'] : shown;
-  return numbers.length === 1 ? ` in bar ${numbers[0]}` : ` in bars ${listed(all)}`;
+  return numbers.length === 0 ? '' : ` in ${printBars(numbers, MOST_BARS)}`;
 }
 
 /** Chords by their labels as a reader knows them: `vii°`, where plain text has `viio`. */

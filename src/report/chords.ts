@@ -4,6 +4,7 @@ import { printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
 import { barAt, placeIn, printBeat, printPlace } from '../score/place.ts';
+import { withSigns } from './sentences.ts';
 
 export interface BarRow {
   readonly bar: string;
@@ -42,6 +43,6 @@ export function cadencesByBar(review: Review): string[] {
     const place = printPlace(placeIn(barAt(review.score, cadence.at), cadence.at));
     const { name, otherName } = cadenceWords(cadence);
     const other = name.startsWith(otherName) ? '' : ` (also called ${otherName})`;
-    return `${place}: ${name} in ${printKey(cadence.key)}${other}`;
+    return `${place}: ${name} in ${withSigns(printKey(cadence.key))}${other}`;
   });
 }

@@ -34,16 +34,21 @@ const BEAT_WORDS: Readonly<Record<number, string>> = {
   32: 'demisemiquaver',
 };
 
-/**
- * The tempo by the beat that is counted: `crotchet = 72` in 4/4, `minim = 36` in 3/2, `dotted crotchet = 48` in 6/8.
- * Takes crotchets a minute; gives beats a minute to one decimal.
- */
-export function printTempo(crotchets: number, { beats, unit }: Metre): string {
+/** The beat that is counted: a minim in 3/2, a dotted crotchet in 6/8; how it is called, and how many crotchets it lasts. */
+export function countedBeat({ beats, unit }: Metre): { readonly name: string; readonly crotchets: number } {
   const compound = beats > 3 && beats % 3 === 0;
-  const perMinute = (crotchets * unit) / 4 / (compound ? 3 : 1);
-  const larger = BEAT_WORDS[unit / 2];
+  const name = compound ? BEAT_WORDS[unit / 2] : BEAT_WORDS[unit];
   // Three units are a dotted note of twice the unit; no note is twice a semibreve here.
-  if (compound && larger === undefined) return `crotchet = ${crotchets}`;
-  const beat = compound ? `dotted ${larger}` : (BEAT_WORDS[unit] ?? 'crotchet');
-  return `${beat} = ${Math.round(perMinute * 10) / 10}`;
+  if (name === undefined) return { name: 'crotchet', crotchets: 1 };
+  return compound ? { name: `dotted ${name}`, crotchets: 12 / unit } : { name, crotchets: 4 / unit };
+}
+
+/** Beats a minute to one decimal, of so many crotchets a minute. */
+export function beatsAMinute(crotchets: number, metre: Metre): number {
+  return Math.round((10 * crotchets) / countedBeat(metre).crotchets) / 10;
+}
+
+/** The tempo by the beat that is counted: `crotchet = 72` in 4/4, `minim = 36` in 3/2. Takes crotchets a minute. */
+export function printTempo(crotchets: number, metre: Metre): string {
+  return `${countedBeat(metre).name} = ${beatsAMinute(crotchets, metre)}`;
 }

@@ -2,6 +2,7 @@
  * What an exercise does well, in sentences that name the places. Facts about this music only:
  * nothing is praised that the analysis can't point at.
  */
+
 import { capitalised, listed } from '../english/words.ts';
 import type { Analysis, Cadence, Ornament } from '../harmony/analysis.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
@@ -12,6 +13,7 @@ import { placeAt, printPlace } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import type { Transition } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
+import { withSigns } from './sentences.ts';
 
 export interface Strength {
   readonly id:
@@ -93,7 +95,7 @@ function closing(analysis: Analysis): Strength | undefined {
   if (!closes || last.kind !== 'perfect' || !last.full) return undefined;
   return {
     id: 'close',
-    sentence: `It closes with a ${cadenceWords(last).name} in ${printKey(last.key)}, both chords in root position and the tonic in the soprano.`,
+    sentence: `It closes with a ${cadenceWords(last).name} in ${withSigns(printKey(last.key))}, both chords in root position and the tonic in the soprano.`,
     weight: 0.55,
     at: last.at,
   };
@@ -102,7 +104,9 @@ function closing(analysis: Analysis): Strength | undefined {
 function variedCadences(analysis: Analysis): Strength | undefined {
   const different = new Map<string, Cadence>();
   for (const cadence of analysis.cadences) different.set(`${cadence.kind} ${printKey(cadence.key)}`, cadence);
-  const kinds = [...different.values()].map((c) => `${cadenceWords(c).name} in ${printKey(c.key)}`);
+  const kinds = [...different.values()].map(
+    (c) => `${cadenceWords(c).name} in ${withSigns(printKey(c.key))}`,
+  );
   if (analysis.cadences.length < 2 || different.size < 2) return undefined;
   const unvaried = analysis.cadences.length - different.size;
   return {
@@ -159,7 +163,7 @@ function keys(analysis: Analysis): Strength | undefined {
   const reached = analysis.cadences.filter((c) => c.kind === 'perfect' && printKey(c.key) !== home);
   const [first] = reached;
   if (first === undefined) return undefined;
-  const names = [...new Set(reached.map((c) => printKey(c.key)))];
+  const names = [...new Set(reached.map((c) => withSigns(printKey(c.key))))];
   return {
     id: 'keys',
     sentence: `It reaches ${listed(names)} and confirms ${names.length === 1 ? 'it' : 'them'} with a cadence: ${places(

@@ -1,9 +1,11 @@
 /** What to work on next: the first marks of the list, in a sentence each. A pupil's sheet has them from the same list. */
+
 import { marksOf, toMend } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
 import type { Rule } from '../rules/rule.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import type { Ticks } from '../score/time.ts';
+import { withSigns } from './sentences.ts';
 
 export interface ToWorkOn {
   readonly rule: Rule;
@@ -23,7 +25,9 @@ export function toWorkOn(review: Review, most?: number): ToWorkOn[] {
       rule,
       times: slips.length,
       at: from,
-      sentence: `${rule.name}${times}; ${slips.length === 1 ? 'in' : 'first in'} ${where}: ${message}`,
+      sentence: withSigns(
+        `${rule.name}${times}; ${slips.length === 1 ? 'in' : 'first in'} ${where}: ${message}`,
+      ),
     };
   });
 }

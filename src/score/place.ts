@@ -2,7 +2,7 @@
 import { counted, listed, mixedNumber } from '../english/words.ts';
 import type { Bar, Score } from './score.ts';
 import { lastBegun } from './search.ts';
-import { beatLength, gcd, type Ticks } from './time.ts';
+import { beatLength, gcd, type Metre, type Ticks } from './time.ts';
 
 /** A place as a person says it: bar "3", beat 2½ is `{ bar, beat: 2, numerator: 1, denominator: 2 }`. */
 export interface Place {
@@ -39,6 +39,11 @@ export function placeAt(score: Score, at: Ticks): Place {
   return placeIn(barAt(score, at), at);
 }
 
+/** The metre that a piece begins in; 4/4 where there is none yet. */
+export function firstMetre({ bars }: Score): Metre {
+  return bars[0]?.metre ?? { beats: 4, unit: 4 };
+}
+
 /** The beat as printed: `2`, `2½`, `3 1/6`. */
 export function printBeat(place: Place): string {
   return mixedNumber(place.beat, place.numerator, place.denominator);
@@ -46,11 +51,16 @@ export function printBeat(place: Place): string {
 
 /** `bar 3, beat 2½`; `the upbeat, beat 4`. */
 export function printPlace(place: Place): string {
-  return `${place.bar.number === UPBEAT ? 'the upbeat' : `bar ${place.bar.number}`}, beat ${printBeat(place)}`;
+  return `${printBar(place.bar.number)}, beat ${printBeat(place)}`;
 }
 
 /** The number that an upbeat's bar is printed with, which means nothing to a singer. */
 export const UPBEAT = '0';
+
+/** `bar 3`, `the upbeat`: a bar by its printed number. */
+export function printBar(number: string): string {
+  return number === UPBEAT ? 'the upbeat' : `bar ${number}`;
+}
 
 /**
  * `bar 3`, `bars 3 and 7`, `the upbeat and bar 3`, `bars 1, 2 and 4 others`; each bar once, by its printed number.

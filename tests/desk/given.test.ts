@@ -33,14 +33,14 @@ describe('the given melody', () => {
         voice: 'S',
         bar: '2',
         at: 5,
-        message: 'Bar 2, beat 2: the soprano has Bb4; the brief has B4.',
+        message: 'Bar 2, beat 2: the soprano has B♭4; the brief has B4.',
       },
     ]);
   });
 
   test('the same sound spelt otherwise is told apart', () => {
     expect(messages(TUNE.replace('A4 F#4 G4', 'A4 Gb4 G4'))).toEqual([
-      'Bar 4, beat 2: the soprano is spelt Gb4; the brief has F#4, which sounds the same.',
+      'Bar 4, beat 2: the soprano is spelt G♭4; the brief has F♯4, which sounds the same.',
     ]);
   });
 
@@ -127,7 +127,7 @@ describe('transposition', () => {
 
   test('a wrong note in the other key is told in that key', () => {
     const text = 'key: A major\nmetre: 4/4\nS: A4 B4 C#5 A4 | D5 C5 B4*2! | C#5 D5 E5 C#5 | B4 G#4 A4*2! |';
-    expect(messages(text)).toEqual(['Bar 2, beat 2: the soprano has C5; the brief has C#5.']);
+    expect(messages(text)).toEqual(['Bar 2, beat 2: the soprano has C5; the brief has C♯5.']);
   });
 
   test('an octave lower', () => {
@@ -173,7 +173,7 @@ describe('what else a brief may give', () => {
     expect(
       compareWithGiven(brief, score('key: C major\nmetre: 3/2\nupbeat: 1\nS: G4 | C5*2 D5 | E5*2! |'))
         .general,
-    ).toEqual(['From bar 0 the metre is 3/2; the brief has 3/4.']);
+    ).toEqual(['From the upbeat on the metre is 3/2; the brief has 3/4.']);
   });
 
   test('a brief without notes says so, and inputs are not changed', () => {

@@ -202,7 +202,7 @@ describe('words', () => {
     );
     const texture = textureOf(score);
     expect(describeMoment(texture, { chords: [V65] }, 0)).toBe(
-      'Bar 1, beat 1: soprano F#5, alto B4, tenor A4, bass D#3. Chord V65 in E minor: B major with a seventh, first inversion.',
+      'Bar 1, beat 1: soprano F♯5, alto B4, tenor A4, bass D♯3. Chord V65 in E minor: B major with a seventh, first inversion.',
     );
     expect(describeMoment(texture, { chords: [V65] }, CROTCHET)).toBe(
       'Bar 1, beat 2: soprano G5, alto rest, tenor A4 held, bass not written.',

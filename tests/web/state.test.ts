@@ -278,6 +278,16 @@ describe('the tempo', () => {
     expect([tap(0), tap(500), tap(1010)]).toEqual([undefined, 120, 119]);
     expect([tap(9000), tap(10_000)]).toEqual([119, 60]);
   });
+
+  it('is counted by the metre’s beat', () => {
+    const { store } = open('metre: 3/2\nS: C5*3 |');
+    const tap = (when: number) => store.update((state) => tapTempo(state, when));
+    tap(0);
+    tap(1000);
+    // Sixty minims are a hundred and twenty crotchets.
+    expect(store.get().mixer.tempo).toBe(120);
+    expect(store.get().notice).toMatchObject({ text: 'minim = 60' });
+  });
 });
 
 describe('the steps kept for undoing', () => {

@@ -1,8 +1,10 @@
 /** The music in words, for those who don't see the drawing. */
+import { capitalised } from '../../src/english/words.ts';
 import type { Chord } from '../../src/harmony/analysis.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { withSigns } from '../../src/report/sentences.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
-import { placeAt, printBeat } from '../../src/score/place.ts';
+import { placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES } from '../../src/score/score.ts';
 import { sliceAt, type Texture } from '../../src/score/texture.ts';
 import type { Ticks } from '../../src/score/time.ts';
@@ -23,7 +25,7 @@ export function describeMoment(texture: Texture, marks: Pick<Marks, 'chords'>, a
   });
   const chord = marks.chords.find((each) => at >= each.at && at < each.until);
   const harmony = chord ? ` ${describeChord(chord)}` : '';
-  return `Bar ${place.bar.number}, beat ${printBeat(place)}: ${voices.join(', ')}.${harmony}`;
+  return withSigns(`${capitalised(printPlace(place))}: ${voices.join(', ')}.${harmony}`);
 }
 
 const POSITIONS = ['root position', 'first inversion', 'second inversion', 'third inversion'] as const;

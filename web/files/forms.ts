@@ -1,8 +1,10 @@
 /** What the forms say, as exercises and briefs. */
+
 import { type Brief, onlyGiven, parseDuration } from '../../src/brief/brief.ts';
 import { HELPS } from '../../src/brief/helps.ts';
 import { parseKeySignature } from '../../src/notation/index.ts';
 import { refuse } from '../../src/refusal/refusal.ts';
+import { countedBeat } from '../../src/report/sentences.ts';
 import { VOICES } from '../../src/score/score.ts';
 import { barLength, beatLength, type Metre, scaleTicks } from '../../src/score/time.ts';
 import { emptyScore } from '../../src/writing/bars.ts';
@@ -24,7 +26,7 @@ export async function beginNew(form: FormData, take: (taken: Taken) => Promise<v
     title: title === '' ? 'New exercise' : title,
     key,
     metre,
-    tempo: Number(form.get('tempo')) || 72,
+    tempo: (Number(form.get('tempo')) || 72) * countedBeat(metre).crotchets,
     upbeat,
     bars: Math.min(200, Math.max(1, Number(form.get('bars')) || 8)),
   });

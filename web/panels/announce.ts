@@ -1,8 +1,9 @@
 /** What is said to those who don't see the stave, in one live region; short, and only when something changed. */
 
+import { withSigns } from '../../src/report/sentences.ts';
 import type { Review } from '../../src/review/review.ts';
 import { printPitch } from '../../src/score/pitch.ts';
-import { placeAt, printBeat } from '../../src/score/place.ts';
+import { placeAt, printPlace } from '../../src/score/place.ts';
 import { endOf, VOICE_WORDS } from '../../src/score/score.ts';
 import { eventAt } from '../../src/writing/write.ts';
 import { describeMoment } from '../engrave/index.ts';
@@ -36,8 +37,7 @@ function findingsAt(review: Review, caret: Caret): string {
 }
 
 function placeWords(review: Review, caret: Caret): string {
-  const place = placeAt(review.score, caret.at);
-  return `bar ${place.bar.number}, beat ${printBeat(place)}, ${VOICE_WORDS[caret.voice]}`;
+  return `${printPlace(placeAt(review.score, caret.at))}, ${VOICE_WORDS[caret.voice]}`;
 }
 
 /** What sounds at the caret: voice by voice, chord and key. */
@@ -59,7 +59,7 @@ export function caretWords(state: PageState): string {
 function noteWords({ caret, history, exercise }: PageState): string {
   const here = eventAt(history.now.score, caret.voice, caret.at);
   if (here?.kind !== 'note' || exercise.locked.includes(caret.voice)) return '';
-  return `Drag ${printPitch(here.pitch)} or press ↑ ↓ to move it; a letter writes over it; Delete erases it.`;
+  return `Drag ${withSigns(printPitch(here.pitch))} or press ↑ ↓ to move it; a letter writes over it; Delete erases it.`;
 }
 
 /** Keeps the live region and the line under the stave up with the state. */
@@ -102,7 +102,6 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
 function shortCaretWords({ caret, history }: PageState): string {
   const { score } = history.now;
   if (score.bars.length === 0 || caret.at >= endOf(score)) return `end, ${VOICE_WORDS[caret.voice]}`;
-  const place = placeAt(score, caret.at);
   const event = score.voices[caret.voice].find((e) => e.at <= caret.at && caret.at < e.at + e.duration);
   const what =
     event === undefined || event.kind === 'gap'
@@ -110,7 +109,7 @@ function shortCaretWords({ caret, history }: PageState): string {
       : event.kind === 'rest'
         ? 'rest'
         : `${event.pitch.step}${signWords(event.pitch.alteration)} ${event.pitch.octave}`;
-  return `bar ${place.bar.number}, beat ${printBeat(place)}, ${VOICE_WORDS[caret.voice]}: ${what}`;
+  return `${printPlace(placeAt(score, caret.at))}, ${VOICE_WORDS[caret.voice]}: ${what}`;
 }
 
 function signWords(alteration: number): string {

@@ -5,6 +5,7 @@ import type { Chord } from '../../src/harmony/analysis.ts';
 import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions/moments.ts';
 import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
+import { withSigns } from '../../src/report/sentences.ts';
 import type { Review } from '../../src/review/review.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../../src/score/place.ts';
@@ -31,7 +32,7 @@ export function chordPanel(panel: Panel): TemplateResult {
     ${steps(panel, review, chord)}
     <h2 class="chord-name">
       <span class="numeral">${chordLabel(chord, settings.labels, barAt(review.score, chord.at).key.fifths) || numeral(chord.roman, chord.key)}</span>
-      <span>in ${printKey(chord.key)}</span>
+      <span>in ${withSigns(printKey(chord.key))}</span>
     </h2>
     <p class="chord-function">${capitalised(functionOf(chord))}.</p>
     <p>${capitalised(printPlace(placeAt(review.score, chord.at)))}. Its notes: ${notesOf(chord)}.</p>
@@ -48,7 +49,7 @@ export function chordPanel(panel: Panel): TemplateResult {
         ? nothing
         : html`<p>
             It ${cadence.goal === chord.index ? 'closes' : 'prepares'} a ${cadenceWords(cadence).name} in
-            ${printKey(cadence.key)} (elsewhere: ${cadenceWords(cadence).otherName}).
+            ${withSigns(printKey(cadence.key))} (elsewhere: ${cadenceWords(cadence).otherName}).
           </p>`
     }
     ${
@@ -57,7 +58,7 @@ export function chordPanel(panel: Panel): TemplateResult {
         : html`<p class="aside">
             The reading is not sure. The next best:
             ${numeral(chord.otherwise.roman, chord.otherwise.key, settings.labels === 'figured bass' ? 'figures' : settings.labels)} in
-            ${printKey(chord.otherwise.key)} (${functionOf({ roman: chord.otherwise.roman, key: chord.otherwise.key })}).
+            ${withSigns(printKey(chord.otherwise.key))} (${functionOf({ roman: chord.otherwise.roman, key: chord.otherwise.key })}).
           </p>`
     }
   `;
@@ -80,14 +81,15 @@ function steps({ actions, state }: Panel, review: Review, chord: Chord | undefin
 
 function notesOf(chord: Chord): string {
   return membersOf(chord)
-    .map((name, i) => `${printNoteName(name)} (${MEMBERS[i]})`)
+    .map((name, i) => `${withSigns(printNoteName(name))} (${MEMBERS[i]})`)
     .join(', ');
 }
 
 function voiceRow(review: Review, chord: Chord, voice: VoiceName, at: number): TemplateResult {
   const part = sliceAt(review.analysis.texture, at)?.parts[voice];
   const tone = part?.kind === 'tone' ? part.tone : undefined;
-  const what = tone === undefined ? (part?.kind === 'rest' ? 'rest' : 'not written') : printPitch(tone.pitch);
+  const what =
+    tone === undefined ? (part?.kind === 'rest' ? 'rest' : 'not written') : withSigns(printPitch(tone.pitch));
   return html`<tr>
     <th scope="row">${VOICE_WORDS[voice]}</th>
     <td class="pitch">${what}</td>
@@ -106,6 +108,8 @@ function belonging(
   if (ornament === undefined) return member ?? 'foreign to the chord';
   const figures = ornament.figures === undefined ? '' : ` ${ornament.figures}`;
   const resolution =
-    ornament.resolution === undefined ? '' : `, resolving to ${printPitch(ornament.resolution.pitch)}`;
+    ornament.resolution === undefined
+      ? ''
+      : `, resolving to ${withSigns(printPitch(ornament.resolution.pitch))}`;
   return `dissonant: ${ornamentWords(ornament.kind)}${figures}${resolution}`;
 }

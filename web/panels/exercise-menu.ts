@@ -1,7 +1,10 @@
 /** What stands above the music, and its bars. */
+
 import { html, nothing, type TemplateResult } from 'lit';
+import { capitalised } from '../../src/english/words.ts';
 import { parseKeySignature, parseMetre, printKeySignature } from '../../src/notation/index.ts';
-import { barAt } from '../../src/score/place.ts';
+import { beatsAMinute, countedBeat, withSigns } from '../../src/report/sentences.ts';
+import { barAt, firstMetre, printBar } from '../../src/score/place.ts';
 import { type Bar, endOf, type Score } from '../../src/score/score.ts';
 import { printMetre } from '../../src/score/time.ts';
 import { addBars, insertBar, removeBar, withHeading, withKey, withMetre } from '../../src/writing/bars.ts';
@@ -17,6 +20,7 @@ export function exerciseMenu(panel: Panel): TemplateResult {
     change();
     commands.focusStave();
   };
+  const metre = firstMetre(score);
   return html`<details class="menu exercise-menu">
     <summary class="button">Exercise</summary>
     <div class="menu-body">
@@ -29,7 +33,7 @@ export function exerciseMenu(panel: Panel): TemplateResult {
         }}
       >
         <label>Title <input name="title" maxlength="80" .value=${score.title} /></label>
-        <label>Tempo, crotchets a minute <input name="tempo" type="number" min="10" max="400" .value=${String(score.tempo ?? '')} /></label>
+        <label>Tempo, ${countedBeat(metre).name}s a minute <input name="tempo" type="number" min="5" max="400" step="any" .value=${score.tempo === undefined ? '' : String(beatsAMinute(score.tempo, metre))} /></label>
         <button type="submit">Change</button>
       </form>
       ${bar === undefined ? nothing : fromBarForm(panel, bar)}
@@ -40,16 +44,16 @@ export function exerciseMenu(panel: Panel): TemplateResult {
         <button
           type="button"
           ?disabled=${bar === undefined}
-          @click=${act(() => bar && actions.rewrite((s) => insertBar(s, bar.index), `A bar was put in before bar ${bar.number}.`))}
+          @click=${act(() => bar && actions.rewrite((s) => insertBar(s, bar.index), `A bar was put in before ${printBar(bar.number)}.`))}
         >
-          Put a bar in before bar ${bar?.number ?? ''}
+          Put a bar in before ${bar === undefined ? 'this one' : printBar(bar.number)}
         </button>
         <button
           type="button"
           ?disabled=${score.bars.length < 2}
-          @click=${act(() => bar && actions.rewrite((s) => removeBar(s, bar.index), `Bar ${bar.number} was taken away; undo brings it back.`))}
+          @click=${act(() => bar && actions.rewrite((s) => removeBar(s, bar.index), `${capitalised(printBar(bar.number))} was taken away; undo brings it back.`))}
         >
-          Take bar ${bar?.number ?? ''} away
+          Take ${bar === undefined ? 'this bar' : printBar(bar.number)} away
         </button>
       </p>
     </div>
@@ -67,11 +71,11 @@ function fromBarForm(panel: Panel, bar: Bar): TemplateResult {
     }}
   >
     <fieldset>
-      <legend>From bar ${bar.number} on</legend>
-      <label>Key, such as G major or F# minor <input name="key" .value=${printKeySignature(bar.key)} /></label>
+      <legend>From ${printBar(bar.number)} on</legend>
+      <label>Key, such as G major or B♭ minor (B♭ may be typed Bb) <input name="key" .value=${printKeySignature(bar.key)} /></label>
       <label>Metre, such as 4/4 <input name="metre" .value=${printMetre(bar.metre)} /></label>
     </fieldset>
-    <button type="submit">Change from bar ${bar.number} on</button>
+    <button type="submit">Change from ${printBar(bar.number)} on</button>
   </form>`;
 }
 
@@ -92,12 +96,13 @@ function changedFrom(form: FormData, bar: Bar, score: Score): { score: Score; sa
   const sameMetre = metre.beats === bar.metre.beats && metre.unit === bar.metre.unit;
   const barred = sameMetre ? score : withMetre(score, bar.index, metre);
   if (typeof barred === 'string') return barred;
-  const said = `From bar ${bar.number} on: ${printKeySignature(key)}, ${printMetre(metre)}.`;
+  const said = withSigns(`From ${printBar(bar.number)} on: ${printKeySignature(key)}, ${printMetre(metre)}.`);
   return { score: withKey(barred, bar.index, key), said };
 }
 
-function changeHeading(form: FormData, { actions }: Panel): void {
-  const tempo = Number(form.get('tempo'));
+function changeHeading(form: FormData, { actions, state }: Panel): void {
+  const metre = firstMetre(state.history.now.score);
+  const tempo = Number(form.get('tempo')) * countedBeat(metre).crotchets;
   const heading = {
     title: String(form.get('title') ?? '').trim(),
     tempo: tempo >= 10 && tempo <= 400 ? tempo : undefined,

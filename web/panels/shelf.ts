@@ -101,7 +101,7 @@ function newForm({ commands }: Panel): TemplateResult {
       <label>Metre <select name="metre">${METRES.map((metre) => html`<option>${metre}</option>`)}</select></label>
       <label>Upbeat, in beats <input name="upbeat" type="number" min="0" max="5" step="0.5" value="0" /></label>
       <label>Bars <input name="bars" type="number" min="1" max="200" value="8" /></label>
-      <label>Tempo, crotchets a minute <input name="tempo" type="number" min="30" max="240" value="72" /></label>
+      <label>Tempo, beats a minute <input name="tempo" type="number" min="30" max="240" value="72" /></label>
       <button type="submit" class="main-action">Begin</button>
     </form>
   </section>`;

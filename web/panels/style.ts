@@ -1,7 +1,7 @@
 /** How like the model the exercise is, where there is room, and how the model closed: counts and places, never notes. */
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { listed } from '../../src/english/words.ts';
-import { barAt } from '../../src/score/place.ts';
+import { capitalised, listed } from '../../src/english/words.ts';
+import { barAt, printBar, UPBEAT } from '../../src/score/place.ts';
 import { remembered } from '../../src/score/remember.ts';
 import type { Score } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
@@ -89,7 +89,7 @@ function measureDetails(panel: Panel, { measure, where }: StyleValue): TemplateR
         ? nothing
         : bars.length === 0
           ? html`<p>Nowhere in this exercise.</p>`
-          : html`<p>Counted in bar ${bars.map(([bar, at], i) => html`${i === 0 ? '' : ', '}${goTo(panel, at, bar)}`)}.</p>`
+          : html`<p>Counted in ${bars.length === 1 && bars[0]![0] === UPBEAT ? '' : 'bar '}${bars.map(([bar, at], i) => html`${i === 0 ? '' : ', '}${goTo(panel, at, bar === UPBEAT ? 'the upbeat' : bar)}`)}.</p>`
     }
   </div>`;
 }
@@ -109,7 +109,7 @@ function roomView(panel: Panel): TemplateResult {
   const bar = barAt(panel.state.history.now.score, place.at).number;
   return html`<h2>Where there is room</h2>
     <p role="status">
-      ${rooms.length === 1 ? 'One place' : `${rooms.length} places`}. ${rooms.length === 1 ? '' : `${shown + 1}: `}Bar ${bar}. ${roomInWords(place)}
+      ${rooms.length === 1 ? 'One place' : `${rooms.length} places`}. ${rooms.length === 1 ? '' : `${shown + 1}: `}${capitalised(printBar(bar))}. ${roomInWords(place)}
       ${goTo(panel, place.at)}
     </p>
     ${rooms.length === 1 ? nothing : html`<p><button type="button" @click=${panel.actions.nextRoom}>Another place</button></p>`}`;
@@ -136,7 +136,7 @@ function phraseView(
   const place = found.placed ? (tune.strong ? ', ending on a strong beat' : ', ending on a weak beat') : '';
   const ways = found.closes.slice(0, MOST.ways);
   return html`<details class="precedents">
-    <summary>Bar ${barAt(score, at).number}: the tune goes ${found.degrees.join('–')}</summary>
+    <summary>${capitalised(printBar(barAt(score, at).number))}: the tune goes ${found.degrees.join('–')}</summary>
     <p>${found.total} ${found.total === 1 ? 'close' : 'closes'} of the model over ${found.degrees.join('–')}${place}. ${goTo(panel, at)}</p>
     <ol class="ways">
       ${ways.map((way) => wayView(way, own))}

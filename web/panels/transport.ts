@@ -1,5 +1,8 @@
 /** Hearing the exercise: play, tempo, loop, and each voice louder, softer or alone. */
+
 import { html, type TemplateResult } from 'lit';
+import { beatsAMinute, countedBeat } from '../../src/report/sentences.ts';
+import { firstMetre } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
 import { withholds } from '../state/brief.ts';
@@ -42,7 +45,8 @@ export function transportView(panel: Panel): TemplateResult {
 function paceControls({ state, actions, commands }: Panel): TemplateResult {
   const { mixer } = state;
   const own = state.history.now.score.tempo ?? USUAL_TEMPO;
-  const tempo = mixer.tempo ?? own;
+  const metre = firstMetre(state.history.now.score);
+  const beat = countedBeat(metre);
   return html`
     <label class="tempo"
       >Tempo
@@ -50,12 +54,13 @@ function paceControls({ state, actions, commands }: Panel): TemplateResult {
         type="number"
         min="30"
         max="240"
-        step="1"
-        aria-label="Tempo, crotchets a minute"
-        .value=${String(tempo)}
+        step="any"
+        aria-label="Tempo, ${beat.name}s a minute"
+        .value=${String(beatsAMinute(mixer.tempo ?? own, metre))}
         @change=${(event: Event) => {
           const value = Number((event.target as HTMLInputElement).value);
-          if (value >= 30 && value <= 240) actions.setMixer({ tempo: value === own ? undefined : value });
+          const tempo = value === beatsAMinute(own, metre) ? undefined : value * beat.crotchets;
+          if (value >= 30 && value <= 240) actions.setMixer({ tempo });
         }}
     /></label>
     <button type="button" @click=${actions.tapTempo} title="Tap in time: the tempo follows">Tap</button>

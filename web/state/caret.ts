@@ -1,4 +1,5 @@
 /** Moving the caret and choosing a stretch: each a pure function from the state to the next. */
+import { withSigns } from '../../src/report/sentences.ts';
 import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import { endOf, VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
@@ -44,7 +45,7 @@ export function setCaret(state: PageState, voice: VoiceName, at: Ticks): PageSta
 /** Says what stands at a place of a locked voice, and how it could be changed all the same. */
 export function tellLocked(state: PageState, voice: VoiceName, at: Ticks): PageState {
   const here = eventAt(state.history.now.score, voice, at);
-  const what = here?.kind === 'note' ? ` ${printPitch(here.pitch)}` : '';
+  const what = here?.kind === 'note' ? ` ${withSigns(printPitch(here.pitch))}` : '';
   const name = VOICE_WORDS[voice];
   return refuse(
     state,

@@ -1,4 +1,7 @@
 /** What is looked at, and how: views, panels, the finding chosen, settings. Pure functions from state to state. */
+
+import { countedBeat, printTempo } from '../../src/report/sentences.ts';
+import { firstMetre } from '../../src/score/place.ts';
 import { say } from './notice.ts';
 import type { Mixer, PageState, Settings, Shown, Side, View } from './page.ts';
 
@@ -72,8 +75,10 @@ export function tapTempo(state: PageState, when: number): PageState {
   const goesOn = before !== undefined && when - before < TAP_PAUSE;
   const taps = goesOn ? [...state.taps.slice(-7), when] : [when];
   if (taps.length < 2) return say({ ...state, taps }, 'Tap again, in time.');
-  const tempo = Math.round((60_000 * (taps.length - 1)) / (when - taps[0]!));
-  return say(setMixer({ ...state, taps }, { tempo: Math.min(240, Math.max(30, tempo)) }), `Tempo ${tempo}`);
+  const beats = Math.round((60_000 * (taps.length - 1)) / (when - taps[0]!));
+  const metre = firstMetre(state.history.now.score);
+  const tempo = Math.min(240, Math.max(30, beats)) * countedBeat(metre).crotchets;
+  return say(setMixer({ ...state, taps }, { tempo }), printTempo(tempo, metre));
 }
 
 /** Marks by bar, or by what costs most. */
