@@ -8,8 +8,10 @@ import { excerptText } from '../../src/desk/excerpt.ts';
 import { likenessPrint, likenessPrintSchema } from '../../src/desk/fingerprint.ts';
 import { compareWithGiven } from '../../src/desk/given.ts';
 import { comparable, likenessOf } from '../../src/desk/likeness.ts';
+import { capitalised } from '../../src/english/words.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { type Pitch, STEPS } from '../../src/score/pitch.ts';
+import { printBar } from '../../src/score/place.ts';
 import { VOICES } from '../../src/score/score.ts';
 import { anyScore } from '../support/scores.ts';
 
@@ -46,7 +48,7 @@ describe('any score', () => {
         const { departures, bars, summary } = compareWithGiven(given, script);
         for (const { message, bar } of departures) {
           expect(message).toMatch(/^(Bar |The upbeat).*\.$/);
-          expect(message).toContain(`Bar ${bar}`);
+          expect(message).toContain(capitalised(printBar(bar)));
           expect(message).not.toMatch(/undefined|NaN/);
         }
         expect(bars.flatMap((compared) => compared.departures)).toEqual(departures);

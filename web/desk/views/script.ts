@@ -1,7 +1,6 @@
 /** Marking one script: the score on the left, what was found on the right; on a small screen over it, in a sheet. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { ScriptView } from '../../../src/desk/wire-shapes.ts';
-import { capitalised } from '../../../src/english/words.ts';
 import { crotchets } from '../../../src/score/time.ts';
 import type { Actions } from '../actions.ts';
 import { markedScore } from '../marked-score.ts';
@@ -106,7 +105,7 @@ function givenPart({ script }: ScriptView): TemplateResult | typeof nothing {
     <summary class=${wrong ? 'wrong' : ''}>${given.summary}</summary>
     <ul>
       ${given.general.map((text) => html`<li>${text}</li>`)}
-      ${given.departures.map(({ bar, message }) => html`<li>${capitalised(barInWords(bar))}: ${message}</li>`)}
+      ${given.departures.map(({ message }) => html`<li>${message}</li>`)}
     </ul>
   </details>`;
 }
