@@ -43,6 +43,7 @@ const MAY_IMPORT = {
     'english',
   ],
   set: ['brief', 'open', 'musicxml', 'notation', 'harmony', 'score', 'refusal', 'english'],
+  practice: ['set', 'brief', 'style', 'review', 'profiles', 'rules', 'score', 'refusal'],
   desk: [
     'style',
     'refusal',

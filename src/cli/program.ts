@@ -151,6 +151,27 @@ function addSetting(program: Command, ended: Ended): void {
       const { setCommand } = await import('./set.ts');
       ended(await setCommand(file, options));
     });
+
+  program
+    .command('practice')
+    .summary('make short exercises for what went wrong')
+    .description(
+      'Makes exercises of two to four bars for what went wrong most: a tune with its first chord, in a key of up to four\n' +
+        'sharps or flats. Each is proved solvable: at least twenty answers without fault or query are found, and none shown.',
+    )
+    .requiredOption(
+      '--for <what>',
+      'close, seventh, six-four, consecutives, minor, leaps, or rules as `partwise rules` lists them; several by commas',
+    )
+    .option('--number <n>', 'one to six exercises', '3')
+    .option('--seed <n>', 'a seed that was printed before, to have the same exercises again')
+    .requiredOption('-o, --output <folder>', 'folder to write into')
+    .option('--page <address>', 'where your pupils open the page', 'http://127.0.0.1:4100/')
+    .option('--force', 'replace files that are there already')
+    .action(async (options) => {
+      const { practiceCommand } = await import('./practice.ts');
+      ended(await practiceCommand(options));
+    });
 }
 
 /** The teacher's desk. */

@@ -1,6 +1,4 @@
 /** `partwise set`: from a piece to the brief, the pupil’s files and the link. */
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import { parseDuration, printBrief } from '../brief/brief.ts';
 import { HELPS, type Help, isHelp, sittingInWords } from '../brief/helps.ts';
 import { capitalised, listed } from '../english/words.ts';
@@ -15,8 +13,9 @@ import { linkTo } from '../set/link.ts';
 import { type Setting, setWork } from '../set/set-work.ts';
 import { openSource } from '../set/source.ts';
 import { EXIT } from './exit.ts';
-import { readInput, reason } from './input.ts';
+import { readInput } from './input.ts';
 import { printFailure } from './paper.ts';
+import { writeAll } from './write-all.ts';
 
 export interface SetOptions {
   readonly give: string;
@@ -104,27 +103,4 @@ function lengths({ leastLength, leastTogether }: SetOptions): Partial<Setting> {
       ? {}
       : { leastTogetherSeconds: seconds('the least length together', leastTogether) }),
   };
-}
-
-/** Nothing that is there already is replaced unasked. */
-async function writeAll(
-  { output, force }: Pick<SetOptions, 'output' | 'force'>,
-  files: Readonly<Record<string, string>>,
-): Promise<void> {
-  const flag = force === undefined ? 'wx' : 'w';
-  try {
-    await mkdir(output, { recursive: true });
-  } catch (error) {
-    throw new Refused(`${output}: ${reason(error)}`);
-  }
-  for (const [name, content] of Object.entries(files)) {
-    const path = join(output, name);
-    try {
-      await writeFile(path, content, { flag });
-    } catch (error) {
-      if ((error as NodeJS.ErrnoException).code === 'EEXIST')
-        throw new Refused(`${path} is there already. Name another folder, or add --force to replace it.`);
-      throw new Refused(`${path}: ${reason(error)}`);
-    }
-  }
 }

@@ -1,0 +1,84 @@
+/** `partwise practice`: short exercises for what went wrong, each proved solvable. */
+import { printBrief } from '../brief/brief.ts';
+import { capitalised, counted, listed } from '../english/words.ts';
+import { writeMusicXml } from '../musicxml/index.ts';
+import { printNotation } from '../notation/index.ts';
+import { AIMS, type Aim, aimNamed, aimsFor } from '../practice/aims.ts';
+import { MOST_EXERCISES, MOST_SEED, practise, proofInWords } from '../practice/practice.ts';
+import { Refused } from '../refusal/refusal.ts';
+import { wrap } from '../report/wrap.ts';
+import { RULES } from '../rules/list.ts';
+import { linkTo } from '../set/link.ts';
+import { EXIT } from './exit.ts';
+import { writeAll } from './write-all.ts';
+
+export interface PracticeOptions {
+  readonly for: string;
+  readonly number: string;
+  readonly seed?: string;
+  readonly output: string;
+  readonly page: string;
+  readonly force?: true;
+}
+
+const WIDTH = 80;
+
+export async function practiceCommand(options: PracticeOptions): Promise<number> {
+  const aims = aimsAsked(options.for);
+  const number = whole('--number', options.number, 1, MOST_EXERCISES);
+  const seed =
+    options.seed === undefined
+      ? 1 + Math.floor(Math.random() * MOST_SEED)
+      : whole('--seed', options.seed, 1, MOST_SEED);
+  const made = practise({ aims, number, seed });
+  if (!made.ok) throw new Refused(made.message);
+  const { exercises } = made;
+  await writeAll(
+    options,
+    Object.fromEntries(
+      exercises.flatMap(({ brief }, i) => [
+        [`${i + 1}.brief.txt`, printBrief(brief)],
+        [`${i + 1}.musicxml`, writeMusicXml(brief.score)],
+        [`${i + 1}.txt`, printNotation(brief.score, { whole: true })],
+      ]),
+    ),
+  );
+  const link = linkTo(exercises.map(({ brief }) => brief));
+  const lines = [
+    `Seed ${seed}: the same seed makes the same exercises again.`,
+    ...exercises.map(
+      ({ aim, brief, proof }) =>
+        `${brief.score.title}: ${aim.name}. ${capitalised(brief.task)}. ${proofInWords(proof)}`,
+    ),
+    `Written into ${options.output}: ${counted(exercises.length, 'exercise')}, each as a brief to mark by, as MusicXML and as text.`,
+  ];
+  const address = link.ok
+    ? ['The link, which opens the pupils’ page with them in it:', `${options.page}#${link.hash}`]
+    : wrap(link.message, WIDTH);
+  process.stdout.write(`${[...lines.flatMap((line) => wrap(line, WIDTH)), ...address].join('\n')}\n`);
+  return EXIT.fine;
+}
+
+/** Aims by their own names, or by the rules that they give practice in. */
+function aimsAsked(text: string): Aim[] {
+  const aims = text.split(',').map((part): Aim => {
+    const name = part.trim().toLowerCase();
+    const rule = RULES.find(({ id }) => id === name);
+    const aim =
+      aimNamed(name) ?? (rule === undefined ? undefined : aimsFor([{ rule: name, family: rule.family }])[0]);
+    if (aim !== undefined) return aim;
+    const known = listed(AIMS.map(({ id }) => id));
+    throw new Refused(
+      rule === undefined
+        ? `There is no practice for “${name}”. There is for ${known}, and for rules as \`partwise rules\` lists them.`
+        : `There are no short exercises for ${rule.name.toLowerCase()}. There are for ${known}.`,
+    );
+  });
+  return [...new Set(aims)];
+}
+
+function whole(name: string, text: string, least: number, most: number): number {
+  const number = Number(text);
+  if (/^\d{1,6}$/.test(text) && number >= least && number <= most) return number;
+  throw new Refused(`${name} ${text}: a whole number from ${least} to ${most} was expected.`);
+}
