@@ -1,9 +1,9 @@
 /** Bars worth showing to a class: one clear case of each fault, and places that came off well. Nobody is named. */
-
 import { z } from 'zod';
 import { capitalised } from '../english/words.ts';
 import type { Cadence, Ornament } from '../harmony/analysis.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
+import { shownFindings } from '../report/json.ts';
 import { withSigns } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { printPitch } from '../score/pitch.ts';
@@ -47,16 +47,18 @@ const MOST_BARS = 3;
 /** Good bars kept of one script. */
 const MOST_GOOD = 3;
 
-/** For each rule that found something the script's clearest bar. `findings` answer to the review's, one by one. */
+/** For each rule that found something the script's clearest bar. `findings` are those shown of the review, in its order. */
 export function boardBars(review: Review, findings: readonly ScriptFinding[]): BoardBar[] {
   const { score } = review;
+  const inBar = findingsByBar(review);
   const best = new Map<string, BoardBar & { first: number; last: number }>();
-  for (const [i, found] of review.findings.entries()) {
+  for (const [i, found] of shownFindings(review).entries()) {
     const finding = findings[i]!;
     const first = barAt(score, found.from);
     const last = barAt(score, Math.max(found.from, found.until - 1));
     if (last.index - first.index >= MOST_BARS) continue;
-    const clearness = clearnessOf(review, found, first, last);
+    const others = inBar.slice(first.index, last.index + 1).flat();
+    const clearness = clearnessOf(score, found, others, first, last);
     if (clearness <= (best.get(finding.rule)?.clearness ?? 0)) continue;
     best.set(finding.rule, {
       rule: finding.rule,
@@ -79,14 +81,28 @@ export function boardBars(review: Review, findings: readonly ScriptFinding[]): B
 const CLUTTER = { fault: 1, query: 0.6, remark: 0.2 } as const;
 
 /** One fault alone in its bars is clearest; each other finding there, unwritten beats and a second bar take from it. */
-function clearnessOf(review: Review, finding: Finding, first: Bar, last: Bar): number {
-  const from = first.at;
-  const until = last.at + last.duration;
-  const clutter = review.findings
-    .filter((other) => other !== finding && other.from < until && other.until > from)
+function clearnessOf(
+  score: Score,
+  finding: Finding,
+  there: readonly Finding[],
+  first: Bar,
+  last: Bar,
+): number {
+  const clutter = [...new Set(there)]
+    .filter((other) => other !== finding)
     .reduce((sum, other) => sum + CLUTTER[other.severity], 0);
-  const share = writtenShare(review.score, from, until);
+  const share = writtenShare(score, first.at, last.at + last.duration);
   return share < 0.5 ? 0 : (share * (1 - 0.1 * (last.index - first.index))) / (1 + clutter);
+}
+
+/** For each bar the findings that touch it. */
+function findingsByBar({ score, findings }: Review): Finding[][] {
+  const inBar: Finding[][] = score.bars.map(() => []);
+  for (const finding of findings) {
+    const last = barAt(score, Math.max(finding.from, finding.until - 1)).index;
+    for (let bar = barAt(score, finding.from).index; bar <= last; bar++) inBar[bar]!.push(finding);
+  }
+  return inBar;
 }
 
 function writtenShare(score: Score, from: Ticks, until: Ticks): number {
@@ -113,15 +129,15 @@ export function goodBars(review: Review): GoodBar[] {
     ...analysis.ornaments.flatMap((ornament) => praiseOrnament(score, ornament)),
     ...analysis.cadences.flatMap((cadence) => praiseCadence(review, cadence)),
   ].sort((a, b) => b.worth - a.worth || a.from - b.from);
+  const inBar = findingsByBar(review);
   const kept: GoodBar[] = [];
   for (const praise of praises) {
     if (kept.length >= MOST_GOOD || kept.some((bar) => bar.kind === praise.kind)) continue;
     const first = barAt(score, praise.from);
     const last = barAt(score, Math.max(praise.from, praise.until - 1));
     const until = last.at + last.duration;
-    const spoilt = review.findings.some(
-      (finding) => finding.severity !== 'remark' && finding.from < until && finding.until > first.at,
-    );
+    const there = inBar.slice(first.index, last.index + 1).flat();
+    const spoilt = there.some(({ severity }) => severity !== 'remark');
     if (spoilt || last.index - first.index >= MOST_BARS || writtenShare(score, first.at, until) < 1) continue;
     kept.push({
       firstBar: first.number,

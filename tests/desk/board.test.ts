@@ -1,8 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { excerptOf, excerptText } from '../../src/desk/excerpt.ts';
+import { factsOf } from '../../src/desk/facts.ts';
 import { readNotation } from '../../src/notation/index.ts';
+import { CHORALE } from '../../src/profiles/profile.ts';
+import { reviewScore } from '../../src/review/review.ts';
 import { buildScore } from '../../src/score/build.ts';
 import { printPitch } from '../../src/score/pitch.ts';
+import { everythingWrong } from '../support/worst-cases.ts';
 import { exercise, scoreFrom, scriptFrom } from './scripts.ts';
 
 describe('a few bars for all to see', () => {
@@ -97,4 +101,18 @@ describe('bars for the board', () => {
       'Bar 2, beat 1: a 4–3 suspension in the tenor, C4, prepared and resolved by step to B3.',
     );
   });
+});
+
+test('a script with more findings of a kind than are kept one by one is a script like others', () => {
+  const { score } = readNotation(everythingWrong(400));
+  const facts = factsOf(reviewScore(score, CHORALE));
+  const perRule = new Map<string, number>();
+  for (const { rule } of facts.findings) perRule.set(rule, (perRule.get(rule) ?? 0) + 1);
+  expect(Math.max(...perRule.values())).toBe(100);
+  for (const bar of facts.boardBars) {
+    expect(facts.findings.find(({ id }) => id === bar.finding)).toMatchObject({
+      rule: bar.rule,
+      message: bar.message,
+    });
+  }
 });
