@@ -8,7 +8,6 @@ import {
   type NoteName,
   noteNameAtFifths,
   parseNoteName,
-  printNoteName,
 } from '../score/pitch.ts';
 import type { Degree, Key } from './analysis.ts';
 
@@ -22,42 +21,44 @@ export interface KeyFacts {
   readonly harmonic: readonly NoteName[];
   /** Major, or ascending melodic minor. */
   readonly melodic: readonly NoteName[];
+  /** The places on the line of fifths of the notes of all three. */
+  readonly places: ReadonlySet<number>;
 }
 
-const facts = new Map<string, KeyFacts>();
+/** By the tonic's place on the line of fifths: majors, and minors. */
+const facts = { major: new Map<number, KeyFacts>(), minor: new Map<number, KeyFacts>() };
 
 /**
  * Scale and signature of a key, whatever its tonic: the library is asked about C, and the answer moved along the
  * line of fifths, so that a key too remote to be written (an applied chord's in a key of seven flats) has one too.
  */
 export function keyFacts(key: Key): KeyFacts {
-  const id = `${printNoteName(key.tonic)} ${key.mode}`;
-  const known = facts.get(id);
-  if (known) return known;
   const place = fifthsPlace(key.tonic);
+  const known = facts[key.mode].get(place);
+  if (known) return known;
   const onC = key.mode === 'major' ? C_MAJOR : C_MINOR;
   const moved = (scale: readonly NoteName[]): NoteName[] =>
     scale.map((name) => noteNameAtFifths(fifthsPlace(name) + place));
-  const fresh = {
-    signature: onC.signature + place,
-    scale: moved(onC.scale),
-    harmonic: moved(onC.harmonic),
-    melodic: moved(onC.melodic),
-  };
-  facts.set(id, fresh);
+  const [scale, harmonic, melodic] = [moved(onC.scale), moved(onC.harmonic), moved(onC.melodic)];
+  const places = new Set([...scale, ...harmonic, ...melodic].map(fifthsPlace));
+  const fresh = { signature: onC.signature + place, scale, harmonic, melodic, places };
+  facts[key.mode].set(place, fresh);
   return fresh;
 }
 
 const C_MAJOR = majorFacts('C');
 const C_MINOR = minorFacts('C');
 
-function majorFacts(tonic: string): KeyFacts {
+/** What the library is asked of a key. */
+type Asked = Omit<KeyFacts, 'places'>;
+
+function majorFacts(tonic: string): Asked {
   const key = TonalKey.majorKey(tonic);
   const scale = names(key.scale);
   return { signature: key.alteration, scale, harmonic: scale, melodic: scale };
 }
 
-function minorFacts(tonic: string): KeyFacts {
+function minorFacts(tonic: string): Asked {
   const key = TonalKey.minorKey(tonic);
   return {
     signature: key.alteration,

@@ -105,20 +105,26 @@ function ordinal(n: number): string {
 
 /** True for a perfect fifth or its compounds, by spelling. */
 export function isPerfectFifth(interval: Interval): boolean {
-  const { steps, semitones } = simple(interval);
-  return steps === 4 && semitones === 7;
+  return isSimply(interval, 4, 7);
 }
 
 /** True for a diminished fifth or its compounds, by spelling. */
 export function isDiminishedFifth(interval: Interval): boolean {
-  const { steps, semitones } = simple(interval);
-  return steps === 4 && semitones === 6;
+  return isSimply(interval, 4, 6);
 }
 
 /** True for a perfect octave or its compounds; a unison is not one. */
 export function isOctave(interval: Interval): boolean {
-  const { steps, semitones } = simple(interval);
-  return steps === 0 && semitones === 0 && interval.steps !== 0;
+  return interval.steps !== 0 && isSimply(interval, 0, 0);
+}
+
+/** What {@link simple} would make of it, without making it: asked of every pair of tones. */
+function isSimply({ steps, semitones }: Interval, simpleSteps: number, simpleSemitones: number): boolean {
+  const sign = steps < 0 || (steps === 0 && semitones < 0) ? -1 : 1;
+  const octaves = Math.floor((sign * steps) / 7);
+  return (
+    sign * steps - 7 * octaves === simpleSteps && sign * semitones - 12 * octaves === simpleSemitones
+  );
 }
 
 export function isUnison(interval: Interval): boolean {

@@ -19,6 +19,7 @@ export interface Pitch extends NoteName {
 const SEMITONES: Readonly<Record<Step, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
 /** Places on the line of fifths, C = 0. */
 const FIFTHS: Readonly<Record<Step, number>> = { F: -1, C: 0, G: 1, D: 2, A: 3, E: 4, B: 5 };
+const STEP_PLACES: Readonly<Record<Step, number>> = { C: 0, D: 1, E: 2, F: 3, G: 4, A: 5, B: 6 };
 const FIFTHS_STEPS = ['F', 'C', 'G', 'D', 'A', 'E', 'B'] as const;
 
 const SIGNS: Readonly<Record<string, number>> = {
@@ -36,7 +37,7 @@ const SIGNS: Readonly<Record<string, number>> = {
 
 /** Where a step stands in the octave, C = 0 … B = 6. */
 export function stepIndex(step: Step): number {
-  return STEPS.indexOf(step);
+  return STEP_PLACES[step];
 }
 
 /** Reads `F#`, `Bb`, `C`, `G##`; undefined for anything else. */

@@ -65,7 +65,12 @@ function firstFrom(all: readonly Hearing[], at: Ticks): number {
 
 /** The tones that sound in a slice, from the top. */
 export function tonesIn(slice: Slice): readonly Tone[] {
-  return VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
+  const tones: Tone[] = [];
+  for (const voice of VOICES) {
+    const tone = toneIn(slice, voice);
+    if (tone !== undefined) tones.push(tone);
+  }
+  return tones;
 }
 
 function hear(slice: Slice): Hearing | undefined {

@@ -23,13 +23,18 @@ const keysByReach: Readonly<Record<Reach, (analysis: Analysis) => readonly (read
 };
 
 function keysAround(analysis: Analysis, chord: Chord, reach: Reach): readonly Key[] {
-  const around = [-1, 1, -2, 2].slice(0, 2 * reach).flatMap((by) => analysis.chords[chord.index + by] ?? []);
-  const keys = [chord, ...around].flatMap(({ key, roman, otherwise }) => [
-    key,
-    ...(otherwise === undefined ? [] : [otherwise.key]),
-    ...(roman.applied === undefined ? [] : [appliedKey(key, roman.applied)]),
-  ]);
-  return keys.filter((key, i) => keys.findIndex((other) => sameKey(other, key)) === i);
+  const keys: Key[] = [];
+  const add = (key: Key) => {
+    if (!keys.some((other) => sameKey(other, key))) keys.push(key);
+  };
+  for (const by of [0, -1, 1, -2, 2].slice(0, 1 + 2 * reach)) {
+    const near = analysis.chords[chord.index + by];
+    if (near === undefined) continue;
+    add(near.key);
+    if (near.otherwise !== undefined) add(near.otherwise.key);
+    if (near.roman.applied !== undefined) add(appliedKey(near.key, near.roman.applied));
+  }
+  return keys;
 }
 
 /** The keys in which a moment may be heard; none where no chord sounds. */

@@ -4,6 +4,7 @@
  * looked at, where the ear waits for the semitone.
  */
 import { fifthsPlace, type NoteName, noteNameAtFifths, sameNoteName } from '../../score/pitch.ts';
+import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
 import { type Tone, toneIn } from '../../score/texture.ts';
 import type { Analysis, Chord, Key } from '../analysis.ts';
@@ -24,8 +25,10 @@ export interface DullDominant {
   readonly tones: readonly Tone[];
 }
 
-/** All of them, in order of time; each chord once. */
-export function dullDominants(analysis: Analysis): readonly DullDominant[] {
+/** All of them, in order of time; each chord once. Worked out once. */
+export const dullDominants: (analysis: Analysis) => readonly DullDominant[] = remembered(findDullDominants);
+
+function findDullDominants(analysis: Analysis): readonly DullDominant[] {
   const closes = closedPhrases(analysis).flatMap((phrase): DullDominant[] => {
     const last = lastChordOf(analysis, phrase);
     const approach = last && previousChord(analysis, last.index);

@@ -1,5 +1,5 @@
 /** Questions about an analysis that rules, reports and the page share. All pure; times are ticks. */
-import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
+import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName, stepIndex } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { lastBegun, stretchAt } from '../../score/search.ts';
 import type { Tone } from '../../score/texture.ts';
@@ -75,7 +75,7 @@ export function membersOf(chord: { readonly members: Members }): readonly NoteNa
 /** A note's place in a key: degree 1 to 7, and how far it is altered from the scale (natural minor in minor). */
 export function degreeOf(note: NoteName, key: Key): { readonly degree: number; readonly alteration: number } {
   const { scale } = keyFacts(key);
-  const index = scale.findIndex((name) => name.step === note.step);
+  const index = (stepIndex(note.step) - stepIndex(scale[0]!.step) + 7) % 7;
   return { degree: index + 1, alteration: note.alteration - scale[index]!.alteration };
 }
 

@@ -1,4 +1,5 @@
 /** Steps from chord to chord inside a phrase: what rules about the order of chords ask. */
+import { remembered } from '../../score/remember.ts';
 import type { Analysis, Chord, Key, Roman } from '../analysis.ts';
 import { sameKey } from '../key.ts';
 import { degreeOf, endsPhrase } from './moments.ts';
@@ -23,8 +24,11 @@ export interface HarmonyStep {
 /**
  * All steps from one harmony to another inside a phrase, both chords being sure enough to be judged. Where the key
  * changes between them the step is read in either key. Across a phrase end anything may follow anything.
+ * Worked out once.
  */
-export function harmonySteps(analysis: Analysis): readonly HarmonyStep[] {
+export const harmonySteps: (analysis: Analysis) => readonly HarmonyStep[] = remembered(findSteps);
+
+function findSteps(analysis: Analysis): readonly HarmonyStep[] {
   const known = voicings(analysis);
   return analysis.chords.flatMap((chord): HarmonyStep[] => {
     const next = nextChord(analysis, chord.index);

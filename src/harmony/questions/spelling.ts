@@ -34,8 +34,5 @@ export function otherSpelling(note: NoteName): NoteName | undefined {
 
 /** True for a note of the key's scale; in minor, of any of its three forms. */
 export function belongsToKey(note: NoteName, key: Key): boolean {
-  const { scale, harmonic, melodic } = keyFacts(key);
-  return [scale, harmonic, melodic].some((form) =>
-    form.some((name) => name.step === note.step && name.alteration === note.alteration),
-  );
+  return keyFacts(key).places.has(fifthsPlace(note));
 }

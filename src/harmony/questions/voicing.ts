@@ -168,8 +168,10 @@ const TRIADS = [
   { quality: 'diminished', third: -3, fifth: -6 },
 ] as const;
 
-/** The triad a chord sounds as, by the notes alone, whatever the analysis takes it for. */
-export function soundingTriadOf(voicing: Voicing): SoundingTriad | undefined {
+/** The triad a chord sounds as, by the notes alone, whatever the analysis takes it for. Worked out once. */
+export const soundingTriadOf: (voicing: Voicing) => SoundingTriad | undefined = remembered(findTriad);
+
+function findTriad(voicing: Voicing): SoundingTriad | undefined {
   const names = new Map<number, NoteName>();
   for (const slice of voicing.slices)
     for (const voice of VOICES) {
