@@ -1,6 +1,7 @@
 /** What kind of place a finding is at, in terms of the key and the chords, so that like can be judged alike. */
 import type { Analysis, Chord, Key } from '../harmony/analysis.ts';
-import { chordAt, degreeOf, keyAt } from '../harmony/questions/moments.ts';
+import { degreeOf } from '../harmony/questions/degrees.ts';
+import { chordAt, keyAt } from '../harmony/questions/moments.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import type { Finding } from '../review/review.ts';
 import { VOICES } from '../score/score.ts';

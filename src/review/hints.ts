@@ -5,7 +5,8 @@
  */
 import { capitalised, counted, listed, withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, membersOf } from '../harmony/questions/moments.ts';
+import { membersOf } from '../harmony/questions/members.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { rangesIn, voiceRange } from '../rules/voice-range.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';
 import { type Pitch, printPitch, semitone, staffPlace } from '../score/pitch.ts';

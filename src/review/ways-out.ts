@@ -5,7 +5,8 @@
 import { listed } from '../english/words.ts';
 import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, keyAt, membersOf } from '../harmony/questions/moments.ts';
+import { membersOf } from '../harmony/questions/members.ts';
+import { chordAt, keyAt } from '../harmony/questions/moments.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import type { Family } from '../rules/rule.ts';
 import { rangesIn, voiceRange } from '../rules/voice-range.ts';

@@ -2,15 +2,10 @@ import { listed } from '../english/words.ts';
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
+import { isLeadingNote } from '../harmony/questions/degrees.ts';
 import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
-import {
-  chordAt,
-  endsPhrase,
-  isLeadingNote,
-  keyIndexAt,
-  memberOf,
-  membersOf,
-} from '../harmony/questions/moments.ts';
+import { memberOf, membersOf } from '../harmony/questions/members.ts';
+import { chordAt, endsPhrase, keyIndexAt } from '../harmony/questions/moments.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';

@@ -1,6 +1,7 @@
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
+import { sameHarmony } from '../harmony/questions/functions.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';

@@ -1,7 +1,8 @@
 import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
-import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
+import { phraseAt } from '../harmony/questions/moments.ts';
 import { isFleeting, isStepwise } from '../harmony/questions/ornamental.ts';
 import { previousChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { previousTone } from '../score/motion.ts';

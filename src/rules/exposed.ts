@@ -1,7 +1,8 @@
 /** What the two rules about exposed intervals share. */
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
+import { sameHarmony } from '../harmony/questions/functions.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { intervalName } from '../score/interval.ts';
 import { crossesFermata, motionOf, type PerfectInterval, perfectInterval } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';

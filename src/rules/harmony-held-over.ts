@@ -1,5 +1,6 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { phraseAt, sameHarmony } from '../harmony/questions/moments.ts';
+import { sameHarmony } from '../harmony/questions/functions.ts';
+import { phraseAt } from '../harmony/questions/moments.ts';
 import { previousChord, voicings } from '../harmony/questions/voicing.ts';
 import { printNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';

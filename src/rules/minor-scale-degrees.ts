@@ -1,6 +1,9 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/by-ear/keys-near.ts';
-import { chordAt, degreeOf, isTonic, memberOf } from '../harmony/questions/moments.ts';
+import { degreeOf } from '../harmony/questions/degrees.ts';
+import { isTonic } from '../harmony/questions/functions.ts';
+import { memberOf } from '../harmony/questions/members.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure } from '../harmony/questions/resolution.ts';
 import { printKey } from '../harmony/words/labels.ts';

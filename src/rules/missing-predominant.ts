@@ -1,6 +1,6 @@
 import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
 import { cadenceTones } from '../harmony/questions/closes.ts';
-import { isDominant } from '../harmony/questions/moments.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
 import { plainDegree } from '../harmony/questions/progression.ts';
 import { sameRoot, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';

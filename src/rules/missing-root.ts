@@ -1,6 +1,7 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { chordAt, type Member, memberOf } from '../harmony/questions/moments.ts';
+import { type Member, memberOf } from '../harmony/questions/members.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';

@@ -1,6 +1,6 @@
 import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { memberOf } from '../harmony/questions/moments.ts';
+import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
 import { lacksThird, lastTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp, isPerfectFifth } from '../score/interval.ts';

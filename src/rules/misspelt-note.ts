@@ -1,5 +1,6 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, keyAt, memberOf } from '../harmony/questions/moments.ts';
+import { memberOf } from '../harmony/questions/members.ts';
+import { chordAt, keyAt } from '../harmony/questions/moments.ts';
 import { departure } from '../harmony/questions/resolution.ts';
 import { belongsToKey, isChordAsSpelt, otherSpelling } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';

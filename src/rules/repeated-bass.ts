@@ -1,5 +1,6 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, ornamentOf } from '../harmony/questions/moments.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
+import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { melodyOf, phraseBreaks } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';

@@ -1,6 +1,7 @@
 import { capitalised } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
+import { sameHarmony } from '../harmony/questions/functions.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { intervalBetween, isDiminishedFifth, isPerfectFifth } from '../score/interval.ts';
 import { crossesFermata, motionOf, PAIRS, type Pair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';

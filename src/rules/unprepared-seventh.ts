@@ -1,7 +1,8 @@
 import { capitalised } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Hearing, hearings } from '../harmony/by-ear/hearing.ts';
-import { isDominant, phraseAt } from '../harmony/questions/moments.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
+import { phraseAt } from '../harmony/questions/moments.ts';
 import { isQuick } from '../harmony/questions/ornamental.ts';
 import { type ChordTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalBetween, intervalName } from '../score/interval.ts';

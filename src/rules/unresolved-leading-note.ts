@@ -1,7 +1,10 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { type Hearing, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
-import { endsPhrase, isDominant, leadingNoteIn, memberOf } from '../harmony/questions/moments.ts';
+import { leadingNoteIn } from '../harmony/questions/degrees.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
+import { memberOf } from '../harmony/questions/members.ts';
+import { endsPhrase } from '../harmony/questions/moments.ts';
 import { isPassingBy, isQuick } from '../harmony/questions/ornamental.ts';
 import { departure, leapsAway, resolutionOf } from '../harmony/questions/resolution.ts';
 import { lastTone, nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';

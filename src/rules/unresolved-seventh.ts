@@ -1,6 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { type Hearing, hearingAt, hearings } from '../harmony/by-ear/hearing.ts';
-import { endsPhrase, isDominant, memberOf, sameHarmony } from '../harmony/questions/moments.ts';
+import { isDominant, sameHarmony } from '../harmony/questions/functions.ts';
+import { memberOf } from '../harmony/questions/members.ts';
+import { endsPhrase } from '../harmony/questions/moments.ts';
 import { isFleeting, isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure, followsPull, leapsAway, resolutionOf } from '../harmony/questions/resolution.ts';
 import {

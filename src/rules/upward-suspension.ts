@@ -6,8 +6,9 @@ import {
   isPrepared,
 } from '../harmony/by-ear/bare-dissonances.ts';
 import { keysNear } from '../harmony/by-ear/keys-near.ts';
+import { isLeadingNote } from '../harmony/questions/degrees.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
-import { chordAt, isLeadingNote } from '../harmony/questions/moments.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';

@@ -1,5 +1,6 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, sameHarmony } from '../harmony/questions/moments.ts';
+import { sameHarmony } from '../harmony/questions/functions.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { crossesFermata, NEIGHBOURS, type Pair } from '../score/motion.ts';
 import { printPitch, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';

@@ -3,8 +3,8 @@
  * there, the key it closes in, the cadence, its chords, its bass and what is suspended.
  */
 import type { Analysis, CadenceKind, Key, Phrase } from '../harmony/analysis.ts';
+import { degreeOf } from '../harmony/questions/degrees.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
-import { degreeOf } from '../harmony/questions/moments.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';

@@ -1,6 +1,9 @@
 /** The changes that are tried to find room, one kind each. A trial's tries are whole scores with the change made. */
 import type { Analysis } from '../harmony/analysis.ts';
-import { chordAt, isDominant, keyAt, memberOf, membersOf, ornamentOf } from '../harmony/questions/moments.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
+import { memberOf, membersOf } from '../harmony/questions/members.ts';
+import { chordAt, keyAt } from '../harmony/questions/moments.ts';
+import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import { type Pitch, sameNoteName, semitone, staffPlace } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';

@@ -4,8 +4,10 @@
  */
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis, Key } from '../../src/harmony/analysis.ts';
+import { degreeOf } from '../../src/harmony/questions/degrees.ts';
 import { homeKey } from '../../src/harmony/questions/home-key.ts';
-import { chordAt, degreeOf, memberOf } from '../../src/harmony/questions/moments.ts';
+import { memberOf } from '../../src/harmony/questions/members.ts';
+import { chordAt } from '../../src/harmony/questions/moments.ts';
 import { keyFacts } from '../../src/harmony/tonal.ts';
 import { type NoteName, type Pitch, semitone } from '../../src/score/pitch.ts';
 import type { Note, Score, VoiceEvent, VoiceName } from '../../src/score/score.ts';

@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis, Chord } from '../../src/harmony/analysis.ts';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
-import { memberOf, membersOf } from '../../src/harmony/questions/moments.ts';
+import { memberOf, membersOf } from '../../src/harmony/questions/members.ts';
 import { voicings } from '../../src/harmony/questions/voicing.ts';
 import { romanNumeral } from '../../src/harmony/tonal.ts';
 import { fifthsPlace, type NoteName, parseNoteName, printNoteName } from '../../src/score/pitch.ts';

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
-import { memberOf } from '../../src/harmony/questions/moments.ts';
+import { memberOf } from '../../src/harmony/questions/members.ts';
 import { buildScore, type DraftEvent } from '../../src/score/build.ts';
 import { STEPS } from '../../src/score/pitch.ts';
 import { VOICES } from '../../src/score/score.ts';

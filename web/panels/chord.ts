@@ -2,7 +2,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { capitalised } from '../../src/english/words.ts';
 import type { Chord } from '../../src/harmony/analysis.ts';
-import { chordAt, MEMBERS, memberOf, membersOf, ornamentOf } from '../../src/harmony/questions/moments.ts';
+import { MEMBERS, memberOf, membersOf } from '../../src/harmony/questions/members.ts';
+import { chordAt } from '../../src/harmony/questions/moments.ts';
+import { ornamentOf } from '../../src/harmony/questions/ornaments.ts';
 import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
 import { withSigns } from '../../src/report/sentences.ts';

@@ -4,7 +4,8 @@ import { remembered } from '../../score/remember.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Chord, Key } from '../analysis.ts';
 import { sameKey } from '../key.ts';
-import { appliedKey, chordAt, leadingNoteOf } from '../questions/moments.ts';
+import { appliedKey, leadingNoteOf } from '../questions/degrees.ts';
+import { chordAt } from '../questions/moments.ts';
 import type { Hearing } from './hearing.ts';
 
 type Reach = 1 | 2;

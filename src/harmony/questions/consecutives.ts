@@ -18,7 +18,9 @@ import { type ByVoice, byVoice } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Ornament, OrnamentKind } from '../analysis.ts';
-import { chordAt, ornamentsByTone, sameHarmony } from './moments.ts';
+import { sameHarmony } from './functions.ts';
+import { chordAt } from './moments.ts';
+import { ornamentsByTone } from './ornaments.ts';
 
 /**
  * `direct`: both voices move at once, straight from the one perfect interval to the next.

@@ -2,7 +2,8 @@
 import { remembered } from '../../score/remember.ts';
 import type { Analysis, Chord, Key, Roman } from '../analysis.ts';
 import { sameKey } from '../key.ts';
-import { degreeOf, endsPhrase } from './moments.ts';
+import { degreeOf } from './degrees.ts';
+import { endsPhrase } from './moments.ts';
 import { belongsToKey } from './spelling.ts';
 import { nextChord, type SoundingTriad, soundingTriadOf, voicings } from './voicing.ts';
 

@@ -5,7 +5,7 @@ import { VOICES, type VoiceName } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Chord } from '../analysis.ts';
-import { type Member, memberOf } from './moments.ts';
+import { type Member, memberOf } from './members.ts';
 
 /** A tone while it is a member of a chord. */
 export interface ChordTone {

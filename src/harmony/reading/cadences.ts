@@ -5,7 +5,7 @@ import { VOICES } from '../../score/score.ts';
 import { stretchesWithin } from '../../score/search.ts';
 import { sliceAt, type Texture, toneIn } from '../../score/texture.ts';
 import type { Cadence, CadenceKind, Chord, Key, Phrase } from '../analysis.ts';
-import { appliedKey } from '../questions/moments.ts';
+import { appliedKey } from '../questions/degrees.ts';
 
 /** Cadences in the order of the phrases; a phrase whose last chords make none has none. */
 export function cadencesOf(

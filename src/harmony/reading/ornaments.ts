@@ -10,7 +10,7 @@ import { stretchAt } from '../../score/search.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Chord, Ornament, OrnamentKind } from '../analysis.ts';
-import { memberOf } from '../questions/moments.ts';
+import { memberOf } from '../questions/members.ts';
 import { suspensionFigures } from './suspension-figures.ts';
 
 /** A stretch of a tone foreign to the chord that sounds. */

@@ -2,7 +2,7 @@
 import { stepIndex } from '../../score/pitch.ts';
 import { signatureAlteration } from '../../score/signature.ts';
 import type { Chord } from '../analysis.ts';
-import { membersOf } from '../questions/moments.ts';
+import { membersOf } from '../questions/members.ts';
 
 /** Numbers always written, by inversion: triads, then sevenths. Common practice, no source. */
 const TRIADS: readonly (readonly number[])[] = [[], [6], [6, 4], []];
