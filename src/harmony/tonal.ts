@@ -3,12 +3,7 @@
  * question is checked before it is asked; what it says about a key is asked once and kept.
  */
 import { ChordType, Note, RomanNumeral, Key as TonalKey } from 'tonal';
-import {
-  fifthsPlace,
-  type NoteName,
-  noteNameAtFifths,
-  parseNoteName,
-} from '../score/pitch.ts';
+import { fifthsPlace, type NoteName, noteNameAtFifths, parseNoteName } from '../score/pitch.ts';
 import type { Degree, Key } from './analysis.ts';
 
 /** A key's notes and signature. Degrees are listed from the tonic, seven of them. */

@@ -122,9 +122,7 @@ export function isOctave(interval: Interval): boolean {
 function isSimply({ steps, semitones }: Interval, simpleSteps: number, simpleSemitones: number): boolean {
   const sign = steps < 0 || (steps === 0 && semitones < 0) ? -1 : 1;
   const octaves = Math.floor((sign * steps) / 7);
-  return (
-    sign * steps - 7 * octaves === simpleSteps && sign * semitones - 12 * octaves === simpleSemitones
-  );
+  return sign * steps - 7 * octaves === simpleSteps && sign * semitones - 12 * octaves === simpleSemitones;
 }
 
 export function isUnison(interval: Interval): boolean {
