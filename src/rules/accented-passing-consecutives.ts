@@ -28,10 +28,10 @@ export const accentedPassingConsecutives = defineRule({
         caption: 'On the third beat the soprano passes through G, a fifth above the tenor, as it was before.',
         text: `key: C major
 metre: 4/4
-S: A4 A4 (G4 F4) E4 |
-A: F4 F4 F4 C4 |
-T: C4 D4 C4 G3 |
-B: F3 D3 A2 C3 |`,
+S: A4 A4 (G4 F4) E4 | D4*2 C4*2 |
+A: F4 F4 F4 C4 | B3*2 C4*2 |
+T: C4 D4 C4 G3 | G3*2 E3*2 |
+B: F3 D3 A2 C3 | G2*2 C3*2 |`,
       },
     ],
     right: [
@@ -39,10 +39,10 @@ B: F3 D3 A2 C3 |`,
         caption: 'The passing note comes off the beat, before the tenor moves.',
         text: `key: C major
 metre: 4/4
-S: A4 (A4 G4) F4 E4 |
-A: F4 F4 F4 C4 |
-T: C4 D4 C4 G3 |
-B: F3 D3 A2 C3 |`,
+S: A4 (A4 G4) F4 E4 | D4*2 C4*2 |
+A: F4 F4 F4 C4 | B3*2 C4*2 |
+T: C4 D4 C4 G3 | G3*2 E3*2 |
+B: F3 D3 A2 C3 | G2*2 C3*2 |`,
       },
     ],
   },

@@ -26,11 +26,11 @@ export const augmentedLeap = defineRule({
       {
         caption: 'The bass leaps up from the fourth degree to the leading note, an augmented fourth.',
         text: `key: C major
-metre: 2/4
-S: F4 G4 |
-A: C4 D4 |
-T: A3 G3 |
-B: F2 B2 |`,
+metre: 3/4
+S: F4 G4 G4 | F4 E4*2 |
+A: C4 D4 E4 | D4 C4*2 |
+T: A3 G3 G3 | B3 C4*2 |
+B: F2 B2 C3 | G2 C3*2 |`,
       },
     ],
     right: [
@@ -38,10 +38,10 @@ B: F2 B2 |`,
         caption: 'The bass falls instead: a diminished fifth, which closes inwards to the tonic.',
         text: `key: C major
 metre: 3/4
-S: F4 G4 G4 |
-A: C4 D4 E4 |
-T: A3 G3 G3 |
-B: F3 B2 C3 |`,
+S: F4 G4 G4 | F4 E4*2 |
+A: C4 D4 E4 | D4 C4*2 |
+T: A3 G3 G3 | B3 C4*2 |
+B: F3 B2 C3 | G2 C3*2 |`,
       },
     ],
   },

@@ -25,22 +25,22 @@ export const augmentedStep = defineRule({
       {
         caption: 'The alto goes from the sixth degree up to the raised seventh of A minor.',
         text: `key: A minor
-metre: 2/4
-S: D5 B4 |
-A: F4 G#4 |
-T: A3 E4 |
-B: D3 E3 |`,
+metre: 3/4
+S: D5 B4 C5 |
+A: F4 G#4 A4 |
+T: A3 E4 E4 |
+B: D3 E3 A2 |`,
       },
     ],
     right: [
       {
         caption: 'The upper voices fall against the rising bass, and no voice has to go from F to G sharp.',
         text: `key: A minor
-metre: 2/4
-S: A4 G#4 |
-A: F4 E4 |
-T: D4 B3 |
-B: D3 E3 |`,
+metre: 3/4
+S: A4 G#4 A4 |
+A: F4 E4 E4 |
+T: D4 B3 C4 |
+B: D3 E3 A2 |`,
       },
     ],
   },

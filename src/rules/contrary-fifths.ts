@@ -23,22 +23,22 @@ export const contraryFifths = defineRule({
       {
         caption: 'Soprano and bass go from a twelfth to a fifth, and the ear still hears two fifths.',
         text: `key: C major
-metre: 2/4
-S: G4 D4 |
-A: E4 D4 |
-T: C4 B3 |
-B: C3 G3 |`,
+metre: 3/4
+S: G4 D4 E4 |
+A: E4 D4 C4 |
+T: C4 B3 C4 |
+B: C3 G3 C3 |`,
       },
     ],
     right: [
       {
         caption: 'Soprano and bass go from a twelfth to an octave.',
         text: `key: C major
-metre: 2/4
-S: G4 G4 |
-A: E4 D4 |
-T: C4 B3 |
-B: C3 G3 |`,
+metre: 3/4
+S: G4 G4 G4 |
+A: E4 D4 E4 |
+T: C4 B3 C4 |
+B: C3 G3 C3 |`,
       },
     ],
   },

@@ -31,10 +31,10 @@ export const diminishedLeap = defineRule({
         caption: 'The bass falls a diminished fifth and goes on down.',
         text: `key: C major
 metre: 3/4
-S: F4 G4 A4 |
-A: C4 D4 E4 |
-T: A3 G3 C4 |
-B: F3 B2 A2 |`,
+S: F4 G4 A4 | B4 C5*2 |
+A: C4 D4 E4 | F4 E4*2 |
+T: A3 G3 C4 | D4 C4*2 |
+B: F3 B2 A2 | G2 C3*2 |`,
       },
     ],
     right: [
@@ -42,10 +42,10 @@ B: F3 B2 A2 |`,
         caption: 'The bass falls a diminished fifth and steps back up, inside the leap.',
         text: `key: C major
 metre: 3/4
-S: F4 G4 G4 |
-A: C4 D4 E4 |
-T: A3 G3 G3 |
-B: F3 B2 C3 |`,
+S: F4 G4 G4 | F4 E4*2 |
+A: C4 D4 E4 | D4 C4*2 |
+T: A3 G3 G3 | B3 C4*2 |
+B: F3 B2 C3 | G2 C3*2 |`,
       },
     ],
   },

@@ -25,31 +25,31 @@ export const exposedFifths = defineRule({
       {
         caption: 'Both outer voices move up, the soprano by a third, and meet in a fifth.',
         text: `key: C major
-metre: 2/4
-S: E4 A4 |
-A: C4 F4 |
-T: G3 F3 |
-B: C3 D3 |`,
+metre: 4/4
+S: E4 A4 B4 C5 |
+A: C4 F4 D4 E4 |
+T: G3 F3 G3 G3 |
+B: C3 D3 G2 C3 |`,
       },
     ],
     right: [
       {
         caption: 'The soprano moves by step into the fifth.',
         text: `key: C major
-metre: 2/4
-S: E4 D4 |
-A: C4 B3 |
-T: G3 G3 |
-B: C4 G3 |`,
+metre: 3/4
+S: E4 D4 C4 |
+A: C4 B3 C4 |
+T: G3 G3 E3 |
+B: C4 G3 C3 |`,
       },
       {
         caption: 'The soprano leaps, but the bass goes the other way.',
         text: `key: C major
-metre: 2/4
-S: E4 A4 |
-A: C4 F4 |
-T: G3 F3 |
-B: E3 D3 |`,
+metre: 4/4
+S: E4 A4 B4 C5 |
+A: C4 F4 D4 E4 |
+T: G3 F3 G3 G3 |
+B: E3 D3 G2 C3 |`,
       },
     ],
   },

@@ -24,11 +24,11 @@ export const exposedOctaves = defineRule({
       {
         caption: 'Both outer voices leap down and land on the same note.',
         text: `key: G major
-metre: 2/4
-S: B4 G4 |
-A: E4 D4 |
-T: G3 B3 |
-B: E3 G2 |`,
+metre: 4/4
+S: B4 G4 F#4 G4 |
+A: E4 D4 D4 D4 |
+T: G3 B3 A3 B3 |
+B: E3 G2 D3 G2 |`,
       },
     ],
     right: [

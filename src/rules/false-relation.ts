@@ -32,10 +32,10 @@ export const falseRelation = defineRule({
         caption: 'C in the soprano is followed by C sharp in the bass.',
         text: `key: C major
 metre: 3/4
-S: C5 A4 A4 |
-A: E4 E4 F4 |
-T: G3 G3 F3 |
-B: E3 C#3 D3 |`,
+S: C5 A4 A4 | B4 C5*2 |
+A: E4 E4 F4 | D4 E4*2 |
+T: G3 G3 F3 | G3 G3*2 |
+B: E3 C#3 D3 | G2 C3*2 |`,
       },
     ],
     right: [

@@ -36,10 +36,10 @@ export const heldUnison = defineRule({
         caption: 'Alto and tenor sit on the same note for three beats.',
         text: `key: C major
 metre: 4/4
-S: G4 A4 G4 G4 |
-A: C4 C4 C4 D4 |
-T: C4*3 B3 |
-B: E3 F3 E3 G3 |`,
+S: G4 A4 G4 G4 | G4*4 |
+A: C4 C4 C4 D4 | E4*4 |
+T: C4*3 B3 | C4*4 |
+B: E3 F3 E3 G3 | C3*4 |`,
       },
     ],
     right: [
@@ -47,10 +47,10 @@ B: E3 F3 E3 G3 |`,
         caption: 'Alto and tenor meet for one beat and part again.',
         text: `key: C major
 metre: 4/4
-S: G4 A4 G4 G4 |
-A: C4 C4 E4 D4 |
-T: G3 C4 C4 B3 |
-B: E3 F3 C3 G3 |`,
+S: G4 A4 G4 G4 | G4*4 |
+A: C4 C4 E4 D4 | E4*4 |
+T: G3 C4 C4 B3 | C4*4 |
+B: E3 F3 C3 G3 | C3*4 |`,
       },
     ],
   },

@@ -25,12 +25,12 @@ export const outlinedSeventh = defineRule({
     wrong: [
       {
         caption: 'The tenor leaps a fourth and another fourth: a seventh in all.',
-        text: `key: C major
+        text: `key: F major
 metre: 3/4
-S: G4 F4 F4 |
-A: E4 C4 D4 |
-T: C3 F3 Bb3 |
-B: C3 A2 Bb2 |`,
+S: G4 F4 F4 | E4 F4*2 |
+A: E4 C4 D4 | C4 C4*2 |
+T: C3 F3 Bb3 | G3 A3*2 |
+B: C3 A2 Bb2 | C3 F2*2 |`,
       },
     ],
     right: [
@@ -38,10 +38,10 @@ B: C3 A2 Bb2 |`,
         caption: 'A third and a fourth: a sixth in all, which is a consonance.',
         text: `key: C major
 metre: 3/4
-S: G4 G4 A4 |
-A: E4 C4 C4 |
-T: C3 E3 A3 |
-B: C3 C3 F2 |`,
+S: G4 G4 A4 | F4 E4*2 |
+A: E4 C4 C4 | B3 C4*2 |
+T: C3 E3 A3 | G3 G3*2 |
+B: C3 C3 F2 | G2 C3*2 |`,
       },
     ],
   },

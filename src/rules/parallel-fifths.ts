@@ -42,11 +42,11 @@ B: C3 D3 C3 |`,
       {
         caption: 'The upper voices move against the bass.',
         text: `key: C major
-metre: 2/4
-S: C5 B4 |
-A: E4 D4 |
-T: G3 G3 |
-B: C3 G3 |`,
+metre: 3/4
+S: C5 B4 C5 |
+A: E4 D4 E4 |
+T: G3 G3 G3 |
+B: C3 G3 C3 |`,
       },
       {
         caption: 'Both voices repeat their notes: nothing moves, so nothing is parallel.',

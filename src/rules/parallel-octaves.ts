@@ -32,13 +32,13 @@ B: F3 E3 |`,
     ],
     right: [
       {
-        caption: 'The bass leaps to the root instead, and ends a tenth below the soprano.',
+        caption: 'The bass leaps to the root instead, a tenth below the soprano.',
         text: `key: C major
-metre: 2/4
-S: F4 E4 |
-A: C4 C4 |
-T: A3 G3 |
-B: F3 C3 |`,
+metre: 4/4
+S: F4 E4 D4 C4 |
+A: C4 C4 B3 C4 |
+T: A3 G3 G3 E3 |
+B: F3 C3 G2 C3 |`,
       },
       {
         caption: 'The bass leaps an octave while the soprano repeats its note: nothing goes along with it.',

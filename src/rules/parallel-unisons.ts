@@ -22,22 +22,22 @@ export const parallelUnisons = defineRule({
       {
         caption: 'Alto and tenor meet on one note and step down together.',
         text: `key: G major
-metre: 2/4
-S: B4 A4 |
-A: D4 C4 |
-T: D4 C4 |
-B: G3 A3 |`,
+metre: 4/4
+S: B4 A4 F#4 G4 |
+A: D4 C4 D4 D4 |
+T: D4 C4 A3 B3 |
+B: G3 A3 D3 G2 |`,
       },
     ],
     right: [
       {
         caption: 'Alto and tenor meet, and part again in opposite directions.',
         text: `key: G major
-metre: 2/4
-S: B4 A4 |
-A: D4 F#4 |
-T: D4 C4 |
-B: G3 A3 |`,
+metre: 3/4
+S: B4 A4 G4 |
+A: D4 F#4 G4 |
+T: D4 C4 B3 |
+B: G3 D3 G3 |`,
       },
     ],
   },

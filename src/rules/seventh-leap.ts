@@ -26,22 +26,22 @@ export const seventhLeap = defineRule({
       {
         caption: 'The alto leaps up a minor seventh.',
         text: `key: G major
-metre: 2/4
-S: D5 C5 |
-A: B3 A4 |
-T: G3 F#3 |
-B: G3 D3 |`,
+metre: 3/4
+S: D5 C5 B4 |
+A: B3 A4 G4 |
+T: G3 F#3 G3 |
+B: G3 D3 G2 |`,
       },
     ],
     right: [
       {
         caption: 'The alto steps down to the note an octave lower.',
         text: `key: G major
-metre: 2/4
-S: G4 A4 |
-A: B3 A3 |
-T: G3 F#3 |
-B: G3 D3 |`,
+metre: 3/4
+S: G4 A4 G4 |
+A: B3 A3 B3 |
+T: G3 F#3 G3 |
+B: G3 D3 G2 |`,
       },
       {
         caption: 'An octave is no seventh: the bass may leap it.',

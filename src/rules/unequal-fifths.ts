@@ -35,31 +35,31 @@ export const unequalFifths = defineRule({
       {
         caption: 'Alto and tenor go from a diminished to a perfect fifth, both upwards.',
         text: `key: C major
-metre: 2/4
-S: D5 E5 |
-A: F4 G4 |
-T: B3 C4 |
-B: D3 C3 |`,
+metre: 4/4
+S: D5 E5 D5 C5 |
+A: F4 G4 G4 E4 |
+T: B3 C4 B3 C4 |
+B: D3 C3 G2 C3 |`,
       },
     ],
     right: [
       {
         caption: 'The diminished fifth closes to a third.',
         text: `key: C major
-metre: 2/4
-S: F5 E5 |
-A: G4 G4 |
-T: D4 C4 |
-B: B2 C3 |`,
+metre: 4/4
+S: F5 E5 D5 C5 |
+A: G4 G4 G4 E4 |
+T: D4 C4 B3 C4 |
+B: B2 C3 G2 C3 |`,
       },
       {
         caption: 'From a perfect to a diminished fifth: nothing wrong with that.',
         text: `key: C major
-metre: 2/4
-S: G4 F4 |
-A: C4 B3 |
-T: E3 G3 |
-B: C3 D3 |`,
+metre: 3/4
+S: G4 F4 E4 | D4 C4*2 |
+A: C4 B3 C4 | B3 C4*2 |
+T: E3 G3 G3 | G3 E3*2 |
+B: C3 D3 C3 | G2 C3*2 |`,
       },
     ],
   },

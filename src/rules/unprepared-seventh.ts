@@ -37,10 +37,10 @@ export const unpreparedSeventh = defineRule({
         caption: 'The soprano leaps to G, the seventh of the chord on A.',
         text: `key: C major
 metre: 4/4
-S: C5 G4 F4 F4 |
-A: F4 E4 D4 D4 |
-T: A3 C4 A3 B3 |
-B: F3 A2 D3 G2 |`,
+S: C5 G4 F4 F4 | E4*4 |
+A: F4 E4 D4 D4 | C4*4 |
+T: A3 C4 A3 B3 | G3*4 |
+B: F3 A2 D3 G2 | C3*4 |`,
       },
     ],
     right: [

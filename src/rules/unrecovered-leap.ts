@@ -38,10 +38,10 @@ export const unrecoveredLeap = defineRule({
         caption: 'The tenor leaps up a sixth and leaps on up.',
         text: `key: G major
 metre: 3/4
-S: G4 G4 F#4 |
-A: B3 D4 D4 |
-T: D3 B3 D4 |
-B: G2 G2 D3 |`,
+S: G4 G4 F#4 | G4*3 |
+A: B3 D4 D4 | D4*3 |
+T: D3 B3 D4 | B3*3 |
+B: G2 G2 D3 | G2*3 |`,
       },
     ],
     right: [
@@ -49,10 +49,10 @@ B: G2 G2 D3 |`,
         caption: 'The tenor leaps up a sixth and steps back.',
         text: `key: G major
 metre: 3/4
-S: G4 G4 F#4 |
-A: B3 D4 D4 |
-T: D3 B3 A3 |
-B: G2 G2 D3 |`,
+S: G4 G4 F#4 | G4*3 |
+A: B3 D4 D4 | D4*3 |
+T: D3 B3 A3 | B3*3 |
+B: G2 G2 D3 | G2*3 |`,
       },
     ],
   },

@@ -39,22 +39,22 @@ export const voiceCrossing = defineRule({
       {
         caption: 'The alto sings above the soprano.',
         text: `key: C major
-metre: 2/4
-S: C5 B4 |
-A: E5 D5 |
-T: G4 G4 |
-B: C3 G3 |`,
+metre: 3/4
+S: C5 B4 C5 |
+A: E5 D5 E5 |
+T: G4 G4 G4 |
+B: C3 G3 C3 |`,
       },
     ],
     right: [
       {
         caption: 'Alto and tenor meet on one note, and do not cross.',
         text: `key: C major
-metre: 2/4
-S: C5 B4 |
-A: E4 G4 |
-T: E4 D4 |
-B: C3 G3 |`,
+metre: 3/4
+S: C5 B4 C5 |
+A: E4 G4 G4 |
+T: E4 D4 E4 |
+B: C3 G3 C3 |`,
       },
     ],
   },

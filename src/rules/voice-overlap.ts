@@ -35,22 +35,22 @@ export const voiceOverlap = defineRule({
       {
         caption: 'The alto leaps below the note that the tenor has just left.',
         text: `key: C major
-metre: 2/4
-S: C5 D5 |
-A: G4 B3 |
-T: E4 G3 |
-B: C3 G2 |`,
+metre: 3/4
+S: G4 G4 E4 |
+A: G4 B3 C4 |
+T: E4 G3 G3 |
+B: C3 G2 C3 |`,
       },
     ],
     right: [
       {
         caption: 'The alto keeps its note, above the tenor.',
         text: `key: C major
-metre: 2/4
-S: C5 D5 |
-A: G4 G4 |
-T: E4 B3 |
-B: C3 G2 |`,
+metre: 3/4
+S: C5 D5 C5 |
+A: G4 G4 E4 |
+T: E4 B3 C4 |
+B: C3 G2 C3 |`,
       },
     ],
   },

@@ -55,11 +55,11 @@ B: G3 G3 |`,
       {
         caption: 'All four voices in the middle of their range.',
         text: `key: G major
-metre: 2/4
-S: B4 A4 |
-A: D4 F#4 |
-T: G3 A3 |
-B: G3 D3 |`,
+metre: 3/4
+S: B4 A4 G4 |
+A: D4 F#4 G4 |
+T: G3 A3 B3 |
+B: G3 D3 G2 |`,
       },
     ],
   },

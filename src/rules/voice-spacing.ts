@@ -40,22 +40,22 @@ export const voiceSpacing = defineRule({
       {
         caption: 'More than an octave between soprano and alto.',
         text: `key: C major
-metre: 2/4
-S: E5 D5 |
-A: C4 B3 |
-T: G3 G3 |
-B: C3 G2 |`,
+metre: 3/4
+S: E5 D5 E5 |
+A: C4 B3 C4 |
+T: G3 G3 G3 |
+B: C3 G2 C3 |`,
       },
     ],
     right: [
       {
         caption: 'The upper three close together; the bass may lie as low as it likes.',
         text: `key: C major
-metre: 2/4
-S: E5 D5 |
-A: C5 B4 |
-T: G4 G4 |
-B: C3 G2 |`,
+metre: 3/4
+S: E5 D5 E5 |
+A: C5 B4 C5 |
+T: G4 G4 G4 |
+B: C3 G2 C3 |`,
       },
     ],
   },

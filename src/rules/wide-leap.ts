@@ -26,11 +26,11 @@ export const wideLeap = defineRule({
       {
         caption: 'The bass drops a tenth.',
         text: `key: D major
-metre: 2/4
-S: F#4 F#4 |
-A: D4 D4 |
-T: A3 A3 |
-B: F#3 D2 |`,
+metre: 4/4
+S: F#4 F#4 E4 D4 |
+A: D4 D4 C#4 D4 |
+T: A3 A3 A3 F#3 |
+B: F#3 D2 A2 D3 |`,
       },
     ],
     right: [
