@@ -71,3 +71,20 @@ export function countLatest(desk: Desk, stack: number): number {
     .pluck()
     .get(stack) as number;
 }
+
+/** A person has decided something about it, marked it or finished with it; what was only carried over is not looked at. */
+const SEEN = `(done OR EXISTS (SELECT 1 FROM marks WHERE marks.script = scripts.id)
+  OR EXISTS (SELECT 1 FROM decisions WHERE decisions.script = scripts.id AND decisions.stack = scripts.stack
+    AND json_extract(decision, '$.carriedFrom') IS NULL))`;
+
+export function isSeen(desk: Desk, { id }: ScriptEntry): boolean {
+  return desk.db.prepare(`SELECT ${SEEN} FROM scripts WHERE id = ?`).pluck().get(id) === 1;
+}
+
+/** Latest drafts that nobody has looked at. */
+export function countUnseen(desk: Desk, stack: number): number {
+  return desk.db
+    .prepare(`SELECT count(*) FROM scripts WHERE stack = ? AND ${LATEST} AND NOT ${SEEN}`)
+    .pluck()
+    .get(stack) as number;
+}

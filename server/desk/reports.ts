@@ -42,7 +42,7 @@ import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
 import { marksGiven } from './marks-given.ts';
 import { type OpenedScript, openScript, saidVoices } from './open-script.ts';
-import { latestEntries } from './queue.ts';
+import { isSeen, latestEntries } from './queue.ts';
 import type { Script, ScriptEntry, Stack } from './records.ts';
 import type { Desk } from './store.ts';
 
@@ -123,6 +123,10 @@ export interface Sheet {
   readonly key: string;
   /** The teacher has decided something about it, marked it or finished with it. */
   readonly seen: boolean;
+  /** Initials of everybody who decided something about it. */
+  readonly markers: readonly string[];
+  /** All drafts of the candidate up to this one, with what stands against each. */
+  readonly drafts: readonly { readonly draft: number; readonly faults: number; readonly queries: number }[];
   /** What is printed: agreed findings, and those nobody has decided about, which the sheet marks as such. */
   readonly findings: readonly JudgedFinding[];
   readonly remarks: readonly TeacherRemark[];
@@ -145,14 +149,13 @@ export function sheetOf(desk: Desk, stack: Stack, script: Script): Sheet {
     script: entry,
     title: facts?.title ?? '',
     key: facts?.key ?? '',
-    seen:
-      script.done ||
-      standing.marks.length + standing.remarks.length > 0 ||
-      standing.findings.some(({ decision }) => decision !== undefined),
+    seen: isSeen(desk, script),
+    markers: markersOf(standing),
+    drafts: draftsUpTo(desk, standing),
     findings: standing.findings.filter(isPrinted),
     remarks: standing.remarks,
     feedback: {
-      ...feedbackFor({ strengths: facts?.strengths ?? [] }, standing.findings),
+      ...feedbackFor(facts ?? { strengths: [] }, standing.findings),
       style: styleAdvice(facts?.counts.style ?? {}),
     },
     marks: standing.marks,
@@ -169,6 +172,29 @@ export function sheetOf(desk: Desk, stack: Stack, script: Script): Sheet {
     ...(score === undefined ? {} : { score }),
   };
 }
+
+function markersOf({ marks, remarks, findings }: StandingScript): string[] {
+  const named = [...marks, ...remarks, ...findings].flatMap(({ by }) => by ?? []);
+  return [...new Set(named)].sort();
+}
+
+function draftsUpTo(desk: Desk, now: StandingScript): Sheet['drafts'] {
+  const earlier: StandingScript[] = [];
+  for (
+    let before = desk.draftBefore(now.script);
+    before !== undefined && earlier.length < MOST_DRAFTS;
+    before = desk.draftBefore(before)
+  )
+    earlier.unshift(standingOf(desk, before));
+  return [...earlier, now].map(({ script, findings }) => {
+    const against = worthTelling(findings);
+    const faults = against.filter(({ severity }) => severity === 'fault').length;
+    return { draft: script.draft, faults, queries: against.length - faults };
+  });
+}
+
+/** A picture of more drafts is no small one. */
+const MOST_DRAFTS = 7;
 
 /** Overruled findings never reach a pupil; a remark does only where the teacher agreed to it. */
 export function isPrinted({ standing, severity }: JudgedFinding): boolean {

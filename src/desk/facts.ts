@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
-import { strengthsOf } from '../report/strengths.ts';
+import { STRENGTH_KINDS, strengthsOf } from '../report/strengths.ts';
 import type { Review } from '../review/review.ts';
 import type { Score } from '../score/score.ts';
 import { boardBarSchema, boardBars, goodBarSchema, goodBars } from './board.ts';
@@ -30,6 +30,8 @@ export const factsSchema = z.object({
   print: likenessPrintSchema,
   /** Strong points, the most telling first, in sentences. */
   strengths: z.array(z.string()),
+  /** What each of them is about, so that none is told that a finding contradicts. */
+  strengthKinds: z.array(z.enum(STRENGTH_KINDS)).exactOptional(),
 });
 export type ScriptFacts = z.infer<typeof factsSchema>;
 
@@ -42,6 +44,7 @@ export function factsOf(whole: Review, given?: Score): ScriptFacts {
   const own = ownWork(whole, given);
   const { review } = own;
   const findings = scriptFindings(review);
+  const strengths = strengthsOf(review);
   return {
     version: 2,
     title: review.score.title,
@@ -52,6 +55,7 @@ export function factsOf(whole: Review, given?: Score): ScriptFacts {
     boardBars: boardBars(review, findings),
     goodBars: goodBars(review),
     print: likenessPrint(review.score, given),
-    strengths: strengthsOf(review).map(({ sentence }) => sentence),
+    strengths: strengths.map(({ sentence }) => sentence),
+    strengthKinds: strengths.map(({ id }) => id),
   };
 }

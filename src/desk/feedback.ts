@@ -1,5 +1,6 @@
 /** What goes on a pupil's sheet: two strengths and three things to work on, as the teacher's decisions leave them. */
 import { capitalised } from '../english/words.ts';
+import type { StrengthKind } from '../report/strengths.ts';
 import { type Mark, marksAmong, toMend, type Weighed } from '../review/marks.ts';
 import { RULES } from '../rules/list.ts';
 import type { Family } from '../rules/rule.ts';
@@ -57,16 +58,52 @@ export function marksUnder(findings: readonly JudgedFinding[]): Mark<JudgedFindi
   });
 }
 
+type StrengthFacts = Pick<ScriptFacts, 'strengths' | 'strengthKinds'> & {
+  readonly counts?: Pick<ScriptFacts['counts'], 'phrases'>;
+};
+
+/** The strengths that no fault or query that stands says the opposite of. */
+function uncontradicted(facts: StrengthFacts, findings: readonly JudgedFinding[]): string[] {
+  const against = standingFindings(findings).filter(({ severity }) => severity !== 'remark');
+  const lastBar = facts.counts?.phrases.at(-1)?.lastBar;
+  return facts.strengths.filter((_, i) => {
+    const kind = facts.strengthKinds?.[i];
+    return kind === undefined || !against.some((finding) => CONTRADICTS[kind](finding, lastBar));
+  });
+}
+
+type Contradicts = (finding: JudgedFinding, lastBar: string | undefined) => boolean;
+
+const isOf =
+  (...families: Family[]): Contradicts =>
+  ({ family }) =>
+    families.includes(family);
+
+/** Whether a finding says the opposite of a strength of each kind. */
+const CONTRADICTS: Readonly<Record<StrengthKind, Contradicts>> = {
+  suspensions: isOf('dissonance'),
+  movement: isOf('dissonance'),
+  cadences: isOf('cadences and phrases'),
+  keys: isOf('cadences and phrases'),
+  clean: isOf('consecutives'),
+  // Whatever is wrong in the last bar spoils the close.
+  close: ({ bar }, lastBar) => bar === lastBar,
+  bass: ({ family, voices, rule }) =>
+    (family === 'melody' && voices.includes('B')) || rule === 'repeated-bass' || rule.endsWith('six-four'),
+  inner: ({ family, voices }) =>
+    (family === 'melody' || family === 'spacing and range') &&
+    voices.some((voice) => voice === 'A' || voice === 'T'),
+  colour: ({ rule }) =>
+    ['false-relation', 'unresolved-augmented-sixth', 'misspelt-note', 'unresolved-seventh'].includes(rule),
+};
+
 /**
  * Chooses what a pupil is told: what the page and the command line say is first to mend. What the teacher overruled is
  * not mentioned; what the teacher agreed to or made heavier comes as the teacher has it.
  */
-export function feedbackFor(
-  facts: Pick<ScriptFacts, 'strengths'>,
-  findings: readonly JudgedFinding[],
-): Feedback {
+export function feedbackFor(facts: StrengthFacts, findings: readonly JudgedFinding[]): Feedback {
   return {
-    strengths: facts.strengths.slice(0, MOST_STRENGTHS),
+    strengths: uncontradicted(facts, findings).slice(0, MOST_STRENGTHS),
     toWorkOn: toMend(marksUnder(findings)).map(told),
   };
 }

@@ -244,6 +244,8 @@ export const sheetSchema = z.object({
   script: entrySchema,
   /** The teacher has decided something about it, marked it or finished with it. */
   seen: z.boolean(),
+  markers: z.array(z.string()),
+  drafts: z.array(z.object({ draft: z.number(), faults: z.number(), queries: z.number() })),
   title: z.string(),
   key: z.string(),
   findings: z.array(judgedSchema),
@@ -259,6 +261,8 @@ export const sheetSchema = z.object({
         sentence: z.string(),
         why: z.string(),
         hint: z.string(),
+        /** Ids of its findings. */
+        findings: z.array(z.string()),
       }),
     ),
   }),

@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { REFUSAL_KINDS } from '../refusal/refusal.ts';
 import { markSchema, SECOND_MARKINGS } from './marks.ts';
+import { sheetQuerySchema } from './sheet-options.ts';
 import {
   classDecisionSchema,
   classSchema,
@@ -127,7 +128,13 @@ export const ROUTES = {
   latest: route('get', '/stacks/:id/latest', {
     params: numbered,
     query: part,
-    answer: z.object({ total: z.number(), after: z.number(), scripts: z.array(z.number().int()) }),
+    answer: z.object({
+      total: z.number(),
+      /** How many of all of them nobody has looked at. */
+      unseen: z.number(),
+      after: z.number(),
+      scripts: z.array(z.number().int()),
+    }),
   }),
   /** Takes a file's bytes; 200 where the desk has it already. */
   takeIn: route('post', '/stacks/:id/scripts', {
@@ -163,7 +170,17 @@ export const ROUTES = {
     answer: differencesSchema,
   }),
   likeness: route('get', '/stacks/:id/likeness', { params: numbered, answer: likenessSchema }),
-  sheetsPdf: route('get', '/stacks/:id/sheets.pdf', { params: numbered, query: part, answer: file }),
+  sheetsPdf: route('get', '/stacks/:id/sheets.pdf', {
+    params: numbered,
+    query: part.extend(sheetQuerySchema.shape),
+    answer: file,
+  }),
+  /** A PDF for each candidate, in a zip. */
+  sheetsZip: route('get', '/stacks/:id/sheets.zip', {
+    params: numbered,
+    query: part.extend(sheetQuerySchema.shape),
+    answer: file,
+  }),
   markBook: route('get', '/stacks/:id/mark-book.csv', { params: numbered, answer: file }),
   everything: route('get', '/stacks/:id/everything.json', { params: numbered, answer: file }),
 

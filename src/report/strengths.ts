@@ -15,17 +15,21 @@ import type { Transition } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { withSigns } from './sentences.ts';
 
+export const STRENGTH_KINDS = [
+  'suspensions',
+  'cadences',
+  'close',
+  'bass',
+  'inner',
+  'keys',
+  'movement',
+  'colour',
+  'clean',
+] as const;
+export type StrengthKind = (typeof STRENGTH_KINDS)[number];
+
 export interface Strength {
-  readonly id:
-    | 'suspensions'
-    | 'cadences'
-    | 'close'
-    | 'bass'
-    | 'inner'
-    | 'keys'
-    | 'movement'
-    | 'colour'
-    | 'clean';
+  readonly id: StrengthKind;
   readonly sentence: string;
   /** How much it says about the writing, 0 to 1: the strongest come first. */
   readonly weight: number;

@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import express from 'express';
+import { unzipSync } from 'fflate';
 import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../server/app.ts';
@@ -99,6 +100,19 @@ describe.skipIf(NO_CHROMIUM)('sheets as PDF', () => {
 
   it('on this machine', async () => {
     await expectSheets(await fetch(`${await listen()}/api/desk/stacks/1/sheets.pdf`));
+  }, 120_000);
+
+  it('each candidate’s by itself, with what was asked for, in a zip', async () => {
+    const query = 'parts=marks.list&scripts=1.3';
+    const answer = await fetch(`${await listen()}/api/desk/stacks/1/sheets.zip?${query}`);
+    expect(answer.headers.get('content-type')).toBe('application/zip');
+    const files = unzipSync(new Uint8Array(await answer.arrayBuffer()));
+    expect(Object.keys(files)).toEqual(['4001-draft1.pdf', '4003-draft1.pdf']);
+    for (const pdf of Object.values(files)) {
+      const text = Buffer.from(pdf).toString('latin1');
+      // One side for the pupil, and the list behind it.
+      expect(text.match(/\/Type\s*\/Page\b/g)?.length).toBe(2);
+    }
   }, 120_000);
 
   it('behind a passphrase, which the browser that prints does not know', async () => {

@@ -3,11 +3,13 @@ import type { Store } from '../state/store.ts';
 import { createDeciding } from './deciding.ts';
 import { createFinishing } from './finishing.ts';
 import { createGivingVoices } from './giving-voices.ts';
+import { afterDrawing, showChosen } from './focus.ts';
 import { createHandle } from './handle.ts';
 import { createMarking } from './marking.ts';
 import { createOpening } from './opening.ts';
 import { createRemarking } from './remarking.ts';
 import { createScriptWork } from './script-work.ts';
+import { createSheets } from './sheets.ts';
 import { createStacks } from './stacks.ts';
 import type { DeskState } from './state.ts';
 import { placeBeside, stepped } from './steps.ts';
@@ -29,12 +31,15 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     ...createFinishing(desk, work),
     ...createMarking(desk, work),
     ...createRemarking(desk, work),
+    ...createSheets(desk),
     go: desk.go,
     choose,
     /** Chosen in the score: on a small screen its words come up. */
     chooseInScore: (finding: string | undefined): void => {
       choose(finding);
-      if (finding !== undefined) set({ sheetOpen: true });
+      if (finding === undefined) return;
+      set({ sheetOpen: true });
+      afterDrawing(showChosen);
     },
     /** Chooses the finding so many places further on. */
     step: (by: number): void => {
@@ -46,7 +51,11 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
       if (place !== undefined) desk.go(place);
     },
     showKeys: (help: boolean): void => set({ help }),
-    openSheet: (sheetOpen: boolean): void => set({ sheetOpen }),
+    /** On a small screen: the findings over the score, with what they are about in view above them. */
+    openSheet: (sheetOpen: boolean): void => {
+      set({ sheetOpen });
+      afterDrawing(showChosen);
+    },
     dismiss: (): void => set({ notice: undefined, taking: undefined }),
   };
 }

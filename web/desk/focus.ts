@@ -17,3 +17,9 @@ export function keepPlace(): () => void {
     window.scrollTo({ top: down });
   };
 }
+
+/** Brings the chosen finding into view, in the score and in the list. */
+export function showChosen(): void {
+  for (const part of ['.paper .pw-chosen', '.finding.chosen'])
+    document.querySelector(part)?.scrollIntoView({ block: 'center' });
+}

@@ -44,17 +44,18 @@ export function createLoading(store: Store<DeskState>) {
     set({ differences: await ask(ROUTES.differences, { params: { id: stack }, query }) });
   }
 
-  async function loadSheets({ stack, after }: At<'sheets'>): Promise<void> {
-    set({ sheets: undefined });
-    const { total, scripts } = await ask(ROUTES.latest, {
+  async function loadSheets(asked: At<'sheets'>): Promise<void> {
+    const { stack, after, options } = asked;
+    set({ sheets: undefined, ticked: new Set() });
+    const { total, unseen, scripts } = await ask(ROUTES.latest, {
       params: { id: stack },
       query: { after, most: SHOWN_AT_ONCE.sheets },
     });
+    const wanted = options.scripts.length > 0 ? options.scripts : scripts;
     const shown: SheetView[] = [];
-    for (const id of scripts) shown.push(await ask(ROUTES.sheet, { params: { id } }));
-    const { place } = store.get();
-    if (place.view === 'sheets' && place.stack === stack && place.after === after)
-      set({ sheets: { total, shown } });
+    for (const id of wanted) shown.push(await ask(ROUTES.sheet, { params: { id } }));
+    // Meanwhile somebody may have gone elsewhere.
+    if (store.get().place === asked) set({ sheets: { total, unseen, shown } });
   }
 
   return { loadStack, loadScript, loadModeration, loadDifferences, loadSheets };

@@ -1,4 +1,5 @@
 /** What the desk's page shows, as one value. */
+import { printSheetOptions, readSheetOptions, type SheetOptions } from '../../src/desk/sheet-options.ts';
 import type {
   ClassView,
   DifferencesView,
@@ -23,7 +24,12 @@ export type Place =
   /** `after`: so many come before what is shown. */
   | { readonly view: 'queue'; readonly stack: number; readonly after: number }
   | { readonly view: 'differences'; readonly stack: number; readonly after: number }
-  | { readonly view: 'sheets'; readonly stack: number; readonly after: number }
+  | {
+      readonly view: 'sheets';
+      readonly stack: number;
+      readonly after: number;
+      readonly options: SheetOptions;
+    }
   | {
       readonly view: 'moderation';
       readonly stack: number;
@@ -91,7 +97,11 @@ export interface DeskState {
   /** Scores of the scripts laid side by side, by script. */
   readonly beside: Readonly<Record<number, ScriptView>>;
   readonly likeness: LikenessView | undefined;
-  readonly sheets: { readonly total: number; readonly shown: readonly SheetView[] } | undefined;
+  readonly sheets:
+    | { readonly total: number; readonly unseen: number; readonly shown: readonly SheetView[] }
+    | undefined;
+  /** Scripts ticked among the sheets. */
+  readonly ticked: ReadonlySet<number>;
   /** What went wrong or was done last, in a sentence. */
   readonly notice: { readonly text: string; readonly wrong: boolean } | undefined;
 }
@@ -118,24 +128,26 @@ export const EMPTY_DESK: DeskState = {
   beside: {},
   likeness: undefined,
   sheets: undefined,
+  ticked: new Set(),
   notice: undefined,
 };
 
 /**
- * Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/queue/200`, `#/stack/3/moderation/8/chords`; the list of stacks for
- * anything else.
+ * Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/queue/50`, `#/stack/3/moderation/8/chords`,
+ * `#/stack/3/sheets/0/marks.list/12.15`; the list of stacks for anything else.
  */
 export function placeOf(hash: string): Place {
-  const [what, number, view, from, criterion] = hash.replace(/^#\/?/, '').split('/');
+  const [what, number, view, from, fifth, sixth] = hash.replace(/^#\/?/, '').split('/');
   const after = /^\d{1,9}$/.test(from ?? '') ? Number(from) : 0;
   if (what === 'set') return { view: 'set', link: number ?? '' };
   const id = Number(number);
   if (!Number.isInteger(id) || id <= 0) return { view: 'stacks' };
   if (what === 'script') return { view: 'script', script: id };
   if (what !== 'stack') return { view: 'stacks' };
-  if (view === 'moderation') return { view, stack: id, criterion: criterion ?? '', after };
+  if (view === 'moderation') return { view, stack: id, criterion: fifth ?? '', after };
   if (view === 'class' || view === 'likeness' || view === 'settings') return { view, stack: id };
-  return { view: view === 'sheets' || view === 'differences' ? view : 'queue', stack: id, after };
+  if (view === 'sheets') return { view, stack: id, after, options: readSheetOptions(fifth, sixth) };
+  return { view: view === 'differences' ? view : 'queue', stack: id, after };
 }
 
 /** The inverse of {@link placeOf}. */
@@ -150,6 +162,7 @@ export function hashOf(place: Place): string {
     case 'queue':
       return `#/stack/${place.stack}${place.after === 0 ? '' : `/queue/${place.after}`}`;
     case 'sheets':
+      return `#/stack/${place.stack}/sheets/${place.after}/${printSheetOptions(place.options)}`;
     case 'differences':
       return `#/stack/${place.stack}/${place.view}${place.after === 0 ? '' : `/${place.after}`}`;
     case 'moderation':

@@ -1,13 +1,10 @@
 /** What comes off the desk. All of it is read through a connection that can't write. */
 import { once } from 'node:events';
-import { type Request, type Response, Router } from 'express';
+import { type Response, Router } from 'express';
 import { ROUTES } from '../../../src/desk/wire.ts';
-import { Refused } from '../../../src/refusal/refusal.ts';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { differingScripts } from '../../desk/marks-given.ts';
-import { chromium, printToPdf } from '../../desk/pdf.ts';
-import type { PrintPasses } from '../../desk/print-passes.ts';
 import {
   classPictureOf,
   everything,
@@ -16,11 +13,11 @@ import {
   moderationOf,
   sheetOf,
 } from '../../desk/reports.ts';
+import { fileStem } from './file-stem.ts';
 import { markerOf } from './marker.ts';
 import { answer, send } from './serve.ts';
 
-/** `passes` are needed where the desk asks for a passphrase, which the browser that prints PDFs does not have. */
-export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefined): Router {
+export function reportRoutes(marking: MarkingDesk): Router {
   const { reports: desk } = marking;
   const router = Router();
 
@@ -57,15 +54,6 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
       .send(Buffer.from(annotatedScript(desk, desk.stack(script.stack), script)));
   });
 
-  send(router, ROUTES.sheetsPdf, async ({ params: { id }, query: { after }, request, response }) => {
-    const stack = desk.stack(id);
-    const pdf = await sheetsAsPdf(`/stack/${stack.id}/sheets/${after}`, request, passes);
-    response
-      .attachment(`${fileStem(stack.name)}-sheets.pdf`)
-      .type('application/pdf')
-      .send(pdf);
-  });
-
   send(router, ROUTES.markBook, async ({ params: { id }, response }) => {
     const stack = desk.stack(id);
     response.attachment(`${fileStem(stack.name)}.csv`).type('text/csv; charset=utf-8');
@@ -81,47 +69,6 @@ export function reportRoutes(marking: MarkingDesk, passes: PrintPasses | undefin
   return router;
 }
 
-/** The page at a place, printed by the browser of this machine. */
-async function sheetsAsPdf(
-  place: string,
-  request: Request,
-  passes: PrintPasses | undefined,
-): Promise<Buffer> {
-  const browser = chromium();
-  if (browser === undefined) {
-    throw new Refused(
-      'No Chromium was found on this machine: open the sheets and use your browser’s own print to PDF.',
-      { kind: 'unable' },
-    );
-  }
-  // The address by which this request came is one at which we answer.
-  const host = hostOf(request.socket.localAddress ?? '127.0.0.1');
-  const service = `http://${host}:${request.socket.localPort}`;
-  // The pass is issued when the browser's turn has come: it is not good for long.
-  const pdf = await oneAtATime(() =>
-    printToPdf(
-      browser,
-      passes === undefined ? `${service}/desk/#${place}` : `${service}/api/desk/print/${passes.issue(place)}`,
-    ),
-  );
-  return Buffer.from(pdf);
-}
-
-/** IPv4 addresses come dressed as IPv6, and IPv6 addresses without their brackets. */
-function hostOf(address: string): string {
-  const plain = address.replace(/^::ffff:(?=\d+\.)/, '');
-  return plain.includes(':') ? `[${plain}]` : plain;
-}
-
-let printing: Promise<unknown> = Promise.resolve();
-
-/** A browser takes half a gigabyte: one is enough. */
-function oneAtATime<T>(run: () => Promise<T>): Promise<T> {
-  const mine = printing.then(run, run);
-  printing = mine.catch(() => {});
-  return mine;
-}
-
 /** Sends piece by piece, no faster than they are taken. */
 async function flow(response: Response, pieces: Iterable<string>): Promise<void> {
   for (const piece of pieces) {
@@ -129,9 +76,4 @@ async function flow(response: Response, pieces: Iterable<string>): Promise<void>
     if (!response.write(piece)) await Promise.race([once(response, 'drain'), once(response, 'close')]);
   }
   response.end();
-}
-
-/** A name that is safe as a file's on any system. */
-function fileStem(name: string): string {
-  return name.replaceAll(/[^\p{L}\p{N}_-]+/gu, '-').slice(0, 60) || 'stack';
 }

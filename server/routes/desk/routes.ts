@@ -3,6 +3,7 @@ import { Router } from 'express';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import type { PrintPasses } from '../../desk/print-passes.ts';
 import { type Guard, openSession } from './guard.ts';
+import { printingRoutes } from './printing.ts';
 import { reportRoutes } from './reports.ts';
 import { scriptRoutes } from './scripts.ts';
 import { stackRoutes } from './stacks.ts';
@@ -24,6 +25,6 @@ export function deskRoutes(desk: MarkingDesk, guard?: Guard, passes?: PrintPasse
     request.setTimeout(DESK_MILLISECONDS);
     next();
   });
-  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk, passes));
+  router.use(stackRoutes(desk), scriptRoutes(desk), reportRoutes(desk), printingRoutes(desk, passes));
   return router;
 }

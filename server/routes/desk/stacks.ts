@@ -7,7 +7,7 @@ import { readProfile } from '../../../src/profiles/read.ts';
 import { allRefused, problemsIn, Refused } from '../../../src/refusal/refusal.ts';
 import { intakeOf, settleIdentities } from '../../desk/identifying.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
-import { countLatest, latestEntries, nextToMark } from '../../desk/queue.ts';
+import { countLatest, countUnseen, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
 import type { Desk } from '../../desk/store.ts';
 import { answer, bytes } from './serve.ts';
@@ -34,6 +34,7 @@ export function stackRoutes(marking: MarkingDesk): Router {
   answer(router, ROUTES.latest, ({ params: { id }, query: { after, most } }) => ({
     scripts: latestEntries(desk, desk.stack(id).id, most, after).map(({ id: script }) => script),
     total: countLatest(desk, id),
+    unseen: countUnseen(desk, id),
     after,
   }));
 

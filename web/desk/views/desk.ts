@@ -1,5 +1,6 @@
 /** The whole page: a heading, where one is, and the view. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { USUAL_SHEETS } from '../../../src/desk/sheet-options.ts';
 import type { Actions } from '../actions.ts';
 import { type DeskState, hashOf, type Place } from '../state.ts';
 import { classPage } from './class.ts';
@@ -57,7 +58,7 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
     case 'likeness':
       return likenessPage(state);
     case 'sheets':
-      return sheetsPage(state, state.place);
+      return sheetsPage(state, state.place, actions);
     case 'settings':
       return settingsPage(state, actions);
   }
@@ -74,7 +75,7 @@ function stackLinks(stack: NonNullable<DeskState['stack']>, here: Place): Templa
     ${link({ view: 'moderation', stack: stack.id, criterion: '', after: 0 }, 'Side by side')}
     ${stack.second === undefined ? nothing : link({ view: 'differences', stack: stack.id, after: 0 }, 'Two markers')}
     ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id }, 'Likeness')}
-    ${link({ view: 'sheets', stack: stack.id, after: 0 }, 'Sheets')} ${link({ view: 'settings', stack: stack.id }, 'Settings')}
+    ${link({ view: 'sheets', stack: stack.id, after: 0, options: USUAL_SHEETS }, 'Sheets')} ${link({ view: 'settings', stack: stack.id }, 'Settings')}
   </nav>`;
 }
 

@@ -1,11 +1,12 @@
 /** Marking one script: the score on the left, what was found on the right; on a small screen over it, in a sheet. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { USUAL_SHEETS } from '../../../src/desk/sheet-options.ts';
 import type { ScriptView } from '../../../src/desk/wire-shapes.ts';
 import { crotchets } from '../../../src/score/time.ts';
 import type { Actions } from '../actions.ts';
 import { markedScore } from '../marked-score.ts';
 import { barInWords } from '../places.ts';
-import type { DeskState } from '../state.ts';
+import { type DeskState, hashOf } from '../state.ts';
 import { carriedPart } from './carried.ts';
 import { findingsPart } from './findings.ts';
 import { looseRemark, remarksPart } from './remarks.ts';
@@ -68,6 +69,7 @@ function scriptHead({ script, title, key, place }: ScriptView, actions: Actions)
     </div>
     <div class="script-tools">
       ${whoseForm(script, actions)}
+      <a class="button plain" href=${sheetOf(script)}>Sheet</a>
       <button type="button" @click=${() => actions.goTo('before')} ?disabled=${place.before === undefined}>Previous <kbd>P</kbd></button>
       <button type="button" @click=${() => actions.goTo('next')}>Next <kbd>N</kbd></button>
       ${
@@ -77,6 +79,10 @@ function scriptHead({ script, title, key, place }: ScriptView, actions: Actions)
       }
     </div>
   </header>`;
+}
+
+function sheetOf({ id, stack }: ScriptView['script']): string {
+  return hashOf({ view: 'sheets', stack, after: 0, options: { ...USUAL_SHEETS, scripts: [id] } });
 }
 
 /** Shut where a file's name has told whose it is; it may have told wrongly. */

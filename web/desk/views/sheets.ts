@@ -1,133 +1,129 @@
-/** The feedback sheets, one pupil to a sheet, made to be printed. */
+/** The feedback sheets: which are shown, what stands on them, and the ways to paper and file. */
 import { html, nothing, type TemplateResult } from 'lit';
+import type { SheetOptions, SheetPart } from '../../../src/desk/sheet-options.ts';
 import { addressOf, ROUTES } from '../../../src/desk/wire.ts';
-import type { SheetView, Stack } from '../../../src/desk/wire-shapes.ts';
-import { printVoices } from '../../../src/report/sentences.ts';
-import { UPBEAT } from '../../../src/score/place.ts';
-import { letterOf, markedScore } from '../marked-score.ts';
-import { type DeskState, type Place, SHOWN_AT_ONCE } from '../state.ts';
+import type { Stack } from '../../../src/desk/wire-shapes.ts';
+import { counted } from '../../../src/english/words.ts';
+import type { Actions } from '../actions.ts';
+import { type DeskState, hashOf, type Place, SHOWN_AT_ONCE } from '../state.ts';
 import { pageLinks } from './pages.ts';
+import { sheetView } from './sheet.ts';
 
-export function sheetsPage(
-  { sheets, stack }: DeskState,
-  place: Extract<Place, { view: 'sheets' }>,
-): TemplateResult {
-  if (stack === undefined || sheets === undefined) {
-    return html`<p class="empty">Writing the sheets…</p>`;
-  }
-  const { shown, total } = sheets;
-  const unseen = shown.filter(({ seen }) => !seen).length;
+type SheetsPlace = Extract<Place, { view: 'sheets' }>;
+
+export function sheetsPage(state: DeskState, place: SheetsPlace, actions: Actions): TemplateResult {
+  const { sheets, stack } = state;
+  if (stack === undefined || sheets === undefined) return html`<p class="empty">Writing the sheets…</p>`;
+  const { shown } = sheets;
   return html`
-    <header class="bar no-print">
+    <header class="sheets-head no-print">
       <h1>Sheets</h1>
-      <button type="button" class="main" @click=${() => window.print()}>Print</button>
-      <a href=${addressOf(ROUTES.sheetsPdf, { params: { id: stack.id }, query: { after: place.after } })} download>${shown.length < total ? 'These' : 'All'} as PDF</a>
-      <label><input type="checkbox" checked @change=${toggle('without-marks', false)} /> with marks</label>
-      <label><input type="checkbox" @change=${toggle('with-list', true)} /> with every mark, on a second page</label>
-      ${
-        unseen === 0
-          ? nothing
-          : html`<p class="wrong unseen-count" role="status">
-              Nobody has looked at ${unseen} of these ${shown.length} scripts yet. What only the program has found is
-              printed as such.
-            </p>`
-      }
-      ${pageLinks(place, shown.length, total, SHOWN_AT_ONCE.sheets)}
+      ${unseenNote(sheets, place)} ${partsForm(place, actions)} ${filesPart(stack, sheets, place, actions)}
+      ${choosing(state, place, actions)}
+      ${place.options.scripts.length > 0 ? nothing : pageLinks(place, shown.length, sheets.total, SHOWN_AT_ONCE.sheets)}
     </header>
-    <div class="sheets" data-count=${shown.length}>${shown.map((sheet) => sheetView(sheet, stack))}</div>
+    <div class="sheets" data-count=${shown.length}>
+      ${shown.map(
+        (sheet) => html`
+          <label class="tick no-print">
+            <input
+              type="checkbox"
+              .checked=${state.ticked.has(sheet.script.id)}
+              @change=${() => actions.tick(sheet.script.id)}
+            />
+            choose ${sheet.script.candidate ?? sheet.script.file}
+          </label>
+          ${sheetView(sheet, stack, place.options)}
+        `,
+      )}
+    </div>
   `;
 }
 
-/** Sets a class on the page while a box is ticked, or while it is not. */
-function toggle(name: string, ticked: boolean): (event: Event) => void {
-  return ({ target }) =>
-    document.body.classList.toggle(name, (target as HTMLInputElement).checked === ticked);
+type Shown = NonNullable<DeskState['sheets']>;
+
+/** Before anything is handed out: how many scripts nobody has looked at. */
+function unseenNote(
+  { shown, unseen, total }: Shown,
+  { options }: SheetsPlace,
+): TemplateResult | typeof nothing {
+  const all = options.scripts.length === 0;
+  const not = all ? unseen : shown.filter(({ seen }) => !seen).length;
+  if (not === 0) return nothing;
+  return html`<p class="wrong unseen-count" role="status">
+    Nobody has looked at ${not} of these ${all ? total : shown.length} scripts yet. What only the program has found is
+    printed as such.
+  </p>`;
 }
 
-/** `25 November 2026` */
-const DATE = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
+const PARTS: readonly (readonly [SheetPart, string])[] = [
+  ['marks', 'marks by criterion'],
+  ['list', 'every mark, on a second page'],
+  ['markers', 'initials of whoever marked'],
+];
 
-function barWords(bar: string): string {
-  return bar === UPBEAT ? 'Upbeat' : `Bar ${bar}`;
+function partsForm(place: SheetsPlace, actions: Actions): TemplateResult {
+  const { parts } = place.options;
+  const toggled = (part: SheetPart): SheetOptions => ({
+    ...place.options,
+    parts: parts.includes(part) ? parts.filter((other) => other !== part) : [...parts, part],
+  });
+  return html`<fieldset class="sheet-parts">
+    <legend>On each sheet</legend>
+    ${PARTS.map(
+      ([part, words]) => html`<label>
+        <input
+          type="checkbox"
+          .checked=${parts.includes(part)}
+          @change=${() => actions.go({ ...place, options: toggled(part) })}
+        />
+        ${words}
+      </label>`,
+    )}
+  </fieldset>`;
 }
 
-/** A pupil must know what a person has said and what only a program has. */
-function undecidedNote({ seen, findings }: SheetView): TemplateResult | typeof nothing {
-  if (!seen)
-    return html`<p class="unseen">Your teacher has not looked at this yet: what stands here was found by the program.</p>`;
-  return findings.some(({ standing }) => standing === 'open')
-    ? html`<p class="unseen">Not everything here has been decided by your teacher yet.</p>`
-    : nothing;
+function filesPart(
+  stack: Stack,
+  { shown, total, unseen }: Shown,
+  place: SheetsPlace,
+  actions: Actions,
+): TemplateResult {
+  const { after, options } = place;
+  const query = {
+    after,
+    most: SHOWN_AT_ONCE.sheets,
+    parts: options.parts.length === 0 ? 'none' : options.parts.join('.'),
+    ...(options.scripts.length === 0 ? {} : { scripts: options.scripts.join('.') }),
+  };
+  const params = { id: stack.id };
+  const all = options.scripts.length === 0 && shown.length === total;
+  const not = all ? unseen : shown.filter(({ seen }) => !seen).length;
+  return html`<p class="sheet-files">
+    <button type="button" class="main" @click=${() => window.print()}>Print</button>
+    <a class="button" href=${addressOf(ROUTES.sheetsPdf, { params, query })} download>
+      ${all ? 'All' : 'These'} as PDF${not === 0 ? '' : `, ${not} looked at by nobody`}
+    </a>
+    <a class="button" href=${addressOf(ROUTES.sheetsZip, { params, query })} download>
+      A PDF for each candidate (zip)
+    </a>
+    <button type="button" @click=${() => void actions.saveSheets()}>
+      ${shown.length === 1 ? 'As a web page' : 'A web page for each candidate (zip)'}
+    </button>
+    <span class="aside">A PDF takes some seconds a candidate, and Chromium on this machine.</span>
+  </p>`;
 }
 
-function sheetView(sheet: SheetView, stack: Stack): TemplateResult {
-  const { script, feedback, score, findings, remarks, since, given } = sheet;
-  return html`<article class="sheet">
-    <header>
-      <h1>${script.candidate ?? script.file}</h1>
-      <p>${sheet.title}${sheet.key === '' ? '' : `, ${sheet.key}`} · draft ${script.draft} · ${stack.name} · ${DATE.format(new Date())}</p>
-    </header>
-    ${undecidedNote(sheet)}
-    ${score === undefined ? nothing : markedScore({ score, findings, remarks, whole: true }, undefined, `Your score with ${findings.length} marks`)}
-    <div class="columns">
-      <section>
-        <h2>What came off well</h2>
-        <ul>
-          ${feedback.strengths.map((sentence) => html`<li>${sentence}</li>`)}
-        </ul>
-      </section>
-      <section>
-        <h2>To work on</h2>
-        <ol>
-          ${feedback.toWorkOn.map(
-            ({ sentence, hint, why }) => html`<li>
-              <strong>${sentence}</strong> ${why} <em>${hint}</em>
-            </li>`,
-          )}
-        </ol>
-        ${
-          feedback.style.length === 0
-            ? nothing
-            : html`<h2>Beside the model</h2>
-                <ul>
-                  ${feedback.style.map((sentence) => html`<li>${sentence}</li>`)}
-                </ul>`
-        }
-      </section>
-    </div>
-    ${
-      remarks.length === 0
-        ? nothing
-        : html`<section>
-            <h2>From your teacher</h2>
-            <ul class="lettered">
-              ${remarks.map((remark, i) => html`<li><span class="tag own">${letterOf(i)}</span> ${remark.text}</li>`)}
-            </ul>
-          </section>`
-    }
-    ${
-      findings.length === 0
-        ? nothing
-        : html`<section class="full-list">
-            <h2>The marks on the score</h2>
-            <ol class="marks-list">
-              ${findings.map(
-                ({ message, bar, voices, severity, standing }) => html`<li class=${severity}>
-                  ${barWords(bar)}${voices.length > 0 ? `, ${printVoices(voices)}` : ''}: ${message}
-                  ${standing === 'open' ? html`<em class="unseen">Found by the program; your teacher has not decided.</em>` : nothing}
-                </li>`,
-              )}
-            </ol>
-          </section>`
-    }
-    ${since === undefined ? nothing : html`<p>Since your last draft: ${since.summary}</p>`}
-    ${given === undefined || given.departures.length === 0 ? nothing : html`<p>${given.summary}</p>`}
-    <p class="marks-given">
-      ${sheet.marks.map(({ criterion, marks }) => {
-        const named = stack.scheme.criteria.find(({ id }) => id === criterion);
-        return html`<span>${named?.name ?? criterion}: ${marks}</span> `;
-      })}
-      ${sheet.marks.length === 0 ? nothing : html`<strong>${sheet.total.sentence}</strong>`}
-    </p>
-  </article>`;
+function choosing(
+  { ticked, stack }: DeskState,
+  place: SheetsPlace,
+  actions: Actions,
+): TemplateResult | typeof nothing {
+  if (place.options.scripts.length > 0) {
+    const all = { ...place, after: 0, options: { ...place.options, scripts: [] } };
+    return html`<p><a href=${hashOf(all)}>All sheets of ${stack?.name}</a></p>`;
+  }
+  if (ticked.size === 0) return nothing;
+  const chosen = { ...place, after: 0, options: { ...place.options, scripts: [...ticked] } };
+  return html`<p><button type="button" @click=${() => actions.go(chosen)}>Only the ${counted(ticked.size, 'chosen sheet')}</button></p>`;
 }
