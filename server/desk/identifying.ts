@@ -10,10 +10,7 @@ import type { Desk } from './store.ts';
  */
 export function settleIdentities(desk: Desk, { id: stack, pattern }: Stack): number {
   const rows = desk.db
-    .prepare(
-      `SELECT id, file, coalesce(json_extract(facts, '$.title'), '') AS title, candidate, draft, by_hand
-       FROM scripts WHERE stack = ? ORDER BY id`,
-    )
+    .prepare('SELECT id, file, title, candidate, draft, by_hand FROM scripts WHERE stack = ? ORDER BY id')
     .all(stack) as (NamedFile & { candidate: string | null; draft: number; by_hand: number })[];
   const identified = identify(rows, pattern as CandidatePattern | undefined);
   const changed = identified.filter(({ candidate, draft }, i) => {

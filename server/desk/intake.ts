@@ -25,24 +25,8 @@ export interface Taken {
   readonly message?: string;
 }
 
-/** Reviews again what is to be, from the files kept on the desk. Decisions stay as they are. Gives how many there were. */
-export async function reviewAgain(desk: Desk, pool: ReviewPool, stack: Stack): Promise<number> {
-  const waiting = desk.toReviewAgain(stack.id);
-  const total = waiting.length;
-  const work = async (): Promise<void> => {
-    for (let next = waiting.shift(); next !== undefined; next = waiting.shift()) {
-      const { id, file, sum } = next;
-      const content = desk.content(id);
-      const result = await pool.review(taskFor(stack, { file, content }, desk.script(id).voices));
-      desk.addScript(stack.id, { file, sum, content, ...result });
-      if (result.facts !== undefined) carryOver(desk, id);
-    }
-  };
-  await Promise.all(Array.from({ length: pool.threads }, work));
-  return total;
-}
-
-function taskFor(stack: Stack, { file, content }: Incoming, own?: string): ScriptTask {
+/** What the pool is asked, under a stack's settings; `own` are voices given out for this script alone. */
+export function taskFor(stack: Stack, { file, content }: Incoming, own?: string): ScriptTask {
   return {
     file,
     content,

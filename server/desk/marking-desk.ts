@@ -15,11 +15,14 @@ import { allRefused, problemsIn, type Refusal, refusalOf } from '../../src/refus
 import { backUp, backUpDaily } from './backup.ts';
 import type { Database } from './database.ts';
 import { intakeOf, settleIdentities } from './identifying.ts';
-import { type Incoming, reviewAgain, type Taken, takeAll, takeIn } from './intake.ts';
+import { type Incoming, type Taken, takeAll, takeIn } from './intake.ts';
+import { likenessKept } from './likeness-kept.ts';
+import type { LikenessReport } from './likeness-report.ts';
 import { openForReading, openForWriting } from './open.ts';
 import { type PoolOptions, type ReviewPool, reviewPool } from './pool.ts';
 import type { Stack, StackSettings } from './records.ts';
 import { everything, markBook } from './reports.ts';
+import { type Reviewing, reviewingAgain } from './reviewing-again.ts';
 import { Desk } from './store.ts';
 
 /** The settings of a stack as a person gives them: files' texts, not yet looked at. */
@@ -47,7 +50,13 @@ export interface MarkingDesk {
   takeIn(stack: Stack, incoming: Incoming): Promise<Taken>;
   takeAll(stack: number, incoming: AsyncIterable<Incoming> | Iterable<Incoming>): AsyncGenerator<Taken>;
   /** Reviews again what a change of profile or brief calls for, or what failed through us. Gives how many. */
-  reviewAgain(stack: number): Promise<number>;
+  reviewAgain(stack: number, progress?: (done: number, of: number) => void): Promise<number>;
+  /** Goes on reviewing while whoever asked goes elsewhere. */
+  reviewInBackground(stack: number): void;
+  /** How far the reviewing again of a stack is. */
+  reviewing(stack: number): Reviewing;
+  /** Compares the stack's scripts in a worker; kept until one of them changes. */
+  likeness(stack: number): Promise<LikenessReport>;
   /** Says anew whose the scripts are, from all their names; gives what lies on the stack. */
   settle(stack: number): Intake;
   /** The stack of this name; made where there is none. What is given anew replaces the old. Gives its number. */
@@ -76,6 +85,7 @@ export async function openMarkingDesk(path: string, options: PoolOptions = {}): 
     pool ??= reviewPool(options);
     return pool;
   };
+  const again = reviewingAgain(desk, workers, options.log ?? console.error);
   return {
     path,
     desk,
@@ -83,8 +93,10 @@ export async function openMarkingDesk(path: string, options: PoolOptions = {}): 
     workers,
     takeIn: (stack, incoming) => takeIn(desk, workers(), stack, incoming),
     takeAll: (stack, incoming) => takeAll(desk, workers(), desk.stack(stack), incoming),
-    reviewAgain: async (stack) =>
-      desk.toReviewAgain(stack).length === 0 ? 0 : reviewAgain(desk, workers(), desk.stack(stack)),
+    reviewAgain: (stack, progress) => again.review(stack, progress),
+    reviewInBackground: (stack) => again.inBackground(stack),
+    reviewing: (stack) => again.standing(stack),
+    likeness: likenessKept(path, reports, workers),
     settle: (stack) => {
       settleIdentities(desk, desk.stack(stack));
       return intakeOf(desk, stack);
@@ -100,7 +112,9 @@ export async function openMarkingDesk(path: string, options: PoolOptions = {}): 
     json: (stack) => everything(reports, reports.stack(stack)),
     backUp: (to) => backUp(db, to),
     close: async () => {
+      again.stop();
       await pool?.close();
+      await again.stopped();
       readOnly.close();
       if (changesIn(db) > 0) await backUpDaily(db, path, new Date());
       // So that the folder holds one file, whole, when nobody is at the desk.

@@ -8,6 +8,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import { Piscina } from 'piscina';
 import { factsSchema } from '../../src/desk/index.ts';
 import { refusalOf } from '../../src/refusal/refusal.ts';
+import type { LikenessReport, LikenessTask } from './likeness-report.ts';
 import type { ExerciseResult, ExerciseTask } from './review-exercise.ts';
 import { type ScriptResult, type ScriptTask, whose } from './review-script.ts';
 
@@ -19,6 +20,8 @@ export interface ReviewPool {
    * @throws {Overdue} where it took too long or too much memory
    */
   exercise(task: ExerciseTask): Promise<ExerciseResult>;
+  /** Compares the scripts of a stack; in a thread like the others, with more time. */
+  likeness(task: LikenessTask): Promise<LikenessReport>;
   /** How many are worked on at once; twice as many waiting keep all threads busy. */
   readonly threads: number;
   close(): Promise<void>;
@@ -38,6 +41,7 @@ const MOST_WAITING_MILLISECONDS = 1_500;
 const MOST_WAITING = 32;
 
 const EXERCISE = fileURLToPath(new URL('./review-exercise.ts', import.meta.url));
+const LIKENESS = fileURLToPath(new URL('./likeness-report.ts', import.meta.url));
 const SCRIPT = fileURLToPath(new URL('./review-script.ts', import.meta.url));
 
 export interface PoolOptions {
@@ -99,6 +103,14 @@ export function reviewPool({
       } catch (error) {
         if (!isTimeout(error)) log(error);
         throw new Overdue(reason(error, mostMilliseconds));
+      }
+    },
+    likeness: async (task) => {
+      await turns.enter();
+      try {
+        return await pool.run(task, { filename: LIKENESS });
+      } finally {
+        turns.leave();
       }
     },
     close: () => pool.close({ force: true }),

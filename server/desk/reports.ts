@@ -15,11 +15,6 @@ import {
   type Feedback,
   feedbackFor,
   type JudgedFinding,
-  type Likenesses,
-  type LikePair,
-  likenessPrint,
-  likePairs,
-  likeReference,
   type Mark,
   type Moderation,
   markBookHead,
@@ -27,7 +22,6 @@ import {
   marksInView,
   moderationOrder,
   NO_SCRIPTS,
-  type StackScript,
   type Suggestion,
   standingMarks,
   suggestLevel,
@@ -38,8 +32,8 @@ import {
 } from '../../src/desk/index.ts';
 import { styleAdvice } from '../../src/desk/script-style.ts';
 import type { FoundLine } from '../../src/musicxml/index.ts';
-import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
+import { decisionsByScript, latestFigures } from './kept.ts';
 import { marksGiven } from './marks-given.ts';
 import { type OpenedScript, openScript, saidVoices } from './open-script.ts';
 import { isSeen, latestEntries } from './queue.ts';
@@ -201,35 +195,14 @@ export function isPrinted({ standing, severity }: JudgedFinding): boolean {
   return standing === 'agreed' || (standing === 'open' && severity !== 'remark');
 }
 
-/** Each candidate's latest draft; a script without a number stands for itself. */
-function* latestDrafts(
-  desk: Desk,
-  stack: number,
-): Generator<Script & { readonly facts: NonNullable<Script['facts']> }> {
-  let held: (Script & { facts: NonNullable<Script['facts']> }) | undefined;
-  // Scripts come by candidate, then draft: the last of a run is the latest.
-  for (const script of desk.scripts(stack)) {
-    if (held !== undefined && (held.candidate === undefined || held.candidate !== script.candidate))
-      yield held;
-    held = script;
-  }
-  if (held !== undefined) yield held;
-}
-
 export function classPictureOf(desk: Desk, stack: Stack): ClassPicture {
-  const byScript = decisionsByScript(desk, stack.id);
+  const byScript = decisionsByScript(desk.db, stack.id);
   let tally: ClassTally = NO_SCRIPTS;
-  for (const script of latestDrafts(desk, stack.id)) {
-    const { findings } = applyDecisions(String(script.id), script.facts.findings, byScript(script.id));
-    tally = withScript(tally, { facts: script.facts, findings });
+  for (const { id, figures } of latestFigures(desk.db, stack.id)) {
+    const { findings } = applyDecisions(String(id), figures.findings, byScript(id));
+    tally = withScript(tally, { figures, findings });
   }
   return classPicture(tally);
-}
-
-/** The decisions that bear on a script, without asking the database for each of ten thousand. */
-function decisionsByScript(desk: Desk, stack: number): (script: number) => readonly Decision[] {
-  const all = desk.decisions(stack);
-  return all.length > 2_000 ? (script) => desk.decisions(stack, script) : () => all;
 }
 
 /** The marks of a script as far as one marker may see them: all that were given, and those that stand of them. */
@@ -270,7 +243,7 @@ export function moderationOf(
 
 /** Every script of a stack with all that is known of it, one at a time. */
 function* exportedScripts(desk: Desk, stack: Stack): Generator<ExportedScript> {
-  const byScript = decisionsByScript(desk, stack.id);
+  const byScript = decisionsByScript(desk.db, stack.id);
   // By number, page by page: the database is free between two of them for what each script asks of it.
   for (let after = 0; ; after += PAGE) {
     const page = desk.entries(stack.id, PAGE, after);
@@ -327,34 +300,4 @@ export function* markBook(desk: Desk, stack: Stack): Generator<string> {
 /** Everything as JSON, in pieces. */
 export function everything(desk: Desk, stack: Stack): Generator<string> {
   return exportPieces({ at: desk.now().toISOString(), scheme: stack.scheme }, exportedScripts(desk, stack));
-}
-
-/** Whose script a likeness speaks of. */
-export interface LikeScript {
-  readonly script: number;
-  readonly candidate?: string;
-  readonly file: string;
-}
-
-export interface LikenessReport extends Omit<Likenesses<LikeScript>, 'pairs'> {
-  readonly pairs: readonly LikePair<LikeScript>[];
-  /** Scripts that are like the reference the teacher supplied. */
-  readonly reference?: readonly LikePair<LikeScript, LikeScript | 'reference'>[];
-}
-
-/** Scripts that share more of their added voices than the tune explains; candidates' latest drafts. */
-export function likenessReport(desk: Desk, stack: Stack): LikenessReport {
-  const scripts = [...latestDrafts(desk, stack.id)].map(
-    ({ id, candidate, file, facts }): StackScript<LikeScript> => ({
-      id: { script: id, ...(candidate === undefined ? {} : { candidate }), file },
-      ...(candidate === undefined ? {} : { candidate }),
-      print: facts.print,
-    }),
-  );
-  const found = likePairs(scripts);
-  const reference =
-    stack.reference === undefined ? undefined : openScore(new TextEncoder().encode(stack.reference));
-  return reference?.ok
-    ? { ...found, reference: likeReference(scripts, likenessPrint(reference.score)) }
-    : found;
 }

@@ -90,4 +90,21 @@ export const MIGRATIONS: readonly string[] = [
   ALTER TABLE stacks ADD COLUMN voices TEXT;
   ALTER TABLE scripts ADD COLUMN voices TEXT;
   `,
+  `
+  -- What lists need, in an index of its own: behind a row stand its file and its facts, which no list may read.
+  ALTER TABLE scripts ADD COLUMN title TEXT NOT NULL DEFAULT '';
+  UPDATE scripts SET title = coalesce(json_extract(facts, '$.title'), '') WHERE facts IS NOT NULL;
+  DROP INDEX scripts_by_candidate;
+  CREATE INDEX scripts_listed ON scripts (stack, candidate, draft, file, title, received, error, again,
+    faults, queries, remarks, voices, done, by_hand, revision);
+  CREATE INDEX scripts_by_content ON scripts (stack, sum, again, file);
+  -- What the class picture and the comparison of scripts need of the facts. A row that is missing is made from them.
+  CREATE TABLE kept (
+    script INTEGER PRIMARY KEY REFERENCES scripts(id),
+    figures TEXT NOT NULL,
+    print TEXT NOT NULL,
+    -- Raised with each row written, so that it shows whether any has changed.
+    version INTEGER NOT NULL
+  );
+  `,
 ];

@@ -8,10 +8,10 @@ import {
   decisionSchema,
   type Mark,
   rememberRemark,
-  type ScriptFacts,
   standingMarks,
 } from '../../src/desk/index.ts';
 import type { Database } from './database.ts';
+import { keepFigures } from './kept.ts';
 import { marksGiven } from './marks-given.ts';
 import {
   entryOf,
@@ -126,16 +126,26 @@ export class Desk {
 
   /** Stores a reviewed script; one that is there already stays as it is, unless it is to be tried again. Gives its id. */
   addScript(stack: number, script: NewScript): number {
+    let id = 0;
+    this.db
+      .transaction(() => {
+        id = this.#addScript(stack, script);
+      })
+      .immediate();
+    return id;
+  }
+
+  #addScript(stack: number, script: NewScript): number {
     const findings = script.facts?.findings ?? [];
     const number = (severity: string) => findings.filter((finding) => finding.severity === severity).length;
     this.db
       .prepare(
-        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, again, given, faults, queries, remarks)
-         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+        `INSERT INTO scripts (stack, file, sum, candidate, draft, received, content, facts, error, again, given, faults, queries, remarks, title)
+         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
          ON CONFLICT (stack, file, sum) DO UPDATE SET candidate = coalesce(scripts.candidate, excluded.candidate),
            draft = CASE WHEN scripts.candidate IS NULL THEN excluded.draft ELSE scripts.draft END,
            facts = excluded.facts, error = excluded.error, again = excluded.again, given = excluded.given,
-           faults = excluded.faults, queries = excluded.queries, remarks = excluded.remarks
+           faults = excluded.faults, queries = excluded.queries, remarks = excluded.remarks, title = excluded.title
          WHERE scripts.again`,
       )
       .run(
@@ -153,11 +163,14 @@ export class Desk {
         number('fault'),
         number('query'),
         number('remark'),
+        script.facts?.title ?? '',
       );
-    return this.db
+    const id = this.db
       .prepare('SELECT id FROM scripts WHERE stack = ? AND file = ? AND sum = ?')
       .pluck()
       .get(stack, script.file, script.sum) as number;
+    keepFigures(this.db, id, script.facts);
+    return id;
   }
 
   /** Scripts in the order in which they are marked: by candidate, then draft; those without a number last. */
@@ -179,17 +192,6 @@ export class Desk {
       .get(stack) as { scripts: number; unreadable: number; done: number };
   }
 
-  /** Every readable script of a stack, one at a time: ten thousand need no more memory than one. */
-  *scripts(stack: number): Generator<Script & { readonly facts: ScriptFacts }> {
-    const rows = this.db
-      .prepare(
-        `SELECT id, stack, file, candidate, draft, received, error, faults, queries, remarks, voices, done, revision, facts, given
-         FROM scripts WHERE stack = ? AND facts IS NOT NULL ORDER BY candidate IS NULL, candidate, draft, id`,
-      )
-      .iterate(stack);
-    for (const row of rows) yield scriptOf(row as Row) as Script & { facts: ScriptFacts };
-  }
-
   /** @throws {Refused} */
   script(id: number): Script {
     const row = this.db.prepare('SELECT * FROM scripts WHERE id = ?').get(id);
@@ -202,6 +204,13 @@ export class Desk {
     return this.db
       .prepare('SELECT id, file, sum FROM scripts WHERE stack = ? AND again ORDER BY id')
       .all(stack) as { id: number; file: string; sum: string }[];
+  }
+
+  countToReviewAgain(stack: number): number {
+    return this.db
+      .prepare('SELECT count(*) FROM scripts WHERE stack = ? AND again')
+      .pluck()
+      .get(stack) as number;
   }
 
   /** The file as it was handed in. @throws {Refused} */

@@ -55,6 +55,27 @@ export async function* filesIn(
   }
 }
 
+/** How many files there are to look at; undefined for a zip, or where one is among them, whose content is not known. */
+export async function countFiles(
+  place: string,
+  notScripts: ReadonlySet<string>,
+): Promise<number | undefined> {
+  if (!(await stat(place)).isDirectory()) return undefined;
+  let count = 0;
+  const folders = [place];
+  for (let folder = folders.pop(); folder !== undefined; folder = folders.pop()) {
+    const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
+    for (const entry of entries) {
+      const full = join(folder, entry.name);
+      if (entry.name.startsWith('.') || notScripts.has(full)) continue;
+      if (/\.zip$/i.test(entry.name)) return undefined;
+      if (entry.isDirectory()) folders.push(full);
+      else if (entry.isFile()) count++;
+    }
+  }
+  return count;
+}
+
 async function* filesOf(
   full: string,
   place: string,

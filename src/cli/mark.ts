@@ -9,12 +9,14 @@ import { intakeDoubts, intakeSentence } from '../desk/index.ts';
 import { printVoiceText, type VoiceAssignment } from '../musicxml/index.ts';
 import { kindOf } from '../open/open.ts';
 import { Refused } from '../refusal/refusal.ts';
+import { askYesNo } from './ask.ts';
 import { EXIT } from './exit.ts';
 import { readInput, reason } from './input.ts';
-import { briefIn, filesIn } from './mark-files.ts';
+import { briefIn, countFiles, filesIn } from './mark-files.ts';
 import { openPage } from './open-page.ts';
 import { plain } from './plain.ts';
 import { loadProfile } from './profile.ts';
+import { createProgress } from './progress.ts';
 import { listen, untilStopped } from './serve.ts';
 
 export interface MarkOptions {
@@ -71,28 +73,18 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
     ),
   );
   notScripts.add(dirname(path));
-  const kept = desk.desk.stackNamed(options.stack ?? 'Scripts');
-  const given = await briefOption(brief);
-  // What was set on the page stands until it is changed again by name.
-  const stands =
-    options.brief === undefined &&
-    kept?.brief !== undefined &&
-    given.brief !== undefined &&
-    given.brief !== kept.brief;
-  if (stands)
-    say(
-      `${brief} differs from the brief set at the desk, which stands. To put it in its place: --brief ${brief}`,
-    );
   const stack = desk.stackFor({
     name: options.stack ?? 'Scripts',
     ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
-    ...(stands ? {} : given),
+    ...(await briefToSet(desk, brief, options)),
     ...(await textOption('scheme', options.scheme)),
     ...(await textOption('reference', options.reference)),
     ...(options.pattern === undefined ? {} : { pattern: options.pattern }),
     ...(options.voices === undefined ? {} : { voices: printVoiceText(options.voices) }),
   });
-  const again = await desk.reviewAgain(stack);
+  const reviewing = createProgress('reviewed again', desk.reviewing(stack).left);
+  const again = await desk.reviewAgain(stack, reviewing.at);
+  reviewing.end();
   if (again > 0) say(`${again} reviewed again, since the profile or brief has changed.`);
   const first = takeFolder(desk, stack, place, notScripts);
   // Watched from the first look on, so that what comes while it lasts is not missed.
@@ -124,6 +116,22 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   return unreadable > 0 ? EXIT.unreadable : EXIT.fine;
 }
 
+/** The folder's brief; one set at the desk stands until it is changed by name, or by whoever is asked here. */
+async function briefToSet(
+  desk: MarkingDesk,
+  file: string | undefined,
+  options: MarkOptions,
+): Promise<{ brief?: string }> {
+  const given = await briefOption(file);
+  const kept = desk.desk.stackNamed(options.stack ?? 'Scripts')?.brief;
+  if (options.brief !== undefined || kept === undefined || given.brief === undefined || given.brief === kept)
+    return given;
+  const differs = `${file} differs from the brief set at the desk.`;
+  const replace = await askYesNo(`${differs} Put it in its place, and review every script again?`);
+  if (replace === undefined) say(`${differs} That one stands. To put this one in its place: --brief ${file}`);
+  return replace === true ? given : {};
+}
+
 /** Gives the number of files that could not be read. */
 async function takeFolder(
   desk: MarkingDesk,
@@ -133,12 +141,13 @@ async function takeFolder(
 ): Promise<number> {
   const counts = { new: 0, known: 0, unreadable: 0, 'no script': 0 };
   const started = performance.now();
+  const progress = createProgress('files', await countFiles(place, notScripts));
   for await (const taken of desk.takeAll(stack, filesIn(place, notScripts, tell))) {
     counts[taken.outcome]++;
     if (taken.outcome === 'unreadable') tell(`${taken.file}: ${taken.message}`);
-    progress(Object.values(counts).reduce((sum, n) => sum + n, 0));
+    progress.at(Object.values(counts).reduce((sum, n) => sum + n, 0));
   }
-  progress(undefined);
+  progress.end();
   const intake = desk.settle(stack);
   const seconds = (performance.now() - started) / 1000;
   say(
@@ -212,11 +221,6 @@ async function writeOut(file: string, chunks: Iterable<string>): Promise<void> {
   } catch (error) {
     throw new Refused(`${file}: ${reason(error)}`);
   }
-}
-
-/** A counter in place on a terminal; nothing where the output goes into a file. */
-function progress(count: number | undefined): void {
-  if (process.stderr.isTTY) process.stderr.write(count === undefined ? '\r\u001b[K' : `\r${count} files`);
 }
 
 function say(text: string): void {

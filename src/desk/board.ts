@@ -9,7 +9,7 @@ import type { Finding, Review } from '../review/review.ts';
 import { printPitch } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { type Bar, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
-import type { Ticks } from '../score/time.ts';
+import { crotchets, type Ticks } from '../score/time.ts';
 import { excerptText } from './excerpt.ts';
 import type { ScriptFinding } from './finding.ts';
 
@@ -27,6 +27,9 @@ export const boardBarSchema = z.object({
   finding: z.string(),
   ...shown,
   message: z.string(),
+  /** The notes it is about, in crotchets from the beginning of the bars shown. */
+  notes: z.array(z.object({ voice: z.enum(['S', 'A', 'T', 'B']), at: z.number().min(0) })).exactOptional(),
+  severity: z.enum(['fault', 'query', 'remark']).exactOptional(),
   /** How plainly the bar shows this one thing, 0 to 1: 1 where it is the only finding in bars wholly written. */
   clearness: z.number().min(0).max(1),
 });
@@ -67,6 +70,8 @@ export function boardBars(review: Review, findings: readonly ScriptFinding[]): B
       lastBar: last.number,
       text: '',
       message: finding.message,
+      notes: found.tones.map(({ voice, at }) => ({ voice, at: crotchets(Math.max(0, at - first.at)) })),
+      severity: finding.severity,
       clearness,
       first: first.index,
       last: last.index,

@@ -5,9 +5,9 @@
 import { capitalised, counted, listed } from '../english/words.ts';
 import type { Family, Severity } from '../rules/rule.ts';
 import type { BoardBar, GoodBar } from './board.ts';
-import { type JudgedFinding, standingFindings } from './decisions.ts';
-import type { ScriptFacts } from './facts.ts';
-import { ruleHint } from './feedback.ts';
+import { type Judgement, standingFindings } from './decisions.ts';
+import { hintOf } from './feedback.ts';
+import type { FigureFinding, ScriptFigures } from './figures.ts';
 import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 
 interface RuleTally {
@@ -16,10 +16,8 @@ interface RuleTally {
   readonly scripts: number;
   readonly places: number;
   readonly bySeverity: Readonly<Record<Severity, number>>;
-  /** The scripts' urgencies added up: scripts affected times weight. */
-  readonly urgency: number;
-  /** How to mend it: the rule's own second hint. */
-  readonly hint: string;
+  /** Scripts affected times how heavy it is in each. */
+  readonly load: number;
   /** The clearest bars found, the clearest first. */
   readonly board: readonly BoardBar[];
 }
@@ -40,15 +38,15 @@ const GOOD_BARS = 6;
 
 /** What one script brings to the picture. */
 export interface ScriptInClass {
-  readonly facts: Pick<ScriptFacts, 'boardBars' | 'goodBars' | 'counts'>;
+  readonly figures: Pick<ScriptFigures, 'boardBars' | 'goodBars' | 'style'>;
   /** As the teacher's decisions leave them; what is overruled is not counted. */
-  readonly findings: readonly JudgedFinding[];
+  readonly findings: readonly (FigureFinding & Judgement)[];
 }
 
 /** The tally with one more script. Give each candidate's latest draft only, or drafts will count twice. */
-export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass): ClassTally {
+export function withScript(tally: ClassTally, { figures, findings }: ScriptInClass): ClassTally {
   const standing = standingFindings(findings);
-  const byRule = new Map<string, JudgedFinding[]>();
+  const byRule = new Map<string, (typeof standing)[number][]>();
   for (const finding of standing) {
     const list = byRule.get(finding.rule);
     if (list === undefined) byRule.set(finding.rule, [finding]);
@@ -66,45 +64,21 @@ export function withScript(tally: ClassTally, { facts, findings }: ScriptInClass
       scripts: 1,
       places: list.length,
       bySeverity,
-      urgency: urgency(first.family, list),
-      hint: ruleHint(first),
-      board: facts.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
+      load: Math.max(...list.map(({ severity }) => WEIGHT[severity])),
+      board: figures.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
     };
   }
   return joined(tally, {
     scripts: 1,
     faultless: standing.some(({ severity }) => severity === 'fault') ? 0 : 1,
     rules,
-    good: facts.goodBars,
-    style: styleTally(facts.counts.style ?? {}),
+    good: figures.goodBars,
+    style: styleTally(figures.style),
   });
 }
 
+/** How heavy a rule weighs in one script: by the heaviest of what stands there. */
 const WEIGHT: Readonly<Record<Severity, number>> = { fault: 3, query: 1, remark: 0 };
-/** What the teacher has agreed to comes before what nobody has looked at. */
-const AGREED = 1.25;
-
-/**
- * How far one lesson gets with faults of a family: what can be checked voice by voice with one question is soon
- * mended, a sense for chords and phrases takes longer. A teacher's rule of thumb; common practice, no source.
- */
-const TEACHABLE: Readonly<Record<Family, number>> = {
-  consecutives: 1.2,
-  'cadences and phrases': 1.1,
-  chords: 1.1,
-  'spacing and range': 1,
-  melody: 1,
-  dissonance: 0.9,
-  'rhythm and notation': 0.7,
-};
-
-/** How urgently a class wants a rule taught: its findings' weight, each further place counting less, times how teachable. */
-function urgency(family: Family, findings: readonly JudgedFinding[]): number {
-  const weights = findings
-    .map(({ severity, standing }) => WEIGHT[severity] * (standing === 'agreed' ? AGREED : 1))
-    .sort((a, b) => b - a);
-  return TEACHABLE[family] * weights.reduce((total, weight, i) => total + weight / Math.sqrt(i + 1), 0);
-}
 
 /** The tally of two groups of scripts together. */
 export function joined(a: ClassTally, b: ClassTally): ClassTally {
@@ -132,7 +106,7 @@ function together(a: RuleTally, b: RuleTally): RuleTally {
       query: a.bySeverity.query + b.bySeverity.query,
       remark: a.bySeverity.remark + b.bySeverity.remark,
     },
-    urgency: a.urgency + b.urgency,
+    load: a.load + b.load,
     board: clearest([...a.board, ...b.board]),
   };
 }
@@ -177,12 +151,12 @@ export interface Practise {
 export interface ClassPicture {
   readonly scripts: number;
   readonly faultless: number;
-  /** Faults before queries; the commonest first, by scripts and then by places. Remarks are left out. */
+  /** By how many scripts and how heavy, faults counting three times. Remarks are left out. */
   readonly rules: readonly RuleInClass[];
-  /** One fault to a bar, the fault that matters most to the class first. */
+  /** One rule to a bar, in the same order. */
   readonly board: readonly BoardBar[];
   readonly good: readonly GoodBar[];
-  /** What to practise next, the most pressing first. */
+  /** What to practise next, in the same order: the first lesson begins with the first of `rules`. */
   readonly practise: readonly Practise[];
   /** What many scripts have less or more of than the model, in sentences. */
   readonly style: readonly string[];
@@ -197,14 +171,12 @@ export function classPicture(tally: ClassTally): ClassPicture {
   const rules = Object.entries(tally.rules)
     .map(([rule, entry]) => ({ rule, ...entry }))
     .filter(({ bySeverity }) => bySeverity.fault + bySeverity.query > 0);
-  const pressing = [...rules].sort((a, b) => b.urgency - a.urgency);
-  const commonest = [...rules].sort(
-    (a, b) => Number(isFault(b)) - Number(isFault(a)) || b.scripts - a.scripts || b.places - a.places,
-  );
+  // One order for all that is told: what is heaviest over the class comes first, in list, advice and on the board.
+  const ranked = rules.sort((a, b) => b.load - a.load || b.scripts - a.scripts || b.places - a.places);
   return {
     scripts: tally.scripts,
     faultless: tally.faultless,
-    rules: commonest.map(({ rule, name, family, scripts, places, bySeverity }) => ({
+    rules: ranked.map(({ rule, name, family, scripts, places, bySeverity }) => ({
       rule,
       name,
       family,
@@ -213,43 +185,35 @@ export function classPicture(tally: ClassTally): ClassPicture {
       bySeverity,
       sentence: `${name}${bySeverity.fault > 0 ? '' : ', worth a second look'}: in ${scripts} of ${counted(tally.scripts, 'script')}, ${counted(places, 'place')}.`,
     })),
-    board: pressing.flatMap(({ board }) => board.slice(0, 1)).slice(0, BOARD_BARS),
+    board: ranked.flatMap(({ board }) => board.slice(0, 1)).slice(0, BOARD_BARS),
     good: tally.good,
-    practise: practise(pressing, tally.scripts),
+    practise: practise(ranked, tally.scripts),
     style: classStyle(tally.style),
-    summary: summary(tally, commonest.find(isFault)),
+    summary: summary(tally, ranked[0]),
   };
-}
-
-function isFault({ bySeverity }: Pick<RuleTally, 'bySeverity'>): boolean {
-  return bySeverity.fault > 0;
 }
 
 type Entry = RuleTally & { readonly rule: string };
 
-/** Families in the order of what their rules come to, each with its two most pressing rules. */
-function practise(pressing: readonly Entry[], scripts: number): Practise[] {
+/** Families in the order of their first rules, each with its two first. */
+function practise(ranked: readonly Entry[], scripts: number): Practise[] {
   const families = new Map<Family, Entry[]>();
-  for (const entry of pressing) {
+  for (const entry of ranked) {
     // One pupil's fault is no lesson for a class.
     if (scripts > 3 && entry.scripts < 2) continue;
     families.set(entry.family, [...(families.get(entry.family) ?? []), entry]);
   }
-  return [...families]
-    .map(([family, entries]) => ({
+  return [...families].slice(0, LESSONS).map(([family, entries]) => {
+    const [first, second] = entries as [Entry, Entry?];
+    const named = [first, ...(second === undefined ? [] : [second])];
+    return {
       family,
-      entries: entries.slice(0, 2),
-      weight: entries.reduce((sum, entry) => sum + entry.urgency, 0),
-    }))
-    .sort((a, b) => b.weight - a.weight)
-    .slice(0, LESSONS)
-    .map(({ family, entries }) => ({
-      family,
-      rules: entries.map(({ rule }) => rule),
+      rules: named.map(({ rule }) => rule),
       sentence: `${capitalised(family)}: ${listed(
-        entries.map((entry) => `${lower(entry.name)} (${entry.scripts} of ${counted(scripts, 'script')})`),
-      )}. ${entries[0]!.hint}`,
-    }));
+        named.map((entry) => `${lower(entry.name)} (${entry.scripts} of ${counted(scripts, 'script')})`),
+      )}. ${hintOf(first.rule)}`,
+    };
+  });
 }
 
 function lower(name: string): string {

@@ -74,8 +74,11 @@ type Of<K extends DecisionKind> = Extract<Decision, { kind: K }>;
 /** How a finding stands: nobody has decided yet, the teacher agrees, or the teacher overrules. */
 export type Standing = 'open' | 'agreed' | 'overruled';
 
-/** A finding as it stands under the teacher's decisions. `severity` is the teacher's where one was set. */
-export interface JudgedFinding extends ScriptFinding {
+/** What must be known of a finding to apply decisions to it. */
+type Decidable = Pick<ScriptFinding, 'id' | 'rule' | 'severity' | 'context'>;
+
+/** How a finding stands, and by what decision. */
+export interface Judgement {
   readonly standing: Standing;
   /** The severity that the review gave. */
   readonly foundAs: ScriptFinding['severity'];
@@ -89,10 +92,13 @@ export interface JudgedFinding extends ScriptFinding {
   readonly by?: string;
 }
 
+/** A finding as it stands under the teacher's decisions. `severity` is the teacher's where one was set. */
+export type JudgedFinding = ScriptFinding & Judgement;
+
 export type TeacherRemark = Of<'remark'>;
 
-export interface Judged {
-  readonly findings: readonly JudgedFinding[];
+export interface Judged<F = ScriptFinding> {
+  readonly findings: readonly (F & Judgement)[];
   /** The teacher's own remarks on this script: those about all of it, then by place. */
   readonly remarks: readonly TeacherRemark[];
 }
@@ -129,11 +135,11 @@ function carriedKey(to: string, from: string): string {
  *
  * @param script the script's id; decisions about other scripts are passed over
  */
-export function applyDecisions(
+export function applyDecisions<F extends Decidable>(
   script: string,
-  findings: readonly ScriptFinding[],
+  findings: readonly F[],
   decisions: readonly Decision[],
-): Judged {
+): Judged<F> {
   const settled = new Map<string, Of<'agree'> | Of<'overrule'>>();
   const severities = new Map<string, Of<'severity'>>();
   const general = new Map<string, Of<'overrule for all'>>();

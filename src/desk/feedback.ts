@@ -135,6 +135,11 @@ function placesOf(times: number, bars: readonly string[]): string {
 }
 
 /** Which movement would cure it, of whatever place: the rule's own words, since a finding's speak of one place only. */
-export function ruleHint({ rule, hints }: Pick<JudgedFinding, 'rule' | 'hints'>): string {
-  return RULES.find(({ id }) => id === rule)?.hints[1] ?? hints[1]!;
+function ruleHint({ rule, hints }: Pick<JudgedFinding, 'rule' | 'hints'>): string {
+  return hintOf(rule) || hints[1]!;
+}
+
+/** The rule's own second hint; empty for a rule that is no more. */
+export function hintOf(rule: string): string {
+  return RULES.find(({ id }) => id === rule)?.hints[1] ?? '';
 }

@@ -8,6 +8,7 @@
  * - `decisions.ts`: the teacher's decisions as data, and the findings as they stand under them; `context.ts` says which
  *   findings are the same thing to a musician.
  * - `groups.ts`: findings by slip, to be agreed to together.
+ * - `figures.ts`: the little that lists and the class picture need of them.
  * - `drafts.ts`: mended, still there, new, matched by the music. `carried.ts`: which decisions
  *   bear on the next draft.
  * - `scheme.ts`, `measures.ts`, `suggest.ts`, `marks.ts`: the mark scheme, the figures it rests on, the level that they
@@ -62,6 +63,7 @@ export {
 } from './export.ts';
 export { factsOf, factsSchema, type ScriptFacts } from './facts.ts';
 export { type Feedback, feedbackFor, type ToWorkOn } from './feedback.ts';
+export { type FigureFinding, figuresOf, type ScriptFigures } from './figures.ts';
 export type { ScriptFinding } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';

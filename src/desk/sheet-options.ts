@@ -2,7 +2,7 @@
 import { z } from 'zod';
 
 /** What a sheet may have besides comments, strengths and things to work on. */
-export const SHEET_PARTS = ['marks', 'list', 'markers'] as const;
+const SHEET_PARTS = ['marks', 'list', 'markers'] as const;
 export type SheetPart = (typeof SHEET_PARTS)[number];
 
 export interface SheetOptions {

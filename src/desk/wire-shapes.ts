@@ -76,6 +76,8 @@ export const queueSchema = z.object({
   scripts: z.array(judgedEntrySchema),
   /** What lies on the stack, in a sentence, and what to look at before marking. */
   intake: z.object({ summary: z.string(), doubts: z.array(z.string()) }),
+  /** Scripts to be reviewed again since the settings have changed: how many are left of how many, and whether it goes on. */
+  again: z.object({ left: z.number(), of: z.number(), going: z.boolean() }),
 });
 export type Queue = z.infer<typeof queueSchema>;
 
@@ -181,7 +183,13 @@ export const classSchema = z.object({
       sentence: z.string(),
     }),
   ),
-  board: z.array(shownBar.extend({ rule: z.string() })),
+  board: z.array(
+    shownBar.extend({
+      rule: z.string(),
+      notes: z.array(z.object({ voice: z.enum(['S', 'A', 'T', 'B']), at: z.number() })).optional(),
+      severity: z.enum(['fault', 'query', 'remark']).optional(),
+    }),
+  ),
   good: z.array(shownBar),
   practise: z.array(z.object({ family: z.string(), rules: z.array(z.string()), sentence: z.string() })),
   style: z.array(z.string()),
@@ -233,7 +241,10 @@ const pairSchema = z.object({
 });
 export type LikePairView = z.infer<typeof pairSchema>;
 export const likenessSchema = z.object({
+  /** Part of the pairs worth a question, and how many there are. */
   pairs: z.array(pairSchema),
+  total: z.number(),
+  after: z.number(),
   compared: z.number(),
   notice: z.string(),
   reference: z.array(pairSchema).optional(),

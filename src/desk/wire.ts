@@ -68,7 +68,7 @@ function route<
 /** Part of a long list. */
 const part = z.object({
   after: z.coerce.number<number>().int().min(0).default(0),
-  most: z.coerce.number<number>().int().min(1).max(500).default(200),
+  most: z.coerce.number<number>().int().min(1).max(500).default(50),
 });
 const numbered = z.object({ id: idSchema });
 /** The revision that the person had before them: decisions on anything older are refused. */
@@ -151,6 +151,12 @@ export const ROUTES = {
     params: numbered,
     answer: z.object({ changed: z.number() }),
   }),
+  /** Reviews what the settings call for; answers at once, and the stack tells how far it is. */
+  reviewAgain: route('post', '/stacks/:id/reviewed', {
+    params: numbered,
+    answer: z.object({ left: z.number() }),
+    status: 202,
+  }),
   decideForAll: route('post', '/stacks/:id/decisions', {
     params: numbered,
     body: z.strictObject({ revision, decision: classDecisionSchema }),
@@ -169,7 +175,7 @@ export const ROUTES = {
     query: part,
     answer: differencesSchema,
   }),
-  likeness: route('get', '/stacks/:id/likeness', { params: numbered, answer: likenessSchema }),
+  likeness: route('get', '/stacks/:id/likeness', { params: numbered, query: part, answer: likenessSchema }),
   sheetsPdf: route('get', '/stacks/:id/sheets.pdf', {
     params: numbered,
     query: part.extend(sheetQuerySchema.shape),

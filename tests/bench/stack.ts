@@ -1,6 +1,7 @@
 /**
- * `npm run bench:stack [SIZE…]`: scripts marked per second and peak memory at 30, 1,000 and 10,000, how memory grows
- * within a run, and that a run that is stopped goes on where it was. Each run is `partwise mark FOLDER` as a teacher
+ * `npm run bench:stack [SIZE…]`: scripts marked per second and peak memory at 30, 1,000 and 5,000, how many cores it
+ * keeps busy, how memory grows within a run, that a run that is stopped goes on where it was, and from 1,000 on what a
+ * teacher waits for at the page. Each run is `partwise mark FOLDER` as a teacher
  * types it, from start to finish, on scripts invented beforehand. Memory is read from /proc, on Linux only.
  */
 import { type ChildProcess, spawn } from 'node:child_process';
@@ -9,9 +10,10 @@ import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { plantedFiles } from '../support/planted-stack.ts';
+import { measureService } from './stack-service.ts';
 
 const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
-const SIZES = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [30, 1_000, 10_000];
+const SIZES = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [30, 1_000, 5_000];
 const SAMPLE_MILLISECONDS = 250;
 
 interface Run {
@@ -19,10 +21,13 @@ interface Run {
   /** Resident memory in MB, sampled in order. */
   readonly memory: readonly number[];
   readonly out: string;
+  readonly err: string;
+  /** Processor seconds for each second. */
+  readonly cores: number;
 }
 
 console.log(`${availableParallelism()} cores; each run includes starting, reading, reviewing, storing.`);
-console.log('scripts    seconds   scripts/s   peak MB   MB by quarters of the run   mark book');
+console.log('scripts    seconds   scripts/s   cores   peak MB   MB by quarters of the run   mark book');
 for (const size of SIZES) {
   const folder = mkdtempSync(join(tmpdir(), 'partwise-bench-'));
   try {
@@ -31,12 +36,25 @@ for (const size of SIZES) {
     const again = await mark(folder, '--csv', join(folder, 'marks.csv'));
     const quarters = [0, 1, 2, 3].map((q) => Math.max(...quarter(run.memory, q)).toFixed(0));
     console.log(
-      `${String(size).padStart(7)}${run.seconds.toFixed(1).padStart(11)}${(size / run.seconds).toFixed(1).padStart(12)}` +
+      `${String(size).padStart(7)}${run.seconds.toFixed(1).padStart(11)}${(size / run.seconds).toFixed(1).padStart(12)}${run.cores.toFixed(2).padStart(8)}` +
         `${Math.max(...run.memory)
           .toFixed(0)
           .padStart(10)}   ${quarters.join(' ').padEnd(27)} ${again.seconds.toFixed(1)} s`,
     );
-    if (size >= 1_000 && size < 10_000) await stopAndGoOn(folder, size, run.seconds / 2);
+    console.log(
+      `  last told on the way: ${
+        run.err
+          .trim()
+          .split('\n')
+          .filter((line) => / of \d+ files/.test(line))
+          .at(-1) ?? 'nothing, it was done too soon'
+      }`,
+    );
+    console.log(
+      `  warnings on the way: ${run.err.split('\n').filter((line) => /warning/i.test(line)).length}`,
+    );
+    if (size >= 1_000) await measureService(join(folder, 'stack', 'desk', 'desk.sqlite'));
+    if (size === 1_000) await stopAndGoOn(folder, size, run.seconds / 2);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -76,7 +94,7 @@ async function stopAndGoOn(folder: string, size: number, seconds: number): Promi
 
 function start(folder: string, ...more: string[]): ChildProcess {
   return spawn(process.execPath, ['--import', 'tsx', MAIN, 'mark', join(folder, 'stack'), ...more], {
-    stdio: ['ignore', 'pipe', 'ignore'],
+    stdio: ['ignore', 'pipe', 'pipe'],
   });
 }
 
@@ -86,19 +104,28 @@ function mark(folder: string, ...more: string[]): Promise<Run> {
     const child = start(folder, ...more);
     const memory: number[] = [];
     const timer = setInterval(() => {
+      processor = Math.max(processor, processorSeconds(child.pid!));
       const now = residentMegabytes(child.pid!);
       if (now !== undefined) memory.push(now);
     }, SAMPLE_MILLISECONDS);
     let out = '';
+    let err = '';
+    let processor = 0;
     child.stdout!.setEncoding('utf8').on('data', (text: string) => {
       out += text;
+    });
+    child.stderr!.setEncoding('utf8').on('data', (text: string) => {
+      err += text;
     });
     child.once('error', reject);
     child.once('close', (status) => {
       clearInterval(timer);
       // 2 says that some files could not be read: there are broken ones among them on purpose.
       if (status !== 0 && status !== 2) reject(new Error(`partwise mark ended with ${status}: ${out}`));
-      else resolve({ seconds: (performance.now() - started) / 1000, memory, out });
+      else {
+        const seconds = (performance.now() - started) / 1000;
+        resolve({ seconds, memory, out, err, cores: processor / seconds });
+      }
     });
   });
 }
@@ -106,6 +133,18 @@ function mark(folder: string, ...more: string[]): Promise<Run> {
 function quarter(memory: readonly number[], q: number): number[] {
   const from = Math.floor((memory.length * q) / 4);
   return memory.slice(from, Math.max(from + 1, Math.floor((memory.length * (q + 1)) / 4)));
+}
+
+/** User and system time of a process with its threads, in seconds; a clock tick is a hundredth on Linux. */
+function processorSeconds(pid: number): number {
+  try {
+    const fields = readFileSync(`/proc/${pid}/stat`, 'utf8')
+      .replace(/^.*\) /, '')
+      .split(' ');
+    return (Number(fields[11]) + Number(fields[12])) / 100;
+  } catch {
+    return 0;
+  }
 }
 
 function residentMegabytes(pid: number): number | undefined {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { classPicture, joined, NO_SCRIPTS, withScript } from '../../src/desk/class-picture.ts';
 import { applyDecisions } from '../../src/desk/decisions.ts';
 import { feedbackFor } from '../../src/desk/feedback.ts';
+import { figuresOf } from '../../src/desk/figures.ts';
 import { rankRemarks, rememberRemark } from '../../src/desk/remarks.ts';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
@@ -19,7 +20,11 @@ const NAMES = [
   'lantern',
 ];
 const CLASS = NAMES.map(exercise);
-const tally = (scripts: readonly TestScript[]) => scripts.reduce(withScript, NO_SCRIPTS);
+const tally = (scripts: readonly TestScript[]) =>
+  scripts.reduce(
+    (before, { facts, findings }) => withScript(before, { figures: figuresOf(facts), findings }),
+    NO_SCRIPTS,
+  );
 
 describe('what a class has in common', () => {
   const picture = classPicture(tally([...CLASS, exercise('fault-consecutives')]));
@@ -29,10 +34,15 @@ describe('what a class has in common', () => {
     const fifths = picture.rules.find(({ rule }) => rule === 'parallel-fifths')!;
     expect(fifths.scripts).toBeGreaterThanOrEqual(2);
     expect(fifths.sentence).toMatch(/^Parallel fifths: in \d of 8 scripts, \d+ places?\.$/);
-    const faults = picture.rules.filter(({ bySeverity }) => bySeverity.fault > 0);
-    expect(picture.rules.slice(0, faults.length)).toEqual(faults);
-    const scripts = faults.map((rule) => rule.scripts);
-    expect(scripts).toEqual([...scripts].sort((a, b) => b - a));
+    // What is a fault wherever it stands weighs three times what is a query wherever it stands.
+    const only = (severity: 'fault' | 'query') =>
+      picture.rules.filter(({ bySeverity, places }) => bySeverity[severity] === places && places > 0);
+    for (const list of [only('fault'), only('query')]) {
+      const scripts = list.map((rule) => rule.scripts);
+      expect(scripts).toEqual([...scripts].sort((a, b) => b - a));
+    }
+    expect(picture.practise[0]!.rules[0]).toBe(picture.rules[0]!.rule);
+    expect(picture.board[0]!.rule).toBe(picture.rules[0]!.rule);
     expect(picture.faultless).toBeGreaterThanOrEqual(2);
     expect(picture.summary).toMatch(/^\d scripts of 8 have no fault\. Commonest: [a-z].* in \d scripts?\.$/);
   });
@@ -82,7 +92,7 @@ describe('what a class has in common', () => {
       facts.findings,
       decided({ kind: 'overrule for all', rule: 'parallel-fifths' }),
     );
-    const { rules, board } = classPicture(withScript(NO_SCRIPTS, { facts, findings }));
+    const { rules, board } = classPicture(withScript(NO_SCRIPTS, { figures: figuresOf(facts), findings }));
     expect(rules.map(({ rule }) => rule)).not.toContain('parallel-fifths');
     expect(board.map(({ rule }) => rule)).not.toContain('parallel-fifths');
   });

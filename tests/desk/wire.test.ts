@@ -22,7 +22,7 @@ describe('the table of the desk’s routes', () => {
   });
 
   it('reads numbers from an address and refuses what is none', () => {
-    expect(ROUTES.stack.query.parse({ after: '200' })).toEqual({ after: 200, most: 200 });
+    expect(ROUTES.stack.query.parse({ after: '200' })).toEqual({ after: 200, most: 50 });
     expect(ROUTES.stack.params.safeParse({ id: 'x' }).success).toBe(false);
     expect(ROUTES.stack.query.safeParse({ most: '501' }).success).toBe(false);
   });

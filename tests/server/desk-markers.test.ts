@@ -127,6 +127,7 @@ describe('a desk’s file of an older version', () => {
       old
         .prepare('INSERT INTO marks (script, criterion, mark) VALUES (1, ?, ?)')
         .run('chords', JSON.stringify({ criterion: 'chords', marks: 7, at, by: 'AB' }));
+      if (version >= 4) old.exec("UPDATE marks SET marker = 'AB'");
       old.close();
       const desk = new Desk(await openForWriting(path));
       expect(desk.stack(1).name).toBe('Old');

@@ -1,5 +1,6 @@
 /** All that can be done at the desk, gathered from its concerns. */
 import type { Store } from '../state/store.ts';
+import { createComparing } from './comparing.ts';
 import { createDeciding } from './deciding.ts';
 import { createFinishing } from './finishing.ts';
 import { createGivingVoices } from './giving-voices.ts';
@@ -8,6 +9,7 @@ import { createHandle } from './handle.ts';
 import { createMarking } from './marking.ts';
 import { createOpening } from './opening.ts';
 import { createRemarking } from './remarking.ts';
+import { createReviewing } from './reviewing.ts';
 import { createScriptWork } from './script-work.ts';
 import { createSheets } from './sheets.ts';
 import { createStacks } from './stacks.ts';
@@ -32,6 +34,8 @@ export function createActions(store: Store<DeskState>, say: (text: string) => vo
     ...createMarking(desk, work),
     ...createRemarking(desk, work),
     ...createSheets(desk),
+    ...createComparing(desk),
+    ...createReviewing(desk),
     go: desk.go,
     choose,
     /** Chosen in the score: on a small screen its words come up. */

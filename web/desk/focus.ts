@@ -18,8 +18,16 @@ export function keepPlace(): () => void {
   };
 }
 
-/** Brings the chosen finding into view, in the score and in the list. */
+/** Brings the chosen finding into view, in the score and in the list, each in its own part of the window. */
 export function showChosen(): void {
-  for (const part of ['.paper .pw-chosen', '.finding.chosen'])
-    document.querySelector(part)?.scrollIntoView({ block: 'center' });
+  for (const [part, chosen] of [
+    ['.paper', '.pw-chosen'],
+    ['.margin', '.finding.chosen'],
+  ] as const) {
+    const room = document.querySelector(part);
+    const found = room?.querySelector(chosen);
+    if (!room || !found) continue;
+    const [inRoom, at] = [room.getBoundingClientRect(), found.getBoundingClientRect()];
+    room.scrollBy({ top: at.top - inRoom.top - Math.max(60, (inRoom.height - at.height) / 2) });
+  }
 }

@@ -16,6 +16,10 @@ export function createLoading(store: Store<DeskState>) {
   async function loadStack(id: number, after = 0, most: number = SHOWN_AT_ONCE.queue): Promise<void> {
     const { stack, ...queue } = await ask(ROUTES.stack, { params: { id }, query: { after, most } });
     set({ stack, queue });
+    const { left, of, going } = queue.again;
+    const known = store.get().reviewing;
+    const timeLeft = known?.stack === id ? known.timeLeft : '';
+    set({ reviewing: left === 0 ? undefined : { stack: id, left, of, going, timeLeft } });
   }
 
   async function loadScript(id: number): Promise<void> {
@@ -44,6 +48,11 @@ export function createLoading(store: Store<DeskState>) {
     set({ differences: await ask(ROUTES.differences, { params: { id: stack }, query }) });
   }
 
+  async function loadLikeness({ stack, after }: At<'likeness'>): Promise<void> {
+    const query = { after, most: SHOWN_AT_ONCE.likeness };
+    set({ likeness: await ask(ROUTES.likeness, { params: { id: stack }, query }), pairs: {} });
+  }
+
   async function loadSheets(asked: At<'sheets'>): Promise<void> {
     const { stack, after, options } = asked;
     set({ sheets: undefined, ticked: new Set() });
@@ -58,5 +67,5 @@ export function createLoading(store: Store<DeskState>) {
     if (store.get().place === asked) set({ sheets: { total, unseen, shown } });
   }
 
-  return { loadStack, loadScript, loadModeration, loadDifferences, loadSheets };
+  return { loadStack, loadScript, loadModeration, loadDifferences, loadLikeness, loadSheets };
 }

@@ -22,7 +22,7 @@ export function createOpening(desk: Handle) {
       case 'class':
         return set({ classView: await ask(ROUTES.class, { params: { id: place.stack } }) });
       case 'likeness':
-        return set({ likeness: await ask(ROUTES.likeness, { params: { id: place.stack } }) });
+        return loading.loadLikeness(place);
       case 'settings':
         return stack === undefined ? undefined : set({ editing: { base: stack, now: stack } });
       case 'moderation':

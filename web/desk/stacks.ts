@@ -18,8 +18,10 @@ export function createStacks(desk: Handle) {
       }),
     changeSettings: (texts: StackTexts): Promise<void> =>
       desk.inTurn(async () => {
-        told('Keeping the settings, and reviewing again where they call for it…');
         const kept = await saveSettings(store, texts);
+        const { stack } = get();
+        // What is to be reviewed again shows by itself, and goes on wherever one goes.
+        if (kept && stack !== undefined) await desk.loading.loadStack(stack.id, 0, 1);
         told(kept ? 'The settings are kept.' : 'Nothing was changed.');
       }),
     take: async (files: readonly File[]): Promise<void> => {

@@ -1,4 +1,5 @@
 /** What the desk's page shows, as one value. */
+
 import { printSheetOptions, readSheetOptions, type SheetOptions } from '../../src/desk/sheet-options.ts';
 import type {
   ClassView,
@@ -11,19 +12,21 @@ import type {
   Stack,
   StackLine,
 } from '../../src/desk/wire-shapes.ts';
+import type { Score } from '../../src/score/score.ts';
 
 /** How many of a long list are shown at a time: what a browser draws, and a person looks through, at one go. */
-export const SHOWN_AT_ONCE = { queue: 50, moderation: 8, sheets: 50, differences: 50 } as const;
+export const SHOWN_AT_ONCE = { queue: 50, moderation: 8, sheets: 50, differences: 50, likeness: 50 } as const;
 
 /** Where the page is, kept in the address after `#`. */
 export type Place =
   | { readonly view: 'stacks' }
   /** `link`: an exercise to begin from, packed as in a pupil's link; empty for none. */
   | { readonly view: 'set'; readonly link: string }
-  | { readonly view: 'class' | 'likeness' | 'settings'; readonly stack: number }
+  | { readonly view: 'class' | 'settings'; readonly stack: number }
   /** `after`: so many come before what is shown. */
   | { readonly view: 'queue'; readonly stack: number; readonly after: number }
   | { readonly view: 'differences'; readonly stack: number; readonly after: number }
+  | { readonly view: 'likeness'; readonly stack: number; readonly after: number }
   | {
       readonly view: 'sheets';
       readonly stack: number;
@@ -57,6 +60,22 @@ export interface Made {
   readonly forAll: boolean;
   /** The script it was made on. */
   readonly script: number;
+}
+
+/** Two scores in which bars are alike. */
+export interface PairScores {
+  readonly first: Score;
+  readonly second: Score;
+}
+
+export interface Reviewing {
+  readonly stack: number;
+  readonly left: number;
+  readonly of: number;
+  /** False where it waits to be asked for. */
+  readonly going: boolean;
+  /** How much longer it takes, in words; empty as long as that can't be told. */
+  readonly timeLeft: string;
 }
 
 /** A stack's settings being changed. */
@@ -97,6 +116,10 @@ export interface DeskState {
   /** Scores of the scripts laid side by side, by script. */
   readonly beside: Readonly<Record<number, ScriptView>>;
   readonly likeness: LikenessView | undefined;
+  /** Scores of pairs laid side by side, by {@link pairKey}. */
+  readonly pairs: Readonly<Record<string, PairScores>>;
+  /** A stack being reviewed again, since its settings have changed. */
+  readonly reviewing: Reviewing | undefined;
   readonly sheets:
     | { readonly total: number; readonly unseen: number; readonly shown: readonly SheetView[] }
     | undefined;
@@ -127,6 +150,8 @@ export const EMPTY_DESK: DeskState = {
   differences: undefined,
   beside: {},
   likeness: undefined,
+  pairs: {},
+  reviewing: undefined,
   sheets: undefined,
   ticked: new Set(),
   notice: undefined,
@@ -145,9 +170,9 @@ export function placeOf(hash: string): Place {
   if (what === 'script') return { view: 'script', script: id };
   if (what !== 'stack') return { view: 'stacks' };
   if (view === 'moderation') return { view, stack: id, criterion: fifth ?? '', after };
-  if (view === 'class' || view === 'likeness' || view === 'settings') return { view, stack: id };
+  if (view === 'class' || view === 'settings') return { view, stack: id };
   if (view === 'sheets') return { view, stack: id, after, options: readSheetOptions(fifth, sixth) };
-  return { view: view === 'differences' ? view : 'queue', stack: id, after };
+  return { view: view === 'differences' || view === 'likeness' ? view : 'queue', stack: id, after };
 }
 
 /** The inverse of {@link placeOf}. */
@@ -164,6 +189,7 @@ export function hashOf(place: Place): string {
     case 'sheets':
       return `#/stack/${place.stack}/sheets/${place.after}/${printSheetOptions(place.options)}`;
     case 'differences':
+    case 'likeness':
       return `#/stack/${place.stack}/${place.view}${place.after === 0 ? '' : `/${place.after}`}`;
     case 'moderation':
       return `#/stack/${place.stack}/moderation/${place.after}/${place.criterion}`;

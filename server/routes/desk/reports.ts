@@ -5,14 +5,7 @@ import { ROUTES } from '../../../src/desk/wire.ts';
 import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { differingScripts } from '../../desk/marks-given.ts';
-import {
-  classPictureOf,
-  everything,
-  likenessReport,
-  markBook,
-  moderationOf,
-  sheetOf,
-} from '../../desk/reports.ts';
+import { classPictureOf, everything, markBook, moderationOf, sheetOf } from '../../desk/reports.ts';
 import { fileStem } from './file-stem.ts';
 import { markerOf } from './marker.ts';
 import { answer, send } from './serve.ts';
@@ -39,7 +32,10 @@ export function reportRoutes(marking: MarkingDesk): Router {
     return { total: scripts.length, after, scripts: scripts.slice(after, after + most) };
   });
 
-  answer(router, ROUTES.likeness, ({ params: { id } }) => likenessReport(desk, desk.stack(id)));
+  answer(router, ROUTES.likeness, async ({ params: { id }, query: { after, most } }) => {
+    const { pairs, ...report } = await marking.likeness(desk.stack(id).id);
+    return { ...report, total: pairs.length, after, pairs: pairs.slice(after, after + most) };
+  });
 
   answer(router, ROUTES.sheet, ({ params: { id } }) => {
     const script = desk.script(id);

@@ -6,6 +6,7 @@ import { profileNamed } from '../../../src/profiles/list.ts';
 import { readProfile } from '../../../src/profiles/read.ts';
 import { allRefused, problemsIn, Refused } from '../../../src/refusal/refusal.ts';
 import { intakeOf, settleIdentities } from '../../desk/identifying.ts';
+import { figuresOfScript } from '../../desk/kept.ts';
 import { type MarkingDesk, type RawSettings, readSettings } from '../../desk/marking-desk.ts';
 import { countLatest, countUnseen, latestEntries, nextToMark } from '../../desk/queue.ts';
 import type { ScriptEntry, Stack } from '../../desk/records.ts';
@@ -28,7 +29,8 @@ export function stackRoutes(marking: MarkingDesk): Router {
     const { scripts: total, ...counts } = desk.count(id);
     const lies = intakeOf(desk, id);
     const intake = { summary: intakeSentence(lies), doubts: intakeDoubts(lies) };
-    return { stack, total, ...counts, next: nextToMark(desk, id), after, scripts, intake };
+    const again = marking.reviewing(id);
+    return { stack, total, ...counts, next: nextToMark(desk, id), after, scripts, intake, again };
   });
 
   answer(router, ROUTES.latest, ({ params: { id }, query: { after, most } }) => ({
@@ -38,11 +40,17 @@ export function stackRoutes(marking: MarkingDesk): Router {
     after,
   }));
 
-  answer(router, ROUTES.changeStack, async ({ params: { id }, body: { revision: seen, ...texts } }) => {
+  answer(router, ROUTES.changeStack, ({ params: { id }, body: { revision: seen, ...texts } }) => {
     const stack = desk.changeStack(id, seen, readSettings(rawSettings(texts), desk.stack(id)));
-    await marking.reviewAgain(id);
     marking.settle(id);
+    // A large stack takes minutes, in which whoever asked need not wait.
+    marking.reviewInBackground(id);
     return { stack };
+  });
+
+  answer(router, ROUTES.reviewAgain, ({ params: { id } }) => {
+    marking.reviewInBackground(desk.stack(id).id);
+    return { left: marking.reviewing(id).left };
   });
 
   answer(
@@ -83,10 +91,10 @@ export interface JudgedEntry extends ScriptEntry {
 }
 
 function judgedEntry(desk: Desk, entry: ScriptEntry): JudgedEntry {
-  const { facts } = desk.script(entry.id);
+  const figures = figuresOfScript(desk.db, entry.id);
   const { findings } = applyDecisions(
     String(entry.id),
-    facts?.findings ?? [],
+    figures?.findings ?? [],
     desk.decisions(entry.stack, entry.id),
   );
   const standing = findings.filter((finding) => finding.standing !== 'overruled');

@@ -1,7 +1,11 @@
 /** The class: what is commonest, bars for the board, what to practise next. Nobody is named. */
 import { html, nothing, type TemplateResult } from 'lit';
+import type { ClassView } from '../../../src/desk/wire-shapes.ts';
 import { readNotation } from '../../../src/notation/index.ts';
-import { NO_LAYERS, NO_MARKS } from '../../engrave/index.ts';
+import type { Score } from '../../../src/score/score.ts';
+import { textureOf } from '../../../src/score/texture.ts';
+import { CROTCHET } from '../../../src/score/time.ts';
+import { type MarkedFinding, type Marks, NO_LAYERS, NO_MARKS } from '../../engrave/index.ts';
 import { type Drawn, engraved } from '../../panels/engraved.ts';
 import type { DeskState } from '../state.ts';
 
@@ -56,18 +60,38 @@ export function classPage({ classView }: DeskState): TemplateResult {
   `;
 }
 
-function bars(
-  title: string,
-  shown: readonly { readonly text: string; readonly message: string }[],
-): TemplateResult | typeof nothing {
+type ShownBar = Pick<ClassView['board'][number], 'text' | 'message' | 'notes' | 'severity'>;
+
+/** The notes that the excerpt is about, tied together by a sign. */
+function marksOn(score: Score, { notes = [], severity = 'fault' }: ShownBar): Marks {
+  const { tones } = textureOf(score);
+  const marked = notes.flatMap(({ voice, at }) => {
+    const ticks = Math.round(at * CROTCHET);
+    return tones[voice].filter((tone) => tone.at <= ticks && ticks < tone.until);
+  });
+  if (marked.length === 0) return NO_MARKS;
+  const finding: MarkedFinding = {
+    id: 'shown',
+    label: '×',
+    severity,
+    family: 'melody',
+    voices: [...new Set(marked.map(({ voice }) => voice))],
+    from: Math.min(...marked.map(({ at }) => at)),
+    until: Math.max(...marked.map(({ until }) => until)),
+    tones: marked,
+  };
+  return { ...NO_MARKS, findings: [finding] };
+}
+
+function bars(title: string, shown: readonly ShownBar[]): TemplateResult | typeof nothing {
   if (shown.length === 0) return nothing;
   return html`<section>
     <h2>${title}</h2>
     <div class="board">
       ${shown.map(
-        ({ text, message }) => html`<figure>
-          ${engraved(drawnOf(text), message)}
-          <figcaption>${message}</figcaption>
+        (bar) => html`<figure>
+          ${engraved(drawnOf(bar), bar.message)}
+          <figcaption>${bar.message}</figcaption>
         </figure>`,
       )}
     </div>
@@ -77,11 +101,14 @@ function bars(
 /** Drawn once for each text: the same data again draws nothing anew. */
 const drawings = new Map<string, Drawn>();
 
-function drawnOf(text: string): Drawn {
-  const known = drawings.get(text);
+function drawnOf(bar: ShownBar): Drawn {
+  const { text } = bar;
+  const key = `${text} ${bar.message}`;
+  const known = drawings.get(key);
   if (known !== undefined) return known;
   if (drawings.size > 100) drawings.clear();
-  const drawn: Drawn = { score: readNotation(text).score, marks: NO_MARKS, layers: NO_LAYERS, scale: 0.85 };
-  drawings.set(text, drawn);
+  const { score } = readNotation(text);
+  const drawn: Drawn = { score, marks: marksOn(score, bar), layers: NO_LAYERS, scale: 0.85 };
+  drawings.set(key, drawn);
   return drawn;
 }

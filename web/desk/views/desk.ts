@@ -1,6 +1,7 @@
 /** The whole page: a heading, where one is, and the view. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { USUAL_SHEETS } from '../../../src/desk/sheet-options.ts';
+import { counted } from '../../../src/english/words.ts';
 import type { Actions } from '../actions.ts';
 import { type DeskState, hashOf, type Place } from '../state.ts';
 import { classPage } from './class.ts';
@@ -28,7 +29,7 @@ export function writeView(state: DeskState, actions: Actions): TemplateResult {
       ${state.stack === undefined || state.place.view === 'stacks' || state.place.view === 'set' ? nothing : stackLinks(state.stack, state.place)}
       ${initialsField(state, actions)}
     </header>
-    ${noticeOf(state, actions)}
+    ${noticeOf(state, actions)} ${reviewingLine(state, actions)}
     <main id="main" tabindex="-1" class=${`view-${state.place.view}`}>${viewOf(state, actions)}</main>
     ${state.help ? keysDialog(actions) : nothing}
   `;
@@ -56,7 +57,7 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
     case 'differences':
       return differencesPage(state, state.place, actions);
     case 'likeness':
-      return likenessPage(state);
+      return likenessPage(state, state.place, actions);
     case 'sheets':
       return sheetsPage(state, state.place, actions);
     case 'settings':
@@ -74,9 +75,24 @@ function stackLinks(stack: NonNullable<DeskState['stack']>, here: Place): Templa
     ${link({ view: 'queue', stack: stack.id, after: 0 }, 'Queue')}
     ${link({ view: 'moderation', stack: stack.id, criterion: '', after: 0 }, 'Side by side')}
     ${stack.second === undefined ? nothing : link({ view: 'differences', stack: stack.id, after: 0 }, 'Two markers')}
-    ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id }, 'Likeness')}
+    ${link({ view: 'class', stack: stack.id }, 'Class')} ${link({ view: 'likeness', stack: stack.id, after: 0 }, 'Likeness')}
     ${link({ view: 'sheets', stack: stack.id, after: 0, options: USUAL_SHEETS }, 'Sheets')} ${link({ view: 'settings', stack: stack.id }, 'Settings')}
   </nav>`;
+}
+
+/** A stack being reviewed again: how far it is. Whoever waits may go elsewhere. */
+function reviewingLine({ reviewing, stack }: DeskState, actions: Actions): TemplateResult | typeof nothing {
+  if (reviewing === undefined || reviewing.stack !== stack?.id) return nothing;
+  const { left, of, going, timeLeft } = reviewing;
+  if (!going)
+    return html`<p class="reviewing no-print">
+      ${counted(left, 'script')} to be reviewed again, since settings or program have changed.
+      <button type="button" @click=${() => void actions.reviewAgain(stack.id)}>Review them</button>
+    </p>`;
+  return html`<p class="reviewing no-print" role="status">
+    <progress max=${of} value=${of - left} aria-label="Reviewed again"></progress>
+    Reviewing again: ${of - left} of ${of}${timeLeft === '' ? '' : `, ${timeLeft}`}. You can go on meanwhile, or leave.
+  </p>`;
 }
 
 /** Decisions carry them, so that two people at one desk know whose is whose. */

@@ -101,10 +101,10 @@ function filesPart(
   const not = all ? unseen : shown.filter(({ seen }) => !seen).length;
   return html`<p class="sheet-files">
     <button type="button" class="main" @click=${() => window.print()}>Print</button>
-    <a class="button" href=${addressOf(ROUTES.sheetsPdf, { params, query })} download>
+    <a class="button plain" href=${addressOf(ROUTES.sheetsPdf, { params, query })} download>
       ${all ? 'All' : 'These'} as PDF${not === 0 ? '' : `, ${not} looked at by nobody`}
     </a>
-    <a class="button" href=${addressOf(ROUTES.sheetsZip, { params, query })} download>
+    <a class="button plain" href=${addressOf(ROUTES.sheetsZip, { params, query })} download>
       A PDF for each candidate (zip)
     </a>
     <button type="button" @click=${() => void actions.saveSheets()}>
