@@ -1,5 +1,5 @@
 /** Figures and prints kept beside the scripts, so that lists, class picture and comparison read no facts. */
-import type { Database } from './database.ts';
+
 import {
   type Decision,
   figuresOf,
@@ -7,6 +7,7 @@ import {
   type ScriptFacts,
   type ScriptFigures,
 } from '../../src/desk/index.ts';
+import type { Database } from './database.ts';
 import { LATEST, ORDER } from './queue.ts';
 
 /** Stores what is kept of a script's facts; nothing is kept of one that can't be read. */

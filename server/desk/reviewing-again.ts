@@ -35,7 +35,7 @@ export function reviewingAgain(
 
   /** From the files kept on the desk. Decisions stay as they are. */
   async function review(stack: number, progress: Progress = () => {}): Promise<number> {
-    const waiting = desk.toReviewAgain(stack);
+    const waiting = toReviewAgain(desk, stack);
     const total = waiting.length;
     if (total === 0) return 0;
     const pool = workers();
@@ -44,7 +44,9 @@ export function reviewingAgain(
       for (let next = waiting.shift(); next !== undefined && !stopping; next = waiting.shift()) {
         const { id, file, sum } = next;
         const content = desk.content(id);
-        const result = await pool.review(taskFor(desk.stack(stack), { file, content }, desk.script(id).voices));
+        const result = await pool.review(
+          taskFor(desk.stack(stack), { file, content }, desk.script(id).voices),
+        );
         // What is stopped on the way is no fault of the file's: it is reviewed when the desk is next opened.
         if (stopping) return;
         // A failure of ours leaves what is known as it is, to be tried once more.
@@ -59,7 +61,7 @@ export function reviewingAgain(
 
   function inBackground(stack: number): void {
     if (going.has(stack)) return;
-    const of = desk.countToReviewAgain(stack);
+    const of = countToReviewAgain(desk, stack);
     const { revision } = desk.stack(stack);
     if (of === 0) return;
     const ended = review(stack, (done) => {
@@ -83,7 +85,7 @@ export function reviewingAgain(
     standing: (stack) => {
       const now = going.get(stack);
       if (now !== undefined) return { left: now.of - now.done, of: now.of, going: true };
-      const left = desk.countToReviewAgain(stack);
+      const left = countToReviewAgain(desk, stack);
       return { left, of: left, going: false };
     },
     stop: () => {
@@ -93,4 +95,20 @@ export function reviewingAgain(
       await Promise.all([...going.values()].map(({ ended }) => ended));
     },
   };
+}
+
+/** The failure was ours, or the stack has another profile or brief since. */
+function toReviewAgain(
+  { db }: Desk,
+  stack: number,
+): { readonly id: number; readonly file: string; readonly sum: string }[] {
+  return db.prepare('SELECT id, file, sum FROM scripts WHERE stack = ? AND again ORDER BY id').all(stack) as {
+    id: number;
+    file: string;
+    sum: string;
+  }[];
+}
+
+function countToReviewAgain({ db }: Desk, stack: number): number {
+  return db.prepare('SELECT count(*) FROM scripts WHERE stack = ? AND again').pluck().get(stack) as number;
 }

@@ -199,20 +199,6 @@ export class Desk {
     return scriptOf(row as Row);
   }
 
-  /** Scripts to be reviewed again: the failure was ours, or the stack has another profile or brief since. */
-  toReviewAgain(stack: number): { readonly id: number; readonly file: string; readonly sum: string }[] {
-    return this.db
-      .prepare('SELECT id, file, sum FROM scripts WHERE stack = ? AND again ORDER BY id')
-      .all(stack) as { id: number; file: string; sum: string }[];
-  }
-
-  countToReviewAgain(stack: number): number {
-    return this.db
-      .prepare('SELECT count(*) FROM scripts WHERE stack = ? AND again')
-      .pluck()
-      .get(stack) as number;
-  }
-
   /** The file as it was handed in. @throws {Refused} */
   content(id: number): Uint8Array {
     const bytes = this.db.prepare('SELECT content FROM scripts WHERE id = ?').pluck().get(id);
