@@ -40,9 +40,20 @@ const MOST_MEGABYTES = 256;
 const MOST_WAITING_MILLISECONDS = 1_500;
 const MOST_WAITING = 32;
 
-const EXERCISE = fileURLToPath(new URL('./review-exercise.ts', import.meta.url));
-const LIKENESS = fileURLToPath(new URL('./likeness-report.ts', import.meta.url));
-const SCRIPT = fileURLToPath(new URL('./review-script.ts', import.meta.url));
+/** The folder of the bundle this is part of (see `src/cli/bundle.mjs`); unknown where the sources run as they are. */
+declare const PARTWISE_BUNDLE: string | undefined;
+const BUNDLE = typeof PARTWISE_BUNDLE === 'string' ? PARTWISE_BUNDLE : undefined;
+
+/** The file of a worker. */
+function worker(name: string): string {
+  const file =
+    BUNDLE === undefined ? new URL(`./${name}.ts`, import.meta.url) : new URL(`${name}.js`, BUNDLE);
+  return fileURLToPath(file);
+}
+
+const EXERCISE = worker('review-exercise');
+const LIKENESS = worker('likeness-report');
+const SCRIPT = worker('review-script');
 
 export interface PoolOptions {
   readonly threads?: number;
@@ -56,14 +67,14 @@ export function reviewPool({
   mostMilliseconds = MOST_MILLISECONDS,
   log = console.error,
 }: PoolOptions = {}): ReviewPool {
-  // The workers load TypeScript as this process does.
+  // Sources are compiled as they are loaded; a bundle is JavaScript.
   const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
   const pool = new Piscina({
     filename: SCRIPT,
     minThreads: threads,
     maxThreads: threads,
     idleTimeout: 10_000,
-    execArgv: ['--import', tsx],
+    execArgv: BUNDLE === undefined ? ['--import', tsx] : [],
     resourceLimits: { maxOldGenerationSizeMb: MOST_MEGABYTES },
   });
   // A task that is ended takes its worker with it; the pool starts another.

@@ -1,4 +1,3 @@
-#!/usr/bin/env -S npx tsx
 /** The command line as a process. */
 import { runPartwise } from './program.ts';
 

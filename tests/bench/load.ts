@@ -15,7 +15,7 @@ import { everythingWrong } from '../support/worst-cases.ts';
 
 const { values } = parseArgs({ options: { seconds: { type: 'string' } } });
 const SECONDS = Number(values.seconds ?? 10);
-const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../src/cli/partwise.mjs', import.meta.url));
 const EXERCISES = fileURLToPath(new URL('../../fixtures/exercises/', import.meta.url));
 
 interface Piece {
@@ -34,7 +34,7 @@ const pieces = existsSync(CHORALES)
   : piecesIn(EXERCISES, '.txt', 'text/plain');
 const hardest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(500, 4)) };
 
-const child = spawn(process.execPath, ['--import', 'tsx', MAIN, 'serve', '--port', '0'], {
+const child = spawn(process.execPath, [MAIN, 'serve', '--port', '0'], {
   stdio: ['ignore', 'pipe', 'inherit'],
 });
 try {

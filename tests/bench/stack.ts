@@ -12,7 +12,7 @@ import { fileURLToPath } from 'node:url';
 import { plantedFiles } from '../support/planted-stack.ts';
 import { measureService } from './stack-service.ts';
 
-const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const MAIN = fileURLToPath(new URL('../../src/cli/partwise.mjs', import.meta.url));
 const SIZES = process.argv.length > 2 ? process.argv.slice(2).map(Number) : [30, 1_000, 5_000];
 const SAMPLE_MILLISECONDS = 250;
 
@@ -93,7 +93,7 @@ async function stopAndGoOn(folder: string, size: number, seconds: number): Promi
 }
 
 function start(folder: string, ...more: string[]): ChildProcess {
-  return spawn(process.execPath, ['--import', 'tsx', MAIN, 'mark', join(folder, 'stack'), ...more], {
+  return spawn(process.execPath, [MAIN, 'mark', join(folder, 'stack'), ...more], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
 }

@@ -163,10 +163,7 @@ it('a reader that stops early is no error', () => {
   const files = Array.from({ length: 40 }, () => CLEAN).join(' ');
   const ran = spawnSync(
     'bash',
-    [
-      '-c',
-      `set -o pipefail; ${process.execPath} --import tsx src/cli/main.ts review --json ${files} | head -n 1`,
-    ],
+    ['-c', `set -o pipefail; ${process.execPath} src/cli/partwise.mjs review --json ${files} | head -n 1`],
     {
       encoding: 'utf8',
     },

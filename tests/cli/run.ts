@@ -22,7 +22,7 @@ export interface Running {
 
 /** `partwise ARGS` that goes on until it is stopped. */
 export function startPartwise(args: readonly string[]): Running {
-  const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], {
+  const child = spawn(process.execPath, ['src/cli/partwise.mjs', ...args], {
     cwd: ROOT,
     stdio: ['ignore', 'pipe', 'inherit'],
   });
@@ -85,7 +85,7 @@ function listening(stream: NodeJS.WriteStream): { heard(): string; stop(): void 
 /** `partwise ARGS` as a process of its own, in the repository's folder, with `input` on standard input. */
 export function partwiseProcess(args: readonly string[], input: string | Uint8Array = ''): Promise<Ran> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'src/cli/main.ts', ...args], { cwd: ROOT });
+    const child = spawn(process.execPath, ['src/cli/partwise.mjs', ...args], { cwd: ROOT });
     let out = '';
     let err = '';
     child.stdout.setEncoding('utf8').on('data', (text: string) => {

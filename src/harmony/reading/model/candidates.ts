@@ -25,7 +25,7 @@ export interface Candidates {
 }
 
 /** As many candidates as a segment may have. */
-export const MOST_CANDIDATES = FEW_KEPT * 2;
+const MOST_CANDIDATES = FEW_KEPT * 2;
 
 interface Ranked {
   readonly root: Int8Array;
