@@ -32,26 +32,33 @@ const MOST_TUNES = 400;
 
 /** The exercises a seed brings, no two with the same tune. */
 export function practise(order: PracticeOrder): Outcome<{ readonly exercises: readonly PracticeExercise[] }> {
-  const { aims, number, seed, profile = DEFAULT_PROFILE } = order;
-  if (aims.length === 0) return refuse('Nothing is chosen to practise.');
-  const known = new Set<string>();
   const exercises: PracticeExercise[] = [];
+  for (const made of oneByOne(order)) {
+    if (!made.ok) return made;
+    exercises.push(made.exercise);
+  }
+  return exercises.length === 0 ? refuse('Nothing is chosen to practise.') : { ok: true, exercises };
+}
+
+/** The same one at a time, for a page that has to draw in between. */
+export function* oneByOne(order: PracticeOrder): Generator<Outcome<{ readonly exercise: PracticeExercise }>> {
+  const { aims, number, seed, profile = DEFAULT_PROFILE } = order;
+  const known = new Set<string>();
   for (let i = 0; i < Math.min(number, MOST_EXERCISES); i++) {
-    const aim = aims[i % aims.length]!;
+    const aim = aims[i % aims.length];
+    if (aim === undefined) return;
     const made = exerciseFor(aim, seed * MOST_EXERCISES + i, profile, known);
-    if (made === undefined)
-      return refuse(`No exercise for ${aim.name} came of seed ${seed}. Take another seed.`);
+    if (made === undefined) {
+      yield refuse(`No exercise for ${aim.name} came of seed ${seed}. Take another seed.`);
+      return;
+    }
     known.add(nameOf(made.tune));
     const score = scoreOf(made.tune, [made.proof.opening], `Practice ${seed}.${i + 1}`);
     const task = [taskFor(score)!, ...(aim.task === undefined ? [] : [aim.task])].join('; ');
     const { answers, tried } = made.proof;
-    exercises.push({
-      aim,
-      brief: { score, task, profile: profile.name, without: [] },
-      proof: { answers, tried },
-    });
+    const brief: Brief = { score, task, profile: profile.name, without: [] };
+    yield { ok: true, exercise: { aim, brief, proof: { answers, tried } } };
   }
-  return { ok: true, exercises };
 }
 
 function exerciseFor(

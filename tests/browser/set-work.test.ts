@@ -17,6 +17,7 @@ import { openPage, ready } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const PIECE = 'fixtures/exercises/morning-walk.musicxml';
+const WALK = readFileSync('fixtures/exercises/morning-walk.txt', 'utf8');
 
 describe.skipIf(NO_CHROMIUM)('setting the work', () => {
   let folder: string;
@@ -105,6 +106,28 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
 
     await page.getByRole('button', { name: /Make a stack/ }).click();
     await page.locator('.stack-name', { hasText: 'Walk for Monday' }).waitFor();
+
+    // What comes back is marked against it: the piece itself leaves the given notes alone, another does not.
+    const summaries = await page.evaluate(
+      async (scripts) => {
+        const stack = /stack\/(\d+)/.exec(location.hash)![1];
+        for (const [i, content] of scripts.entries())
+          await fetch(`/api/desk/stacks/${stack}/scripts?file=410${i}.txt`, {
+            method: 'POST',
+            headers: { 'Content-Type': 'application/octet-stream' },
+            body: content,
+          });
+        const queue = await (await fetch(`/api/desk/stacks/${stack}`)).json();
+        const told: string[] = [];
+        for (const { id } of queue.scripts as { id: number }[])
+          told.push((await (await fetch(`/api/desk/scripts/${id}`)).json()).script.given.summary);
+        return told;
+      },
+      [WALK, WALK.replace('B4 A4 G4 D5', 'B4 C5 G4 D5')],
+    );
+    expect(summaries).toHaveLength(2);
+    expect(summaries.filter((words) => / as in the brief/.test(words))).toHaveLength(1);
+    expect(summaries.filter((words) => /differ from the brief in 1 place/.test(words))).toHaveLength(1);
   });
 
   it('says why a choice can’t be had, and makes nothing of it', async () => {
@@ -153,6 +176,55 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     expect(pdf.toString('latin1')).toMatch(/MediaBox\s*\[0 0 59[45][.\d]* 84[12][.\d]*\]/);
     expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)]).toHaveLength(1);
+  });
+
+  it('makes practice for what the class picture says went wrong', async () => {
+    const files = ['fault-chords', 'fault-consecutives', 'fault-cadences'];
+    page = await openPage(browser, `${address}desk/`, { bare: true });
+    await page.locator('h1', { hasText: 'Stacks' }).waitFor();
+    const id = await page.evaluate(
+      async (scripts) => {
+        const post = (path: string, type: string, body: string): Promise<Response> =>
+          fetch(`/api/desk${path}`, { method: 'POST', headers: { 'Content-Type': type }, body });
+        const made = await post('/stacks', 'application/json', JSON.stringify({ name: 'Class' }));
+        const { stack } = (await made.json()) as { stack: { id: number } };
+        for (const [i, text] of scripts.entries())
+          await post(`/stacks/${stack.id}/scripts?file=41${i}0.txt`, 'application/octet-stream', text);
+        return stack.id;
+      },
+      files.map((name) => readFileSync(`fixtures/exercises/${name}.txt`, 'utf8')),
+    );
+    await page.goto(`${address}desk/#/stack/${id}/class`);
+    await page.getByRole('link', { name: 'Make short exercises for it' }).click();
+    await page.locator('h1', { hasText: 'Practice' }).waitFor();
+    expect(await page.locator('input[name=aim]:checked').count()).toBeGreaterThan(0);
+    await page.getByLabel('Seed').fill('77');
+    await page.getByLabel('Exercises').fill('4');
+    await page.getByRole('button', { name: 'Make them' }).click();
+    await page.locator('[role=status]', { hasText: '4 exercises made.' }).waitFor({ timeout: 60_000 });
+    expect(await page.locator('.proofs li', { hasText: '20 answers without fault or query' }).count()).toBe(
+      4,
+    );
+    await expect.poll(() => page.locator('.worksheet .exercise svg').count()).toBeGreaterThanOrEqual(4);
+    await picture('practice-1280');
+    const link = await page.locator('.address').inputValue();
+    await page.emulateMedia({ media: 'print' });
+    await page.setViewportSize({ width: 688, height: 1017 });
+    await picture('practice-paper');
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(2);
+    await page.emulateMedia({ media: 'screen' });
+    await page.setViewportSize({ width: 360, height: 800 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
+      0,
+    );
+    await picture('practice-360');
+
+    const pupil = await openPage(browser, link);
+    await expect.poll(() => pupil.locator('.sheet-head h1').textContent()).toBe('Practice 77.1');
+    await pupil.context().close();
+    await page.getByRole('button', { name: 'Make a stack for Practice 77.1' }).click();
+    await page.locator('.stack-name', { hasText: 'Practice 77.1' }).waitFor();
   });
 
   it('takes up a tune that was written on the pupils’ page', async () => {

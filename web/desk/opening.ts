@@ -2,7 +2,7 @@
 import { initialsSchema, ROUTES } from '../../src/desk/wire.ts';
 import type { Handle } from './handle.ts';
 import { ask, useInitials, useToken } from './service.ts';
-import { type Place, placeOf } from './state.ts';
+import { asksNothing, type Place, placeOf } from './state.ts';
 
 /** Where this browser keeps whose window it is. */
 const INITIALS = 'desk-initials';
@@ -12,7 +12,7 @@ export function createOpening(desk: Handle) {
 
   /** Fetches what a place shows. @throws {Refused} */
   async function fetched(place: Place): Promise<void> {
-    if (place.view === 'set') return;
+    if (asksNothing(place)) return;
     if (place.view === 'stacks') return set({ stacks: (await ask(ROUTES.stacks, {})).stacks });
     if (place.view === 'script') return loading.loadScript(place.script);
     if (place.view === 'queue') return loading.loadStack(place.stack, place.after);
@@ -67,7 +67,7 @@ export function createOpening(desk: Handle) {
         if (signedIn) await load();
       });
       // Where there is no desk, work can be set all the same.
-      if (get().place.view === 'set' && get().signedIn === undefined) set({ notice: undefined });
+      if (asksNothing(get().place) && get().signedIn === undefined) set({ notice: undefined });
     },
     signIn: (passphrase: string): Promise<void> =>
       attempt(async () => {

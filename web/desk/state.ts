@@ -22,6 +22,8 @@ export type Place =
   | { readonly view: 'stacks' }
   /** `link`: an exercise to begin from, packed as in a pupil's link; empty for none. */
   | { readonly view: 'set'; readonly link: string }
+  /** `rules`: what to practise, by ids with commas between; empty for nothing chosen yet. */
+  | { readonly view: 'practice'; readonly rules: string }
   | { readonly view: 'class' | 'settings'; readonly stack: number }
   /** `after`: so many come before what is shown. */
   | { readonly view: 'queue'; readonly stack: number; readonly after: number }
@@ -157,6 +159,13 @@ export const EMPTY_DESK: DeskState = {
   notice: undefined,
 };
 
+/** Setting work and practice ask nothing of the service: they need no leave, nor a desk. */
+export function asksNothing(
+  place: Place,
+): place is Extract<Place, { view: 'set' }> | Extract<Place, { view: 'practice' }> {
+  return place.view === 'set' || place.view === 'practice';
+}
+
 /**
  * Reads `#/stack/3/class`, `#/script/7`, `#/stack/3/queue/50`, `#/stack/3/moderation/8/chords`,
  * `#/stack/3/sheets/0/marks.list/12.15`; the list of stacks for anything else.
@@ -165,6 +174,7 @@ export function placeOf(hash: string): Place {
   const [what, number, view, from, fifth, sixth] = hash.replace(/^#\/?/, '').split('/');
   const after = /^\d{1,9}$/.test(from ?? '') ? Number(from) : 0;
   if (what === 'set') return { view: 'set', link: number ?? '' };
+  if (what === 'practice') return { view: 'practice', rules: number ?? '' };
   const id = Number(number);
   if (!Number.isInteger(id) || id <= 0) return { view: 'stacks' };
   if (what === 'script') return { view: 'script', script: id };
@@ -182,6 +192,8 @@ export function hashOf(place: Place): string {
       return '#/';
     case 'set':
       return `#/set${place.link === '' ? '' : `/${place.link}`}`;
+    case 'practice':
+      return `#/practice${place.rules === '' ? '' : `/${place.rules}`}`;
     case 'script':
       return `#/script/${place.script}`;
     case 'queue':

@@ -7,7 +7,7 @@ import { textureOf } from '../../../src/score/texture.ts';
 import { CROTCHET } from '../../../src/score/time.ts';
 import { type MarkedFinding, type Marks, NO_LAYERS, NO_MARKS } from '../../engrave/index.ts';
 import { type Drawn, engraved } from '../../panels/engraved.ts';
-import type { DeskState } from '../state.ts';
+import { type DeskState, hashOf } from '../state.ts';
 
 export function classPage({ classView }: DeskState): TemplateResult {
   if (classView === undefined) return html`<p class="empty">Counting…</p>`;
@@ -23,6 +23,11 @@ export function classPage({ classView }: DeskState): TemplateResult {
             <ol>
               ${practise.map(({ sentence }) => html`<li>${sentence}</li>`)}
             </ol>
+            <p>
+              <a class="button" href=${hashOf({ view: 'practice', rules: practise.flatMap(({ rules: ids }) => ids).join(',') })}
+                >Make short exercises for it</a
+              >
+            </p>
           </section>`
     }
     <section>

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { USUAL_SHEETS } from '../../../src/desk/sheet-options.ts';
 import { counted } from '../../../src/english/words.ts';
 import type { Actions } from '../actions.ts';
-import { type DeskState, hashOf, type Place } from '../state.ts';
+import { asksNothing, type DeskState, hashOf, type Place } from '../state.ts';
 import { classPage } from './class.ts';
 import { differencesPage } from './differences.ts';
 import { keysDialog } from './keys-help.ts';
@@ -11,14 +11,13 @@ import { likenessPage } from './likeness.ts';
 import { moderationPage } from './moderation.ts';
 import { queuePage } from './queue.ts';
 import { scriptPage } from './script.ts';
-import { setPage } from './set.ts';
+import { practicePage, setPage } from './set.ts';
 import { settingsPage } from './settings.ts';
 import { sheetsPage } from './sheets.ts';
 import { stacksPage } from './stacks.ts';
 
 export function writeView(state: DeskState, actions: Actions): TemplateResult {
-  // Setting work asks nothing of the service: it needs no leave, nor a desk.
-  const free = state.place.view === 'set';
+  const free = asksNothing(state.place);
   if (state.signedIn === undefined && !free) return html`<p class="empty">Opening the desk…</p>`;
   if (!state.signedIn && !free) return signInPage(state, actions);
   return html`
@@ -26,7 +25,8 @@ export function writeView(state: DeskState, actions: Actions): TemplateResult {
     <header class="top">
       <a class="home" href="#/">Marking desk</a>
       <a href=${hashOf({ view: 'set', link: '' })} aria-current=${state.place.view === 'set' ? 'page' : nothing}>Set the work</a>
-      ${state.stack === undefined || state.place.view === 'stacks' || state.place.view === 'set' ? nothing : stackLinks(state.stack, state.place)}
+      <a href=${hashOf({ view: 'practice', rules: '' })} aria-current=${state.place.view === 'practice' ? 'page' : nothing}>Practice</a>
+      ${state.stack === undefined || state.place.view === 'stacks' || free ? nothing : stackLinks(state.stack, state.place)}
       ${initialsField(state, actions)}
     </header>
     ${noticeOf(state, actions)} ${reviewingLine(state, actions)}
@@ -46,6 +46,8 @@ function viewOf(state: DeskState, actions: Actions): TemplateResult {
       return stacksPage(state, actions);
     case 'set':
       return setPage(state, state.place, actions);
+    case 'practice':
+      return practicePage(state, state.place, actions);
     case 'queue':
       return queuePage(state, state.place, actions);
     case 'script':

@@ -17,6 +17,17 @@ export function setPage(
   );
 }
 
+export function practicePage(
+  { signedIn }: DeskState,
+  { rules }: Extract<Place, { view: 'practice' }>,
+  actions: Actions,
+): TemplateResult {
+  const desk: Desk = { makeStack: signedIn ? (settings) => void actions.makeStack(settings) : undefined };
+  return shown(`practice ${rules} ${signedIn === true}`, async (element) =>
+    (await import('../set/practice-page.ts')).showPractice(element, rules, desk),
+  );
+}
+
 /** An element of its own, filled once for each key. */
 function shown(key: string, fill: (element: HTMLElement) => Promise<void>): TemplateResult {
   const begin = (element: Element | undefined): void => {
