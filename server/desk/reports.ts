@@ -73,7 +73,7 @@ export function openedScript(
 }
 
 /** A script's file opened as it was for its review, or the reason why it can't be. */
-export function reopened(desk: Desk, script: ScriptEntry): OpenedScript {
+function reopened(desk: Desk, script: ScriptEntry): OpenedScript {
   return openScript(desk.content(script.id), saidVoices(desk.stack(script.stack).voices, script.voices));
 }
 

@@ -1,5 +1,5 @@
 /** Reviews one exercise for the service: bytes in, the bytes of the answer out. The worker pool runs it. */
-import { type FileKind, openScore } from '../../src/open/open.ts';
+import { type FileKind, openScore, readyFor } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import { type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { jsonReview } from '../../src/report/json.ts';
@@ -14,6 +14,9 @@ export interface ExerciseTask {
   /** One that is built in. */
   readonly profile: string;
 }
+
+// Loaded with the worker: what it is asked to open must not wait.
+await readyFor('abc');
 
 /** JSON as it is sent, or why the file can't be read. */
 export type ExerciseResult =

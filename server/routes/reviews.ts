@@ -11,6 +11,7 @@ const MEDIA_TYPES: Readonly<Record<FileKind, readonly string[]>> = {
   text: ['text/plain'],
   musicxml: ['application/vnd.recordare.musicxml+xml', 'application/xml', 'text/xml'],
   mxl: ['application/vnd.recordare.musicxml', 'application/zip'],
+  abc: ['text/vnd.abc'],
 };
 const ACCEPTED = Object.values(MEDIA_TYPES).flat();
 

@@ -1,6 +1,7 @@
 /** Bytes of the files named on the command line; `-` is standard input. */
 import { readFile, stat } from 'node:fs/promises';
 import { buffer } from 'node:stream/consumers';
+import { kindOf, readyFor } from '../open/open.ts';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
 
 /** Larger files are refused before they are read: an exercise has some kilobytes. */
@@ -11,7 +12,7 @@ export type Bytes = Outcome<{ readonly bytes: Uint8Array }>;
 /** The bytes of a file, or a sentence saying why there are none. Never throws. */
 export async function readInput(file: string): Promise<Bytes> {
   try {
-    if (file === '-') return { ok: true, bytes: await buffer(process.stdin) };
+    if (file === '-') return await ready(await buffer(process.stdin));
     const info = await stat(file);
     if (info.isDirectory()) {
       return refuse(
@@ -23,10 +24,16 @@ export async function readInput(file: string): Promise<Bytes> {
         `The file is ${Math.round(info.size / 2 ** 20)} MB long; at most ${MOST_BYTES / 2 ** 20} MB are read.`,
       );
     }
-    return { ok: true, bytes: await readFile(file) };
+    return await ready(await readFile(file));
   } catch (error) {
     return refuse(reason(error));
   }
+}
+
+/** With what it is to be opened with. */
+async function ready(bytes: Uint8Array): Promise<Bytes> {
+  await readyFor(kindOf(bytes));
+  return { ok: true, bytes };
 }
 
 /** What went wrong with a file, in words; the code of the system for what is rare. */

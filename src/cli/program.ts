@@ -46,7 +46,7 @@ function addReading(program: Command, ended: Ended): void {
     .command('review')
     .summary('look through exercises and say what was found')
     .description(
-      'Looks through exercises: MusicXML (.musicxml, .xml, .mxl) or our text notation, told by their content.\n' +
+      'Looks through exercises: MusicXML (.musicxml, .xml, .mxl), ABC or our text notation, told by their content.\n' +
         'Exit status: 0 nothing at fault, 1 faults found, 2 input that could not be read or bad usage.',
     )
     .argument('<file...>', 'files to look through; - for standard input')

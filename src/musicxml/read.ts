@@ -35,7 +35,7 @@ export type MusicXmlReading =
 
 /** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
 export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
-  try {
+  return told(() => {
     if (bytes.length === 0) throw new Refusal('The file is empty.');
     if (bytes.length > LIMITS.fileBytes) {
       throw new Refusal(
@@ -46,6 +46,21 @@ export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): Musi
     if (isWebPage(text)) throw new Refusal(wrongMarkup('html')!);
     const { score, assignment } = readScore(withoutMarks(text), options);
     return { ok: true, score, assignment, ...(holdsMarks(text) ? { marked: true } : {}) };
+  });
+}
+
+/** The same from what another reader found in another kind of file. Never throws. */
+export function readSource(source: SourceScore, options: ReadOptions = {}): MusicXmlReading {
+  return told(() => {
+    const { score, assignment } = scoreFrom(source, options);
+    return { ok: true, score, assignment };
+  });
+}
+
+/** Where a file is refused, the refusal as a value. */
+function told(read: () => MusicXmlReading): MusicXmlReading {
+  try {
+    return read();
   } catch (error) {
     if (error instanceof VoicesUntold) return { ok: false, ...refusalOf(error), lines: error.lines };
     if (error instanceof Refusal) return { ok: false, ...refusalOf(error) };
@@ -64,7 +79,10 @@ export interface ScoreInText extends Assembled {
 
 /** Reads a decoded text that has no marks of ours in it. @throws {Refusal} */
 export function readScore(xml: string, options: ReadOptions): ScoreInText {
-  const source = parseMusicXml(xml);
+  return scoreFrom(parseMusicXml(xml), options);
+}
+
+function scoreFrom(source: SourceScore, options: ReadOptions): ScoreInText {
   const { lines, assignment, remarks } = assignVoices(source, options.voices);
   return { ...assemble(source, lines, [...remarks, ...source.remarks]), source, assignment };
 }

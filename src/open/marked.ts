@@ -10,7 +10,7 @@ export interface MarkedOptions {
 }
 
 /**
- * The file itself with the annotations put into it; for an exercise in our text notation, which has no room for them,
+ * The file itself with the annotations put into it; for a text (our notation, ABC), which has no room for them,
  * a new one.
  */
 export function markedFile(
@@ -19,6 +19,6 @@ export function markedFile(
   annotations: ScoreAnnotations,
   options: MarkedOptions = {},
 ): Uint8Array {
-  if (opened.kind !== 'text') return markMusicXml(bytes, annotations, options);
+  if (opened.kind === 'musicxml' || opened.kind === 'mxl') return markMusicXml(bytes, annotations, options);
   return markedScore(opened.score, annotations, options.form === undefined ? {} : { form: options.form });
 }

@@ -1,11 +1,12 @@
 /**
  * Any file's bytes → Score. What a file is shows in its content, never in its name: a zip archive and markup are
- * MusicXML, anything else is our text notation.
+ * MusicXML, a text that begins with a tune's number (X:1) is ABC, anything else is our text notation.
  */
 import {
   type Assignment,
   decodeText,
   type FoundLine,
+  type MusicXmlReading,
   readMusicXml,
   type VoiceAssignment,
   wrongFile,
@@ -14,7 +15,7 @@ import { readNotation } from '../notation/index.ts';
 import { type Refusal, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 
-export type FileKind = 'text' | 'musicxml' | 'mxl';
+export type FileKind = 'text' | 'musicxml' | 'mxl' | 'abc';
 
 export interface OpenedScore {
   readonly ok: true;
@@ -42,6 +43,16 @@ export type Opened =
 /** The most a text in our notation may hold, in bytes: some 2,000 bars. */
 const MOST_TEXT_BYTES = 512 * 1024;
 
+let readAbc: typeof import('../abc/read.ts').readAbc | undefined;
+
+/**
+ * Gets what files of a kind are read with, where that is not loaded from the beginning: ABC has a large reader, and few
+ * need it. To be awaited before such a file is opened.
+ */
+export async function readyFor(kind: FileKind): Promise<void> {
+  if (kind === 'abc') ({ readAbc } = await import('../abc/read.ts'));
+}
+
 /**
  * Reads a score from a file's bytes. Never throws: what can't be read is told. Where the sender said what kind it
  * is, that holds (`declared`); else the content shows it. Which line of a MusicXML file sings which voice may be said
@@ -52,7 +63,8 @@ export function openScore(bytes: Uint8Array, declared?: FileKind, voices?: Voice
   const wrong = wrongFile(bytes);
   if (wrong !== undefined) return refuse(wrong);
   const kind = declared ?? kindOf(bytes);
-  return kind === 'text' ? openText(bytes) : openMusicXml(bytes, kind, voices);
+  if (kind === 'text') return openText(bytes);
+  return kind === 'abc' ? openAbc(bytes, voices) : openMusicXml(bytes, kind, voices);
 }
 
 /** What the content says a file is. */
@@ -62,13 +74,36 @@ export function kindOf(bytes: Uint8Array): FileKind {
   for (let i = 0; i < Math.min(bytes.length, 4096); i++) {
     const byte = bytes[i]!;
     const skipped = byte <= 0x20 || byte >= 0xfe || (i < 3 && [0xef, 0xbb, 0xbf][i] === byte);
-    if (!skipped) return byte === 0x3c ? 'musicxml' : 'text';
+    if (!skipped) return byte === 0x3c ? 'musicxml' : isAbc(bytes) ? 'abc' : 'text';
   }
   return 'text';
 }
 
+/** How far into a text its first tune must have begun. */
+const HEAD = 4096;
+
+/** A tune's number on a line by itself, then its key. */
+function isAbc(bytes: Uint8Array): boolean {
+  let head = '';
+  for (const byte of bytes.subarray(0, HEAD)) head += byte === 0 ? '' : String.fromCharCode(byte);
+  const number = /^X:[ \t]*\d/m.exec(head);
+  return number !== null && /^K:/m.test(head.slice(number.index));
+}
+
 function openMusicXml(bytes: Uint8Array, kind: FileKind, voices: VoiceAssignment | undefined): Opened {
-  const read = readMusicXml(bytes, voices === undefined ? {} : { voices });
+  return opened(readMusicXml(bytes, voices === undefined ? {} : { voices }), kind);
+}
+
+function openAbc(bytes: Uint8Array, voices: VoiceAssignment | undefined): Opened {
+  if (readAbc === undefined) throw new Error('ABC is opened before its reader was asked for.');
+  const text = bytes.length > MOST_TEXT_BYTES ? undefined : decodeText(bytes);
+  if (text === undefined) {
+    return refuse('This looks like a tune in ABC, but its letters can’t be read: save it as UTF-8.');
+  }
+  return opened(readAbc(text, voices === undefined ? {} : { voices }), 'abc');
+}
+
+function opened(read: MusicXmlReading, kind: FileKind): Opened {
   if (!read.ok) return read;
   const { score, assignment, marked } = read;
   const { layout, lines } = assignment;

@@ -9,7 +9,7 @@ import fc from 'fast-check';
 import reviewScript from '../../server/desk/review-script.ts';
 import { openBrief } from '../../src/brief/open-brief.ts';
 import { decodeText } from '../../src/musicxml/index.ts';
-import { openScore } from '../../src/open/open.ts';
+import { openScore, readyFor } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE } from '../../src/profiles/list.ts';
 import { jsonReview } from '../../src/report/json.ts';
 import { reviewScore } from '../../src/review/review.ts';
@@ -39,6 +39,7 @@ const { values } = parseArgs({ options: { runs: { type: 'string' }, seed: { type
 const numRuns = Number(values.runs ?? 100_000);
 const seed = Number(values.seed ?? Date.now() | 0);
 
+await readyFor('abc');
 printWorst();
 printGrowth();
 

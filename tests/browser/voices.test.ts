@@ -12,7 +12,7 @@ import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-des
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { builtPage } from '../support/page.ts';
 import { notes, partwise } from '../support/partwise.ts';
-import { dropFiles, openPage, ready } from './open-page.ts';
+import { dropFiles, openPage, pasteText, ready } from './open-page.ts';
 
 const HIGH = ['q:C5 q:D5 q:E5 q:C5', 'q:D5 q:B4 h:C5'].map((bar) => notes(bar));
 const SECOND = ['q:G4 q:G4 q:G4 q:G4', 'q:A4 q:G4 h:G4'].map((bar) => notes(bar));
@@ -97,6 +97,23 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     expect(await page.locator('.voices-read').textContent()).toContain('taken from the top');
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.verdict'));
     expect(await page.locator('.reader-remarks').count()).toBe(0);
+  });
+
+  it('opens a tune in ABC, dropped or pasted, with what reads it loaded only then', async () => {
+    page = await openPage(browser, address);
+    const loaded = () =>
+      page.evaluate(
+        () => performance.getEntriesByType('resource').filter(({ name }) => /\.js$/.test(name)).length,
+      );
+    const before = await loaded();
+    const abc = 'X:1\nT:Orchard\nM:4/4\nL:1/4\nK:G\nG A B c | d2 HB2 |]\n';
+    await dropFiles(page, [{ name: 'orchard.abc', bytes: strToU8(abc) }]);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Orchard');
+    expect(await loaded()).toBeGreaterThan(before);
+    await pasteText(page, abc.replace('Orchard', 'Meadow'));
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Meadow');
+    await page.locator('#tab-text').click();
+    expect(await page.locator('#notation').inputValue()).toContain('S: G4 A B C5 | D*2 B4*2! ||');
   });
 
   it('gives them out at the desk, for one script and for the whole stack', async () => {

@@ -3,6 +3,7 @@
  * all findings at once, all fermatas, all keys, all figures.
  */
 import { zipSync } from 'fflate';
+import { ABC_LIMITS } from '../../src/abc/limits.ts';
 import { LIMITS } from '../../src/musicxml/limits.ts';
 import { NOTATION_LIMITS } from '../../src/notation/index.ts';
 import { VOICES, type VoiceName } from '../../src/score/score.ts';
@@ -198,6 +199,39 @@ function partwise(parts: number, bars: readonly string[], divisions = 1): string
   return `<score-partwise><part-list>${list}</part-list>${music.join('')}</score-partwise>`;
 }
 
+/** A tune in ABC as long as may be, of one thing again and again. */
+function abc(of: string, length: number = ABC_LIMITS.text): string {
+  const head = 'X:1\nM:4/4\nL:1/4\nK:C\n';
+  return (head + of.repeat(length / of.length + 1)).slice(0, length - 1);
+}
+
+const ABC: Readonly<Record<string, () => string>> = {
+  'ABC, notes': () => abc('CDEF|'),
+  'ABC, chords': () => abc('[CE][DF]|'),
+  'ABC, short notes': () => abc('C/4^D/4'),
+  'ABC, lines': () => abc('C|\n'),
+  'ABC, brackets': () => abc('['),
+  'ABC, slurs': () => abc('('),
+  'ABC, quotes': () => abc('"'),
+  'ABC, decorations': () => abc('!'),
+  'ABC, decorated notes': () => abc('!fermata!C'),
+  'ABC, overlays': () => abc('&'),
+  'ABC, grace notes': () =>
+    abc('C|', ABC_LIMITS.text - ABC_LIMITS.graces) + '{'.repeat(ABC_LIMITS.graces - 1),
+  'ABC, tuplets': () => abc('(3CCC|'),
+  'ABC, ties': () => abc('C-'),
+  'ABC, barlines': () => abc('|'),
+  'ABC, words': () => `${abc('C ', ABC_LIMITS.text / 2)}\nw:${'a '.repeat(ABC_LIMITS.text / 4 - 8)}`,
+  'ABC, fields': () => abc('T:a\n'),
+  'ABC, directives': () => abc('%%x\n'),
+  'ABC, keys': () => abc('[K:D]C|[K:C]'),
+  'ABC, metres': () => abc('[M:3/4]C|[M:4/4]'),
+  'ABC, voices': () => abc(Array.from({ length: ABC_LIMITS.voices }, (_, i) => `V:${i}\nC|\n`).join('')),
+  'ABC, nothing it knows': () => abc('¿'),
+  'ABC, bars of rest': () => abc('Z999|'),
+  'ABC, lengths': () => abc('C9999|'),
+};
+
 /** Archives that unpack to more than is read, or hold more entries. */
 const ARCHIVES: Readonly<Record<string, () => Uint8Array>> = {
   'archive, a bomb': () =>
@@ -220,6 +254,7 @@ function bytesOf(text: string): Uint8Array {
 
 /** Made one after the other, since each is large. */
 export function* worstCases(): Generator<WorstCase> {
-  for (const [name, text] of Object.entries({ ...TEXTS, ...XML })) yield { name, bytes: bytesOf(text()) };
+  for (const [name, text] of Object.entries({ ...TEXTS, ...XML, ...ABC }))
+    yield { name, bytes: bytesOf(text()) };
   for (const [name, bytes] of Object.entries(ARCHIVES)) yield { name, bytes: bytes() };
 }

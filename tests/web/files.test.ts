@@ -13,12 +13,12 @@ const bytes = (text: string) => new TextEncoder().encode(text);
 const fixture = (name: string) => readFileSync(new URL(`../../fixtures/exercises/${name}`, import.meta.url));
 
 describe('what is taken in', () => {
-  it('a text with mistakes, to be mended in the page', () => {
-    const taken = takeText('S: C5 X5 |');
+  it('a text with mistakes, to be mended in the page', async () => {
+    const taken = await takeText('S: C5 X5 |');
     expect(taken).toMatchObject({ ok: true, work: { problems: [{ line: 1, column: 7 }] } });
   });
-  it('nothing that has no line of an exercise in it', () => {
-    expect(takeText('Dear Sir, here is my chorale.')).toMatchObject({ ok: false });
+  it('nothing that has no line of an exercise in it', async () => {
+    expect(await takeText('Dear Sir, here is my chorale.')).toMatchObject({ ok: false });
   });
   it('a file without a title, under its own name', () => {
     const taken = takeBytes(bytes('S: C5*4 |'), 'kite_hill.txt');
@@ -36,9 +36,9 @@ describe('what is taken in', () => {
     expect(notes(swapped.work, 'S')).toEqual(notes(taken.work, 'A'));
     expect(withVoices(source, { S: first!.id, A: first!.id })).toMatchObject({ ok: false });
   });
-  it('a brief: its given voices locked, the brief beside it', () => {
+  it('a brief: its given voices locked, the brief beside it', async () => {
     const text = 'task: add the rest\ntitle: Set\nS: C5*4 |\n';
-    expect(takeText(text)).toMatchObject({ ok: true, particulars: { brief: text, locked: ['S'] } });
+    expect(await takeText(text)).toMatchObject({ ok: true, particulars: { brief: text, locked: ['S'] } });
   });
   it('what MusicXML it writes itself', () => {
     const { score } = readNotation(fixture('lantern.txt').toString());
@@ -121,18 +121,18 @@ describe('what is pasted', () => {
     expect(pasted(clipboard('mine.musicxml', file))).toEqual({ text: undefined, files: [file] });
     expect(pasted(clipboard(' \n'))).toEqual({ text: undefined, files: [] });
   });
-  it('is read as it was typed, before a word processor improved it', () => {
+  it('is read as it was typed, before a word processor improved it', async () => {
     const improved =
       '\ufefftitle: Mine\r\nkey:\u00a0F\u266f minor\u000bS:\u2003F\u266f5\u00d73/2 (B\u266d4 A4) C5 \u2223\r\n';
     expect(asTyped(improved)).toBe('title: Mine\nkey: F# minor\nS: F#5*3/2 (Bb4 A4) C5 |\n');
-    const taken = takeText('\u00a0title: Mine\r\nkey: G\u00a0major\r\nS: F\u266f5 G5 A5 B5 \u2223');
+    const taken = await takeText('\u00a0title: Mine\r\nkey: G\u00a0major\r\nS: F\u266f5 G5 A5 B5 \u2223');
     expect(taken.ok && taken.work.problems).toEqual([]);
     expect(taken.ok && taken.work.score.voices.S.map((e) => e.kind === 'note' && e.pitch.alteration)).toEqual(
       [1, 0, 0, 0],
     );
   });
-  it('is MusicXML whatever stands before its first sign', () => {
+  it('is MusicXML whatever stands before its first sign', async () => {
     const xml = writeMusicXml(readNotation('S: C5*4 |').score);
-    expect(takeText(`\n  ${xml}`).ok).toBe(true);
+    expect((await takeText(`\n  ${xml}`)).ok).toBe(true);
   });
 });

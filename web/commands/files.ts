@@ -3,7 +3,7 @@ import { printBrief } from '../../src/brief/brief.ts';
 import { profileNamed } from '../../src/profiles/list.ts';
 import { looksLikeEverything } from '../files/everything.ts';
 import { beginNew, briefFromForm } from '../files/forms.ts';
-import { type Taken, takeBytes, takeText, withVoices } from '../files/open.ts';
+import { type Taken, takeBytes, takeFile, takeText, withVoices } from '../files/open.ts';
 import { takeProfile } from '../files/profile.ts';
 import { fileName, saveFile } from '../files/save.ts';
 import { save } from '../files/save-as.ts';
@@ -48,7 +48,7 @@ export function createFileCommands(reached: Reached, focusStave: () => void): Fi
       return openLink(hash, reached, focusStave);
     },
     takeText(text) {
-      void takeUp(takeText(text), reached, true);
+      void takeText(text).then((taken) => takeUp(taken, reached, true));
     },
     beginTune({ text }) {
       const taken: Taken = { ok: true, work: workFromText(text), particulars: { locked: ['S'] } };
@@ -182,7 +182,7 @@ async function openEach(files: readonly File[], reached: Reached): Promise<void>
     const bytes = new Uint8Array(await file.arrayBuffer());
     const begins = new TextDecoder().decode(bytes.subarray(0, 64));
     if (looksLikeEverything(begins)) await bringIn(bytes, file.name, reached);
-    else await takeUp(takeBytes(bytes, file.name), reached, true);
+    else await takeUp(await takeFile(bytes, file.name), reached, true);
   }
 }
 

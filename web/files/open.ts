@@ -4,7 +4,7 @@ import { isBrief, readBrief } from '../../src/brief/brief.ts';
 import { fromTheTop } from '../../src/brief/open-brief.ts';
 import { type FoundLine, readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { hasHeader } from '../../src/notation/index.ts';
-import { kindOf, openScore } from '../../src/open/open.ts';
+import { kindOf, openScore, readyFor } from '../../src/open/open.ts';
 import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
 import { whollyGiven } from '../state/brief.ts';
 import type { Particulars, Source } from '../state/page.ts';
@@ -37,6 +37,12 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
   const where =
     line === undefined ? '' : ` (line ${line}${column === undefined ? '' : `, column ${column}`})`;
   return refuse(`${name}${where}: ${message}`);
+}
+
+/** The same, once what it is read with is there. */
+export async function takeFile(bytes: Uint8Array, name: string): Promise<Taken> {
+  await readyFor(kindOf(bytes));
+  return takeBytes(bytes, name);
 }
 
 /** A larger file is not kept beside the exercise, since it would be written with every keystroke. */
@@ -96,10 +102,11 @@ function takeBrief(text: string, name: string): Taken {
   };
 }
 
-/** A pasted text: MusicXML or our notation. */
-export function takeText(text: string): Taken {
-  const plain = text.trimStart().startsWith('<') ? text.trimStart() : asTyped(text);
-  return takeBytes(new TextEncoder().encode(plain), PASTED);
+/** A pasted text: MusicXML, ABC or our notation. */
+export async function takeText(text: string): Promise<Taken> {
+  const whole = new TextEncoder().encode(text.trimStart());
+  const plain = kindOf(whole) === 'text' ? new TextEncoder().encode(asTyped(text)) : whole;
+  return takeFile(plain, PASTED);
 }
 
 /** At least one voice or header line: worth showing with its mistakes, rather than refusing. */

@@ -4,6 +4,7 @@ import { html, nothing, render, type TemplateResult } from 'lit';
 import { type Brief, parseDuration, printDuration } from '../../../src/brief/brief.ts';
 import { HELP_WORDS, HELPS, type Help, isControlled } from '../../../src/brief/helps.ts';
 import { counted } from '../../../src/english/words.ts';
+import { kindOf, readyFor } from '../../../src/open/open.ts';
 import { PROFILES } from '../../../src/profiles/list.ts';
 import {
   type Choice,
@@ -134,7 +135,9 @@ function pieceView({ source }: Setting, change: Change): TemplateResult {
     const field = event.target as HTMLInputElement;
     const file = field.files?.[0];
     if (file === undefined) return;
-    const read = openSource(new Uint8Array(await file.arrayBuffer()));
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    await readyFor(kindOf(bytes));
+    const read = openSource(bytes);
     field.value = '';
     if (read.ok) change(opened(read.source));
     else
