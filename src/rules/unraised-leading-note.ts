@@ -65,20 +65,23 @@ function unraised(analysis: Analysis, dominant: DullDominant): Occurrence {
   const are = tones.length === 1 ? 'is' : 'are';
   const where = printPlace(placeAt(analysis.texture.score, goal.at));
   const degree = `the seventh degree of ${printKey(key)}, not raised`;
-  const { message, severity } = (
+  const { message, severity, hint } = (
     {
       'full close': {
         message: `a tone below ${printNoteName(key.tonic)}, where the phrase closes at ${where}: the seventh degree is not raised.`,
         // Before a major chord it may be an old mode and no minor key at all.
         severity: goal.quality === 'minor' ? 'fault' : 'query',
+        hint: undefined,
       },
       'half close': {
         message: `${degree}, in the chord at ${where} on which the phrase stops: it stands where the dominant belongs.`,
         severity: 'query',
+        hint: 'Look at the third of the chord on which the phrase stops: does it want to rise to the tonic?',
       },
       'between tonics': {
         message: `${degree}, between two tonic chords, where the dominant belongs.`,
         severity: 'query',
+        hint: 'Look at the third of the chord between the two tonic chords: does it want to rise to the tonic?',
       },
     } as const
   )[place];
@@ -89,6 +92,7 @@ function unraised(analysis: Analysis, dominant: DullDominant): Occurrence {
     from: chord.at,
     until: place === 'between tonics' ? chord.until : goal.until,
     message: capitalised(`${listed(tones.map(inVoice))} ${verb} ${message}`),
+    ...(hint === undefined ? {} : { hint }),
   });
 }
 

@@ -4,7 +4,7 @@ import { CROTCHET } from '../../src/score/time.ts';
 import { createActions } from '../../web/state/actions.ts';
 import { KEYS, type KeyCommands, obeyKey } from '../../web/state/keys.ts';
 import { tapTempo } from '../../web/state/looking.ts';
-import { FIRST_MIXER, FIRST_SETTINGS, type PageState } from '../../web/state/page.ts';
+import { FIRST_MIXER, FIRST_SETTINGS, givenVoices, type PageState } from '../../web/state/page.ts';
 import { barPlace, nextPlace, placeBefore } from '../../web/state/places.ts';
 import { stepsToKeep } from '../../web/state/steps.ts';
 import { createStore } from '../../web/state/store.ts';
@@ -265,6 +265,16 @@ describe('the caret', () => {
     const { actions, store } = open('title: x\nS: C5 D5 E5 F5 |\nA: ? G4 ?*2 |');
     actions.followText(3, 7);
     expect(store.get().caret).toEqual({ voice: 'A', at: CROTCHET });
+  });
+});
+
+describe('the given voices', () => {
+  it('are the melody as long as nobody has said, and then what was said', () => {
+    const { actions, store } = open('S: C5*4 |\nA: G4*4 |');
+    store.update((state) => ({ ...state, asking: true }));
+    expect(givenVoices(store.get())).toEqual(['S']);
+    actions.answerGiven(['S', 'B']);
+    expect(givenVoices(store.get())).toEqual(['S', 'B']);
   });
 });
 

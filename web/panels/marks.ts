@@ -13,6 +13,7 @@ import { barAt, placeAt, printBars, printPlace } from '../../src/score/place.ts'
 import type { Score } from '../../src/score/score.ts';
 import { isShown } from '../engrave/index.ts';
 import { withholds } from '../state/brief.ts';
+import { givenVoices } from '../state/page.ts';
 import type { Panel } from './context.ts';
 import { WITHHELD } from './seen.ts';
 import { voicesForm } from './voices-form.ts';
@@ -192,7 +193,7 @@ function markBody(panel: Panel, { finding, follows }: Slip): TemplateResult {
   const { actions, commands, state } = panel;
   const { rule } = finding;
   const analysis = state.reviewed?.review.analysis;
-  const hints = analysis === undefined ? rule.hints : hintsFor(analysis, finding, state.exercise.locked);
+  const hints = analysis === undefined ? rule.hints : hintsFor(analysis, finding, givenVoices(state));
   const shown = withholds(panel.state, 'hints') ? 0 : (state.hints[finding.id] ?? 0);
   const steps = [hints[0], hints[1], lastHint(panel, finding, hints[2])];
   const openNext = () => {

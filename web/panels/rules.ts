@@ -49,6 +49,7 @@ function ruleArticle(rule: Rule): TemplateResult {
     <p>${rule.why}</p>
     ${rule.examples.wrong.map((example) => exampleView(rule, example, 'wrong'))}
     ${rule.examples.right.map((example) => exampleView(rule, example, 'right'))}
+    <p class="aside">${SIGNS}</p>
     <h2>Hints, one at a time</h2>
     <ol class="plain-list">
       ${rule.hints.map((hint) => html`<li>${hint}</li>`)}
@@ -67,6 +68,9 @@ function disagreementView(rule: Rule): TemplateResult | typeof nothing {
     : html`<h2>Where handbooks disagree</h2>
         ${sentences.map((sentence) => html`<p>${sentence}</p>`)}`;
 }
+
+const SIGNS =
+  'In the examples a number stands over the place that the rule is about, and its notes are coloured. Under the staves stand the chords: capitals for major, small letters for minor, ° for diminished, + for augmented. Small figures count from the bass: none for the root in the bass, 6 for the third, 64 for the fifth; 7, 65, 43 and 42 say the same of a seventh chord. A chord after a stroke is the one it leads to: V/V leads to V.';
 
 /** Reviewing an example costs milliseconds, but each redraw of the page would do it again. */
 const drawnExamples = new Map<Example, Drawn>();

@@ -231,3 +231,11 @@ export const FIRST_MIXER: Mixer = {
   metronome: false,
   loop: false,
 };
+
+/** The voices that are given. While nobody has said, the melody is: it is the one that is taken for given in the question. */
+export function givenVoices({
+  asking,
+  exercise,
+}: Pick<PageState, 'asking' | 'exercise'>): readonly VoiceName[] {
+  return asking ? ['S'] : exercise.locked;
+}

@@ -1,7 +1,7 @@
 /** Keeps the review up with the score: first around the caret, in place; then the whole, from the worker. */
 import { reviewNear, withNear } from '../../src/review/near.ts';
 import { seenOf } from '../state/brief.ts';
-import type { PageState } from '../state/page.ts';
+import { givenVoices, type PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
 import type { Store } from '../state/store.ts';
 import { createReviewer } from './reviewer.ts';
@@ -59,14 +59,14 @@ export function createReviewing(store: Store<PageState>): Reviewing {
 
   return {
     findRoom() {
-      const { history, settings, exercise } = store.get();
+      const { history, settings, ...state } = store.get();
       store.update((state) => ({ ...state, room: { rooms: 'asked', shown: 0 } }));
-      reviewer.room(history.now.score, chosenProfile(settings), exercise.locked);
+      reviewer.room(history.now.score, chosenProfile(settings), givenVoices(state));
     },
     findWaysOut(finding) {
-      const { history, settings, exercise } = store.get();
+      const { history, settings, ...state } = store.get();
       store.update((state) => ({ ...state, waysOut: { finding, ways: 'asked' } }));
-      reviewer.waysOut(history.now.score, chosenProfile(settings), finding, exercise.locked);
+      reviewer.waysOut(history.now.score, chosenProfile(settings), finding, givenVoices(state));
     },
   };
 }

@@ -117,6 +117,11 @@ function freshFindings({ piece }: Plant, findings: readonly Finding[]): Finding[
   );
 }
 
+/** Those of them that stand by themselves. */
+export function freshMarks(plant: Plant, findings: readonly Finding[]): Finding[] {
+  return freshFindings(plant, findings).filter(({ because }) => because === undefined);
+}
+
 function touches(finding: Finding, place: Place): boolean {
   return (
     finding.from < place.until &&
