@@ -1,7 +1,9 @@
 /** How the page is built: from web/ into dist/, with a service worker that keeps it working without a network. */
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { chunkOf } from './build/chunks.ts';
 import { compressed } from './build/compressed.ts';
+import { smallEngraver } from './build/engraver.ts';
 import { smallFonts } from './build/fonts.ts';
 import { preloadedFonts } from './build/preloads.ts';
 
@@ -26,10 +28,12 @@ export default defineConfig({
         page: fileURLToPath(new URL('index.html', import.meta.url)),
         desk: fileURLToPath(new URL('desk/index.html', import.meta.url)),
       },
+      output: { codeSplitting: { groups: [{ name: chunkOf }] } },
     },
   },
   worker: { format: 'es' },
   plugins: [
+    smallEngraver(),
     preloadedFonts(),
     pwa?.VitePWA({
       injectRegister: false,

@@ -5,6 +5,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
+import { smallEngraver } from './build/engraver.ts';
 import { smallFonts } from './build/fonts.ts';
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -45,5 +46,5 @@ export default defineConfig({
   },
   // A plain script: a module may not be loaded from a page without an origin, as a file on a stick has none.
   worker: { format: 'iife' },
-  plugins: [alone(), viteSingleFile({ removeViteModuleLoader: true })],
+  plugins: [smallEngraver(), alone(), viteSingleFile({ removeViteModuleLoader: true })],
 });

@@ -13,6 +13,7 @@ import { wrap } from '../report/wrap.ts';
 import { hintsFor } from '../review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
+import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
 import { barAt } from '../score/place.ts';
 import { plain } from './plain.ts';
@@ -166,6 +167,6 @@ function summary(review: Review): string[] {
   const off =
     review.switchedOff.length === 0
       ? []
-      : wrap(`The profile “${profile}” does not look at: ${leftOut(review)}.`, WIDTH);
+      : wrap(`The profile “${profile}” does not look at: ${leftOut(review, RULES)}.`, WIDTH);
   return [...wrap(sentence, WIDTH), ...off];
 }

@@ -2,8 +2,7 @@
 import { counted, listed } from '../english/words.ts';
 import { isUnwritten, slipsAmong } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
-import { RULES } from '../rules/list.ts';
-import type { Severity } from '../rules/rule.ts';
+import type { RuleWords, Severity } from '../rules/rule.ts';
 import { barAt, printBars } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
@@ -69,8 +68,11 @@ function stillToWrite(unwritten: number): string {
     : `${Number(unwritten.toFixed(2))} crotchets are still to be written.`;
 }
 
-/** Names of the rules that the profile leaves out, as they stand in a sentence. */
-export function leftOut({ switchedOff }: Pick<Review, 'switchedOff'>): string {
+/** Names of those of the rules that the profile leaves out, as they stand in a sentence. */
+export function leftOut(
+  { switchedOff }: Pick<Review, 'switchedOff'>,
+  rules: readonly Pick<RuleWords, 'id' | 'name'>[],
+): string {
   const off = new Set(switchedOff);
-  return listed(RULES.filter(({ id }) => off.has(id)).map(({ name }) => name.toLowerCase()));
+  return listed(rules.filter(({ id }) => off.has(id)).map(({ name }) => name.toLowerCase()));
 }

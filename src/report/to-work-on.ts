@@ -2,13 +2,13 @@
 
 import { marksOf, toMend } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
-import type { Rule } from '../rules/rule.ts';
+import type { RuleWords } from '../rules/rule.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import type { Ticks } from '../score/time.ts';
 import { withSigns } from './sentences.ts';
 
 export interface ToWorkOn {
-  readonly rule: Rule;
+  readonly rule: RuleWords;
   /** How many slips against it; what follows from them is not counted. */
   readonly times: number;
   readonly sentence: string;

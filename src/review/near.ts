@@ -5,16 +5,8 @@ import { barAt } from '../score/place.ts';
 import type { Score } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
-import { inOrderOfMarks } from './marks.ts';
-import { type Finding, reviewScore } from './review.ts';
-
-export interface NearFindings {
-  /** The stretch that was looked at closely: all findings that begin in it are here. */
-  readonly from: Ticks;
-  readonly until: Ticks;
-  /** In the order of a review; times and tones are those of the whole score. */
-  readonly findings: readonly Finding[];
-}
+import { reviewScore } from './review.ts';
+import type { NearFindings } from './with-near.ts';
 
 /** Bars read on each side of the one that is looked at, so that its chords have their surroundings. */
 const BARS_AROUND = 2;
@@ -65,15 +57,4 @@ export function reviewNear(score: Score, profile: Profile, at: Ticks): NearFindi
 
 function moveId(id: string, shift: Ticks): string {
   return id.replace(/@(\d+)/, (_, ticks) => `@${Number(ticks) + shift}`);
-}
-
-/** A review's findings with those near the caret taken from a newer look at that place, numbered anew. */
-export function withNear(findings: readonly Finding[], near: NearFindings): Finding[] {
-  const all = [...findings.filter((f) => f.from < near.from || f.from >= near.until), ...near.findings];
-  const ids = new Set(all.map(({ id }) => id));
-  return inOrderOfMarks(
-    all.map(({ because, ...finding }) =>
-      because !== undefined && ids.has(because) ? { ...finding, because } : finding,
-    ),
-  );
 }

@@ -2,18 +2,18 @@
  * Ways out of a finding: which single notes of the added voices could be changed so that it is gone and no new fault
  * has come. The class is told how many there are and in which voices; which they are is for the teacher.
  */
-import { listed } from '../english/words.ts';
 import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { membersOf } from '../harmony/questions/members.ts';
 import { chordAt, keyAt } from '../harmony/questions/moments.ts';
 import { keyFacts } from '../harmony/tonal.ts';
+import { RULES } from '../rules/list.ts';
 import type { Family } from '../rules/rule.ts';
 import { rangesIn, voiceRange } from '../rules/voice-range.ts';
 import { excerpt, withTone } from '../score/excerpt.ts';
 import { type NoteName, type Pitch, printNoteName, semitone, staffPlace } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
-import { type ByVoice, byVoice, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import { type ByVoice, byVoice, type Score, VOICES, type VoiceName } from '../score/score.ts';
 import { sliceAt, type Tone, textureOf, toneIn } from '../score/texture.ts';
 import { type Finding, occurrencesOf, type Review, reviewAnalysis, reviewScore } from './review.ts';
 
@@ -92,39 +92,6 @@ function moveTo({ texture }: Analysis, { tone, pitch }: WayOut): Move | undefine
   return steps > 1 ? 'leap' : steps === 1 ? 'step' : 'stay';
 }
 
-const MOVE_WORDS: Readonly<Record<Move, string>> = {
-  step: 'by step',
-  leap: 'by leap',
-  stay: 'by staying on the note before',
-};
-
-/** ` (1 by step, 1 by leap)`; ` (by step)` where they all do. */
-function movesInWords(moves: Readonly<Record<Move, number>>, count: number): string {
-  const told = (['step', 'stay', 'leap'] as const).filter((move) => moves[move] > 0);
-  if (told.length === 0) return '';
-  const words = told.map((move) => (moves[move] === count ? '' : `${moves[move]} `) + MOVE_WORDS[move]);
-  return ` (${words.join(', ')})`;
-}
-
-/**
- * `There are 3 changes of a single note that would clear this: 2 in the tenor (1 by step, 1 by leap) and 1 in the bass
- * (by step).` No note is named.
- */
-export function waysOutInWords({
-  counts,
-  moves,
-  total,
-}: Pick<WaysOut, 'counts' | 'moves' | 'total'>): string {
-  if (total === 0) return 'No single note can be changed to clear this: it takes two or more together.';
-  const parts = VOICES.filter((voice) => counts[voice] > 0).map(
-    (voice) => `${counts[voice]} in the ${VOICE_WORDS[voice]}${movesInWords(moves[voice], counts[voice])}`,
-  );
-  const list = listed(parts);
-  return total === 1
-    ? `There is 1 change of a single note that would clear this: ${list}.`
-    : `There are ${total} changes of a single note that would clear this: ${list}.`;
-}
-
 function moveBack(finding: Finding, shift: number): Finding {
   return { ...finding, from: finding.from - shift, until: finding.until - shift };
 }
@@ -134,7 +101,8 @@ function isCured(finding: Finding, before: readonly Finding[], altered: Score, {
   const others = before.filter((was) => !isSame(was, finding));
   const known = (now: Place) => others.some((was) => isSame(was, now));
   // Most candidates fail here, on the one rule, and the others need not be asked.
-  const again = occurrencesOf(finding.rule, analysis, profile).map((found) => ({
+  const rule = RULES.find(({ id }) => id === finding.rule.id)!;
+  const again = occurrencesOf(rule, analysis, profile).map((found) => ({
     ...found,
     rule: finding.rule,
   }));

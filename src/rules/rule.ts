@@ -101,7 +101,8 @@ export interface Example {
   readonly beside?: readonly { readonly voice: VoiceName; readonly note: number; readonly pitch: Pitch }[];
 }
 
-export interface Rule<P extends Parameters = Parameters> {
+/** A rule in words: all that a finding's reader is told of it. */
+export interface RuleWords {
   /** Kebab case, in trade words: `parallel-fifths`. */
   readonly id: string;
   /** Trade name: `Parallel fifths`. */
@@ -123,6 +124,9 @@ export interface Rule<P extends Parameters = Parameters> {
    * it is heard most or because the rest hangs on it. A teacher's order; common practice, no source.
    */
   readonly weight: number;
+}
+
+export interface Rule<P extends Parameters = Parameters> extends RuleWords {
   readonly parameters: P;
   readonly examples: { readonly wrong: readonly Example[]; readonly right: readonly Example[] };
   /** Pure: the same analysis gives the same occurrences, in order of time. */

@@ -4,8 +4,9 @@ import { openScore } from '../../src/open/open.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { jsonReview } from '../../src/report/json.ts';
 import { firstToMend, isUnwritten, marksOf, slipsAmong } from '../../src/review/marks.ts';
-import { reviewNear, withNear } from '../../src/review/near.ts';
+import { reviewNear } from '../../src/review/near.ts';
 import { type Finding, reviewScore } from '../../src/review/review.ts';
+import { withNear } from '../../src/review/with-near.ts';
 import { severityRank } from '../../src/rules/rule.ts';
 import { scoreOf } from '../support/rules.ts';
 

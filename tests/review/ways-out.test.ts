@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
-import { type WaysOut, waysOut, waysOutInWords } from '../../src/review/ways-out.ts';
+import { type WaysOut, waysOut } from '../../src/review/ways-out.ts';
+import { waysOutInWords } from '../../src/review/ways-out-words.ts';
 import { withTone } from '../../src/score/excerpt.ts';
 import { printPitch } from '../../src/score/pitch.ts';
 import { VOICES } from '../../src/score/score.ts';

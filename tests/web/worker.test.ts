@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
-import { reviewNear, withNear } from '../../src/review/near.ts';
+import { reviewNear } from '../../src/review/near.ts';
 import { reviewScore } from '../../src/review/review.ts';
-import { plainReview, wholeReview } from '../../web/worker/plain.ts';
+import { withNear } from '../../src/review/with-near.ts';
+import { RULES } from '../../src/rules/list.ts';
+import { plainNear, plainReview, rulesById, wholeNear, wholeReview } from '../../web/worker/plain.ts';
 
 const NAMES = [
   'fault-consecutives',
@@ -21,7 +23,12 @@ describe('a review that crosses between threads', () => {
   it.each(NAMES)('is the same on the other side: %s', (name) => {
     const review = reviewScore(scoreOf(name), CHORALE);
     const { score } = review;
-    expect(wholeReview(structuredClone(plainReview(review)), score)).toEqual(review);
+    expect(wholeReview(structuredClone(plainReview(review)), score, rulesById(RULES))).toEqual(review);
+  });
+  it.each(NAMES)('is the same too where only the bars around a place were looked at: %s', (name) => {
+    const score = scoreOf(name);
+    const near = reviewNear(score, CHORALE, score.bars[1]!.at);
+    expect(wholeNear(structuredClone(plainNear(near)), score, rulesById(RULES))).toEqual(near);
   });
 });
 

@@ -31,6 +31,8 @@ export function compressed(): Plugin {
       // After the service worker's files, which another plugin writes at the end.
       sequential: true,
       handler: async () => {
+        // A build that writes nothing has no folder.
+        if (folder === '') return;
         const files = await readdir(folder, { recursive: true });
         await Promise.all(
           files.filter((file) => COMPRESSED.test(file)).map((file) => compress(join(folder, file))),

@@ -14,10 +14,10 @@ import type {
   Stretch,
 } from './input.ts';
 import { labelRooms, plainNumeral } from './lanes.ts';
-import { shownFindings } from './placing.ts';
+import { type MarkSettings, shownFindings } from './placing.ts';
 import { planBars } from './plan.ts';
 import { hitIn } from './pointing.ts';
-import { type MarkSettings, planKey, Slot } from './slot.ts';
+import { planKey, Slot } from './slot.ts';
 import { arrangeSystems, type SystemPlan } from './systems.ts';
 import { canvasMeasure } from './words.ts';
 
@@ -185,9 +185,9 @@ class Sheet implements Engraving {
     slot.showCarets(this.caret, this.cursor, this.ghost);
   }
 
-  /** What a system's marks are made from, as text: equal where nothing would look different. */
-  private markKey(slot: Slot): string {
-    if (!this.settings) return '';
+  /** What a system's marks are made from, as text: equal where nothing would look different. None while they are to come. */
+  private markKey(slot: Slot): string | undefined {
+    if (!this.settings || this.input?.marksToCome) return undefined;
     const { marks, layers, label } = this.settings;
     const { from, until } = slot;
     const touches = (a: Ticks, b: Ticks) => a < until && b > from;
@@ -215,6 +215,7 @@ class Sheet implements Engraving {
   }
 
   select(id: string | undefined): void {
+    if (id === this.chosen) return;
     this.chosen = id;
     this.showChoices();
   }
@@ -225,6 +226,7 @@ class Sheet implements Engraving {
   }
 
   setStretch(stretch: Stretch | undefined): void {
+    if (stretch === this.stretch) return;
     this.stretch = stretch;
     this.showChoices();
   }
@@ -234,6 +236,7 @@ class Sheet implements Engraving {
   }
 
   setCaret(caret: Caret | undefined): void {
+    if (caret === this.caret) return;
     const touched = this.slots.filter(
       (slot) => slot.holds(this.caret?.at ?? -1) || slot.holds(caret?.at ?? -1),
     );

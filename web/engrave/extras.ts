@@ -16,7 +16,7 @@ const FERMATA = { width: 24, height: 14 };
 
 let measure: Measure | undefined;
 
-export function drawBySelf(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+export function drawBySelf(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   drawTies(svg, plan, lines, boxes);
   drawGaps(svg, plan, lines, boxes);
   drawFermatas(svg, plan, lines, boxes);
@@ -24,7 +24,7 @@ export function drawBySelf(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, b
   drawEndings(svg, plan, lines, boxes);
 }
 
-function drawTies(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+function drawTies(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   for (const voice of VOICES) {
     const signs = plan.bars.flatMap((bar) => bar.signs[voice]);
     const headOf = (at: number) => boxes.heads.find((head) => head.voice === voice && head.at === at);
@@ -46,7 +46,7 @@ function drawTies(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gat
 }
 
 /** A tie curves away from its voice's partner: up for soprano and tenor. */
-function tie(svg: SVGSVGElement, from: number, to: number, head: HeadBox, boxes: Gathered): void {
+function tie(svg: SVGElement, from: number, to: number, head: HeadBox, boxes: Gathered): void {
   const up = stemUp(head.voice);
   const length = Math.max(6, to - from);
   const y = head.y + head.height / 2 + (up ? -6 : 6);
@@ -62,7 +62,7 @@ function tie(svg: SVGSVGElement, from: number, to: number, head: HeadBox, boxes:
 }
 
 /** A stretch still to be written: an open dotted box where its notes would stand. */
-function drawGaps(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+function drawGaps(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   for (const bar of plan.bars) {
     const place = lines.bars.find((each) => each.index === bar.index)!;
     for (const voice of VOICES) {
@@ -86,7 +86,7 @@ function drawGaps(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gat
 }
 
 /** One fermata above the upper staff, one below the lower; an inner voice's own only where the outer has none there. */
-function drawFermatas(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+function drawFermatas(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   for (const staff of ['treble', 'bass'] as const) {
     const [upper, lower] = STAFF_VOICES[staff];
     const outer = staff === 'treble' ? upper : lower;
@@ -103,7 +103,7 @@ function drawFermatas(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes:
   }
 }
 
-function fermata(svg: SVGSVGElement, staff: StaffName, at: number, lines: Lines, boxes: Gathered): void {
+function fermata(svg: SVGElement, staff: StaffName, at: number, lines: Lines, boxes: Gathered): void {
   const here = boxes.heads.filter((head) => head.at === at && STAFF_OF[head.voice] === staff);
   const head = here[0];
   if (!head) return;
@@ -115,18 +115,18 @@ function fermata(svg: SVGSVGElement, staff: StaffName, at: number, lines: Lines,
   if (staff === 'treble') {
     const above = near.filter((box) => box.y < lines.top.bass - 40);
     const y = Math.min(lines.top.treble - 4, ...above.map((box) => box.y - 4));
-    addText(svg, FERMATA_ABOVE, middle, y, 'pw-glyph', 'middle');
+    addText(svg, FERMATA_ABOVE, { x: middle, y }, 'pw-glyph', 'middle');
     boxes.solid.push({ x, y: y - FERMATA.height, width: FERMATA.width, height: FERMATA.height });
   } else {
     const below = near.filter((box) => box.y > lines.top.bass - 10);
     const y = Math.max(lines.top.bass + STAFF_HEIGHT + 4, ...below.map((box) => box.y + box.height + 4));
-    addText(svg, FERMATA_BELOW, middle, y, 'pw-glyph', 'middle');
+    addText(svg, FERMATA_BELOW, { x: middle, y }, 'pw-glyph', 'middle');
     boxes.solid.push({ x, y, width: FERMATA.width, height: FERMATA.height });
   }
 }
 
 /** Syllables between the staves, one line a verse, from the highest voice that has any. */
-function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+function drawLyrics(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   const verses = plan.lyrics ?? 0;
   if (verses === 0) return;
   measure ??= canvasMeasure();
@@ -138,7 +138,7 @@ function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: G
       for (const [verse, syllable] of (sign.lyrics ?? []).slice(0, verses).entries()) {
         const x = xAt(lines as SystemGeometry, sign.at) + 6;
         const y = bottom + VERSE * (verse + 1);
-        addText(svg, syllable, x, y, 'pw-lyric', 'middle');
+        addText(svg, syllable, { x, y }, 'pw-lyric', 'middle');
         const width = (measure ?? guessWidth)(syllable, LYRIC_SIZE);
         boxes.solid.push({ x: x - width / 2, y: y - 10, width, height: 13 });
       }
@@ -147,7 +147,7 @@ function drawLyrics(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: G
 }
 
 /** First- and second-time bars: a bracket above the staff with its number. */
-function drawEndings(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+function drawEndings(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
   const high = [...boxes.solid, ...boxes.thin].reduce((top, box) => Math.min(top, box.y), -6);
   const y = high - 18;
   for (const bar of plan.bars) {
@@ -158,8 +158,8 @@ function drawEndings(svg: SVGSVGElement, plan: SystemPlan, lines: Lines, boxes: 
   }
 }
 
-function ending(svg: SVGSVGElement, bar: PlannedBar, x: number, end: number, y: number): void {
+function ending(svg: SVGElement, bar: PlannedBar, x: number, end: number, y: number): void {
   const begin = bar.endingBegins ? `M${x} ${y + 12}V${y}` : `M${x - 2} ${y}`;
   addPath(svg, `${begin}H${bar.endingEnds ? `${end}V${y + 12}` : end + 3}`, 'pw-ending');
-  if (bar.endingBegins) addText(svg, `${bar.ending}.`, x + 4, y + 11, 'pw-ending-number');
+  if (bar.endingBegins) addText(svg, `${bar.ending}.`, { x: x + 4, y: y + 11 }, 'pw-ending-number');
 }

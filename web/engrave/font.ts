@@ -1,7 +1,7 @@
 /** The music font comes with the page: nothing is fetched from elsewhere. */
 import academico from '@vexflow-fonts/academico/academico.woff2?url';
 import bravura from '@vexflow-fonts/bravura/bravura.woff2?url';
-import { Font, VexFlow } from 'vexflow/core';
+import { Font, Metrics, MetricsDefaults } from 'vexflow/core';
 
 let loading: Promise<void> | undefined;
 
@@ -11,7 +11,11 @@ let loading: Promise<void> | undefined;
  */
 export function loadMusicFont(): Promise<void> {
   loading ??= Promise.all([Font.load('Bravura', bravura), Font.load('Academico', academico)]).then(
-    () => VexFlow.setFonts('Bravura', 'Academico'),
+    () => {
+      // As `VexFlow.setFonts` does, which would bring all that the engraver has with it.
+      MetricsDefaults.fontFamily = 'Bravura,Academico';
+      Metrics.clear();
+    },
     (error: unknown) => {
       // The next attempt may find the network again.
       loading = undefined;

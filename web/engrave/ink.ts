@@ -52,8 +52,7 @@ function inkLabel(parent: SVGGElement, { kind, label, x, y }: PlacedWords): void
     const text = addText(
       parent,
       run.text,
-      x + run.x,
-      y + run.y,
+      { x: x + run.x, y: y + run.y },
       `${run.signs ? 'pw-sign' : 'pw-word'} pw-${kind}`,
     );
     text.setAttribute('font-size', String(run.size));
@@ -63,7 +62,8 @@ function inkLabel(parent: SVGGElement, { kind, label, x, y }: PlacedWords): void
 function inkTag(one: SVGGElement, tag: PlacedTag): void {
   const { box } = tag;
   addPath(one, tag.own ? speechShape(box) : tagShape(tag.severity, box), 'pw-tag');
-  addText(one, tag.label, box.x + box.width / 2, box.y + box.height - 4.2, 'pw-tag-label', 'middle');
+  const middle = { x: box.x + box.width / 2, y: box.y + box.height - 4.2 };
+  addText(one, tag.label, middle, 'pw-tag-label', 'middle');
   if (tag.waived)
     addPath(one, `M${box.x - 2} ${box.y + box.height}L${box.x + box.width + 2} ${box.y}`, 'pw-strike');
 }

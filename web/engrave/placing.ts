@@ -8,6 +8,14 @@ import { placeBarNumbers, placeOrnaments } from './near.ts';
 import { type PlacedTag, placeTags } from './tags.ts';
 import type { Measure } from './words.ts';
 
+/** What is marked, and how. */
+export interface MarkSettings {
+  readonly marks: Marks;
+  readonly layers: Layers;
+  readonly label: (chord: Chord) => string;
+  readonly measure: Measure;
+}
+
 export interface PlacedMarks {
   readonly words: readonly PlacedWords[];
   readonly tags: readonly PlacedTag[];
@@ -23,10 +31,7 @@ export function shownFindings(marks: Marks, layers: Layers): readonly MarkedFind
 export function placeMarks(
   bars: readonly PlannedBar[],
   geometry: SystemGeometry,
-  marks: Marks,
-  layers: Layers,
-  label: (chord: Chord) => string,
-  measure: Measure,
+  { marks, layers, label, measure }: MarkSettings,
 ): PlacedMarks {
   const numbers = layers.barNumbers === false ? [] : placeBarNumbers(geometry, measure);
   const start = bars[0]?.at ?? 0;

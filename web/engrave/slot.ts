@@ -1,23 +1,14 @@
 /** One system on the page: its notes, its marks, and what is laid over or behind them. */
-import type { Chord } from '../../src/harmony/analysis.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import { LOWEST_LINE } from './bars.ts';
 import { type DrawnSystem, drawSystem } from './draw.ts';
 import { STAFF_HEIGHT } from './extents.ts';
 import { type HeadBox, type SystemGeometry, xAt } from './geometry.ts';
 import { inkMarks } from './ink.ts';
-import type { Caret, Ghost, Layers, Marks, Stretch } from './input.ts';
-import { type PlacedMarks, placeMarks } from './placing.ts';
+import type { Caret, Ghost, Stretch } from './input.ts';
+import { type MarkSettings, type PlacedMarks, placeMarks } from './placing.ts';
 import { addTo } from './svg.ts';
 import type { SystemPlan } from './systems.ts';
-import type { Measure } from './words.ts';
-
-export interface MarkSettings {
-  readonly marks: Marks;
-  readonly layers: Layers;
-  readonly label: (chord: Chord) => string;
-  readonly measure: Measure;
-}
 
 /** A system not drawn yet is taken to be this tall, in drawing units. */
 const GUESSED_HEIGHT = 240;
@@ -59,40 +50,48 @@ export class Slot {
     if (!this.drawn) this.element.style.minHeight = `${GUESSED_HEIGHT * scale}px`;
   }
 
-  /** True where what is shown is not what the plan and the marks say. */
-  isStale(markKey: string): boolean {
-    return this.drawnFrom !== planKey(this.plan) || this.markedFrom !== markKey;
+  /** True where what is shown is not what the plan and the marks say. Without a key the marks are still to come. */
+  isStale(markKey: string | undefined): boolean {
+    return this.drawnFrom !== planKey(this.plan) || this.needsMarks(markKey);
   }
 
-  /** Draws what is stale: notes with marks, or the marks alone. */
-  draw(settings: MarkSettings, markKey: string, scale: number): void {
+  private needsMarks(markKey: string | undefined): boolean {
+    return markKey === undefined ? this.placed === undefined : this.markedFrom !== markKey;
+  }
+
+  /**
+   * Draws what is stale: notes with marks, or the marks alone. While other marks are still to come, those that are there
+   * stay where they are: they are placed once, when they have come.
+   */
+  draw(settings: MarkSettings, markKey: string | undefined, scale: number): void {
     const from = planKey(this.plan);
     if (this.drawnFrom !== from) {
-      this.drawn = drawSystem(this.plan);
+      this.drawn = drawSystem(this.plan, this.drawn);
       this.drawnFrom = from;
       this.markedFrom = '';
-      this.marksGroup = undefined;
-      this.behind = document.createElementNS('http://www.w3.org/2000/svg', 'g');
-      this.behind.setAttribute('class', 'pw-behind');
-      this.drawn.svg.prepend(this.behind);
-      this.over = undefined;
-      this.element.replaceChildren(this.drawn.svg);
-      this.element.style.minHeight = '';
+      if (this.behind === undefined) {
+        this.behind = document.createElementNS('http://www.w3.org/2000/svg', 'g');
+        this.behind.setAttribute('class', 'pw-behind');
+        this.drawn.svg.prepend(this.behind);
+        this.element.replaceChildren(this.drawn.svg);
+        this.element.style.minHeight = '';
+      }
     }
-    if (!this.drawn || this.markedFrom === markKey) return;
+    if (!this.drawn || !this.needsMarks(markKey)) return;
     const { svg, geometry } = this.drawn;
-    const { marks, layers, label, measure } = settings;
-    this.placed = placeMarks(this.plan.bars, geometry, marks, layers, label, measure);
+    this.placed = placeMarks(this.plan.bars, geometry, settings);
     this.marksGroup?.remove();
     this.marksGroup = inkMarks(svg, this.placed);
     this.over?.remove();
     this.over = addTo(svg, 'g', { class: 'pw-over' });
-    this.markedFrom = markKey;
+    this.markedFrom = markKey ?? '';
     const top = this.placed.highest - MARGIN;
     const height = this.placed.lowest + MARGIN - top;
     svg.setAttribute('viewBox', `0 ${top} ${geometry.width} ${height}`);
     svg.setAttribute('width', String(Math.round(geometry.width * scale * 100) / 100));
     svg.setAttribute('height', String(Math.round(height * scale * 100) / 100));
+    // What is out of sight is laid out no more than this; see engrave.css.
+    this.element.style.containIntrinsicHeight = `auto ${Math.round(height * scale)}px`;
   }
 
   /** Shows the chosen finding, the highlighted tones and the chosen stretch; cheap, nothing is placed anew. */

@@ -1,4 +1,6 @@
 /** The few SVG elements that are drawn without VexFlow. */
+import type { Point } from './geometry.ts';
+
 const SVG = 'http://www.w3.org/2000/svg';
 
 type Attributes = Readonly<Record<string, string | number>>;
@@ -25,8 +27,7 @@ export function addPath(parent: SVGElement, d: string, name: string): SVGPathEle
 export function addText(
   parent: SVGElement,
   text: string,
-  x: number,
-  y: number,
+  { x, y }: Point,
   name: string,
   anchor: 'start' | 'middle' | 'end' = 'start',
 ): SVGTextElement {

@@ -12,7 +12,6 @@ import {
 } from '../../src/musicxml/index.ts';
 import { printNotation } from '../../src/notation/index.ts';
 import { annotationsOf } from '../../src/report/annotations.ts';
-import { reviewScore } from '../../src/review/review.ts';
 import { checkItems } from '../panels/check.ts';
 import type { Commands } from '../panels/context.ts';
 import { sitting } from '../state/brief.ts';
@@ -47,7 +46,7 @@ export async function save(
         MUSICXML,
       );
     case 'annotated':
-      return saveFile(fileName(`${title} marked`, 'musicxml'), markedMusicXml(state), MUSICXML);
+      return saveFile(fileName(`${title} marked`, 'musicxml'), await markedMusicXml(state), MUSICXML);
     case 'midi':
       return saveFile(fileName(title, 'mid'), new Uint8Array(writeMidi(score)), 'audio/midi');
     case 'brief':
@@ -60,8 +59,9 @@ export async function save(
 }
 
 /** Chords, cadences and numbered marks put into the file the exercise came in, or where that has changed, a new one. */
-function markedMusicXml(state: PageState): Uint8Array<ArrayBuffer> {
+async function markedMusicXml(state: PageState): Promise<Uint8Array<ArrayBuffer>> {
   const { score, text } = state.history.now;
+  const { reviewScore } = await import('../../src/review/review.ts');
   const annotations = annotationsOf(reviewScore(score, chosenProfile(state.settings)), state.settings.labels);
   const { source } = state.exercise;
   if (source !== undefined) {

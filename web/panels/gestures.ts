@@ -48,17 +48,9 @@ export function listenToGestures(element: HTMLElement, events: GestureEvents): v
     const hit = events.hitAt(event.clientX, event.clientY);
     events.onHover(undefined);
     if (hit === undefined) return;
-    const touch = event.pointerType !== 'mouse';
-    gesture = {
-      id: event.pointerId,
-      x: event.clientX,
-      y: event.clientY,
-      hit,
-      touch,
-      doing: 'pressing',
-      place: hit.place,
-    };
-    if (!touch) return;
+    const pressed = pressedAt(event, hit);
+    gesture = pressed;
+    if (!pressed.touch) return;
     resting = window.setTimeout(() => {
       if (gesture?.doing !== 'pressing') return;
       gesture.doing = 'selecting';
@@ -66,22 +58,9 @@ export function listenToGestures(element: HTMLElement, events: GestureEvents): v
     }, REST);
   });
   element.addEventListener('pointermove', (event) => {
-    const hit = events.hitAt(event.clientX, event.clientY);
-    if (gesture === undefined) {
-      if (event.pointerType === 'mouse') events.onHover(hit);
-      return;
-    }
-    if (event.pointerId !== gesture.id) return;
-    if (gesture.doing === 'pressing') begin(gesture, event, events);
-    // Captured only now: a mere click keeps its focus and its double clicks as they are.
-    if (gesture.doing !== 'pressing' && !element.hasPointerCapture(event.pointerId))
-      element.setPointerCapture(event.pointerId);
-    if (hit === undefined) return;
-    if (gesture.doing === 'selecting') events.onSelect(gesture.hit, hit);
-    else if (gesture.doing === 'dragging' && hit.staff === gesture.hit.staff) {
-      gesture.place = hit.place;
-      events.onDrag(gesture.hit, hit.place, false);
-    }
+    if (gesture !== undefined) {
+      if (event.pointerId === gesture.id) goOn(gesture, event, element, events);
+    } else if (event.pointerType === 'mouse') events.onHover(events.hitAt(event.clientX, event.clientY));
   });
   element.addEventListener('pointerup', (event) => {
     if (gesture === undefined || event.pointerId !== gesture.id) return;
@@ -103,6 +82,33 @@ export function listenToGestures(element: HTMLElement, events: GestureEvents): v
   element.addEventListener('contextmenu', (event) => {
     if (gesture?.touch) event.preventDefault();
   });
+}
+
+function pressedAt(event: PointerEvent, hit: Hit): Gesture {
+  return {
+    id: event.pointerId,
+    x: event.clientX,
+    y: event.clientY,
+    hit,
+    touch: event.pointerType !== 'mouse',
+    doing: 'pressing',
+    place: hit.place,
+  };
+}
+
+/** The pressed pointer has moved. */
+function goOn(gesture: Gesture, event: PointerEvent, element: HTMLElement, events: GestureEvents): void {
+  const hit = events.hitAt(event.clientX, event.clientY);
+  if (gesture.doing === 'pressing') begin(gesture, event, events);
+  // Captured only now: a mere click keeps its focus and its double clicks as they are.
+  if (gesture.doing !== 'pressing' && !element.hasPointerCapture(event.pointerId))
+    element.setPointerCapture(event.pointerId);
+  if (hit === undefined) return;
+  if (gesture.doing === 'selecting') events.onSelect(gesture.hit, hit);
+  else if (gesture.doing === 'dragging' && hit.staff === gesture.hit.staff) {
+    gesture.place = hit.place;
+    events.onDrag(gesture.hit, hit.place, false);
+  }
 }
 
 /** What a pressed pointer is up to, once it has moved. */

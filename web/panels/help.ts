@@ -1,10 +1,11 @@
 /** How the page is used: keys, the text notation, what is checked and what is not. */
 import { html, type TemplateResult } from 'lit';
 import { KEYS } from '../state/keys.ts';
+import type { Settings } from '../state/page.ts';
 import type { Panel } from './context.ts';
 
-export function helpView({ state, actions }: Panel): TemplateResult {
-  const { digits } = state.settings;
+export function helpView(panel: Panel): TemplateResult {
+  const { digits } = panel.state.settings;
   return html`<div class="view help">
     <h1>Help</h1>
     <p class="statement">
@@ -17,32 +18,7 @@ export function helpView({ state, actions }: Panel): TemplateResult {
       Letters name notes and digits count beats, as in the text. They work while the stave has the focus: click on it,
       or press Tab until it has a frame.
     </p>
-    <fieldset class="digits">
-      <legend>Digits</legend>
-      ${(['beats', 'values'] as const).map(
-        (mode) => html`<label class="check"
-          ><input type="radio" name="digits" .checked=${digits === mode} @change=${() => actions.set({ digits: mode })} />
-          <span>${mode === 'beats' ? 'count beats (1 is one beat)' : 'name note values (4 is a crotchet, 8 a quaver)'}</span></label
-        >`,
-      )}
-    </fieldset>
-    <div class="key-tables">
-      ${KEYS.map(
-        ({ title, rows }) => html`<table>
-          <caption>${title}</caption>
-          <tbody>
-            ${rows
-              .filter((row) => row.digits === undefined || row.digits === digits)
-              .map(
-                (row) => html`<tr>
-                <th scope="row">${(row.shown ?? Object.keys(row.keys)).map((key) => html`<kbd>${key}</kbd> `)}</th>
-                <td>${row.does}</td>
-              </tr>`,
-              )}
-          </tbody>
-        </table>`,
-      )}
-    </div>
+    ${digitsChoice(panel)} ${keyTables(digits)}
     <p>
       A key writes the key signature’s sharp or flat; an accidental earlier in the bar is not carried on. Dashed boxes
       are beats not written yet: click or tap in one to write the note you point at. Drag a note up or down to move it
@@ -65,6 +41,39 @@ export function helpView({ state, actions }: Panel): TemplateResult {
       too, so save a file of what matters (Exercises, Save everything).
     </p>
   </div>`;
+}
+
+function digitsChoice({ state, actions }: Panel): TemplateResult {
+  const { digits } = state.settings;
+  return html`<fieldset class="digits">
+      <legend>Digits</legend>
+      ${(['beats', 'values'] as const).map(
+        (mode) => html`<label class="check"
+          ><input type="radio" name="digits" .checked=${digits === mode} @change=${() => actions.set({ digits: mode })} />
+          <span>${mode === 'beats' ? 'count beats (1 is one beat)' : 'name note values (4 is a crotchet, 8 a quaver)'}</span></label
+        >`,
+      )}
+    </fieldset>`;
+}
+
+function keyTables(digits: Settings['digits']): TemplateResult {
+  return html`<div class="key-tables">
+      ${KEYS.map(
+        ({ title, rows }) => html`<table>
+          <caption>${title}</caption>
+          <tbody>
+            ${rows
+              .filter((row) => row.digits === undefined || row.digits === digits)
+              .map(
+                (row) => html`<tr>
+                <th scope="row">${(row.shown ?? Object.keys(row.keys)).map((key) => html`<kbd>${key}</kbd> `)}</th>
+                <td>${row.does}</td>
+              </tr>`,
+              )}
+          </tbody>
+        </table>`,
+      )}
+    </div>`;
 }
 
 const SAMPLE = `title: A tune for practice

@@ -44,7 +44,7 @@ export function marksPanel(panel: Panel): TemplateResult {
     ${
       review.switchedOff.length === 0
         ? nothing
-        : html`<p class="aside">The profile “${review.profile.name}” leaves out: ${leftOut(review)}.</p>`
+        : html`<p class="aside">The profile “${review.profile.name}” leaves out: ${leftOut(review, [...reviewed.rules.values()])}.</p>`
     }
     ${others.length > 1 ? orderChoice(panel) : nothing} ${markLists(panel, others)}
     ${remarks.length === 0 ? nothing : remarksView(panel, remarks)} ${unwrittenView(review)} ${remarksOfReader(panel)}

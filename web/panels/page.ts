@@ -4,6 +4,7 @@ import { keyed } from 'lit/directives/keyed.js';
 import { VIEWS, type View } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
 import type { Panel } from './context.ts';
+import { later, type PanelView } from './later.ts';
 import { writeView } from './write.ts';
 
 const VIEW_NAMES: Readonly<Record<View, string>> = {
@@ -15,9 +16,14 @@ const VIEW_NAMES: Readonly<Record<View, string>> = {
 };
 
 /** Every view but the stave's, which stays beneath them. */
-export type OtherViews = Readonly<Record<Exclude<View, 'write'>, (panel: Panel) => TemplateResult>>;
+const OTHER_VIEWS: Readonly<Record<Exclude<View, 'write'>, PanelView>> = {
+  rules: later(() => import('./rules.ts').then(({ rulesView }) => rulesView)),
+  shelf: later(() => import('./shelf.ts').then(({ shelfView }) => shelfView)),
+  help: later(() => import('./help.ts').then(({ helpView }) => helpView)),
+  check: later(() => import('./check.ts').then(({ checkView }) => checkView)),
+};
 
-export function pageView(panel: Panel, others: OtherViews): TemplateResult {
+export function pageView(panel: Panel): TemplateResult {
   const { state } = panel;
   const { view: shown } = state;
   return html`
@@ -39,7 +45,7 @@ export function pageView(panel: Panel, others: OtherViews): TemplateResult {
       </p>
     </header>
     <main id="main">
-      ${writeView(panel)} ${shown === 'write' ? nothing : keyed(shown, others[shown](panel))}
+      ${writeView(panel)} ${shown === 'write' ? nothing : keyed(shown, OTHER_VIEWS[shown](panel))}
     </main>
     ${noticeView(panel)}
   `;

@@ -24,7 +24,8 @@ const LABEL_WORDS: Readonly<Record<LabelStyle, string>> = {
   'figured bass': '65, 6: figures alone',
 };
 
-export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
+export function shownMenu(panel: Panel): TemplateResult {
+  const { state, actions } = panel;
   const { settings } = state;
   const { shown } = settings;
   const families = shown.findings === 'all' ? FAMILIES : shown.findings;
@@ -52,7 +53,13 @@ export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
           ),
         )}
       </fieldset>
-      <fieldset>
+      ${profileChoice(panel)} ${pageChoice(panel)}
+    </div>
+  </details>`;
+}
+
+function profileChoice({ state: { settings }, actions, commands }: Panel): TemplateResult {
+  return html`<fieldset>
         <legend>House profile</legend>
         ${profilesOnOffer(settings).map((profile) =>
           radio(
@@ -74,8 +81,11 @@ export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
               input.value = '';
             }}
         /></label>
-      </fieldset>
-      <fieldset>
+      </fieldset>`;
+}
+
+function pageChoice({ state: { settings }, actions }: Panel): TemplateResult {
+  return html`<fieldset>
         <legend>Page</legend>
         ${(['system', 'light', 'dark'] as const).map((theme) =>
           radio('theme', THEME_WORDS[theme], settings.theme === theme, () => actions.set({ theme })),
@@ -92,9 +102,7 @@ export function shownMenu({ state, actions, commands }: Panel): TemplateResult {
         /></label>
         ${check('Sound the notes as I write', settings.soundNotes, () => actions.set({ soundNotes: !settings.soundNotes }))}
         ${check('I am the teacher: show ways out', settings.teacher, () => actions.set({ teacher: !settings.teacher }))}
-      </fieldset>
-    </div>
-  </details>`;
+      </fieldset>`;
 }
 
 const THEME_WORDS: Readonly<Record<Settings['theme'], string>> = {

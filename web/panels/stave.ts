@@ -4,7 +4,7 @@ import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { eventAt } from '../../src/writing/write.ts';
-import { createEngraving, type Engraving, type Hit } from '../engrave/index.ts';
+import { createEngraving, type Engraving, type EngravingInput, type Hit } from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
 import { type KeyCommands, obeyKey } from '../state/keys.ts';
 import type { Caret, PageState } from '../state/page.ts';
@@ -43,20 +43,7 @@ export function createStave(
     const state = store.get();
     width = drawing.clientWidth;
     if (width === 0) return;
-    const { score } = state.history.now;
-    const marks = marksSeen(state);
-    const { notes } = state.exercise;
-    engraving.update({
-      score,
-      marks: {
-        ...marks,
-        findings: marks.findings.map((f) => (notes[f.id] === undefined ? f : { ...f, waived: true })),
-      },
-      width,
-      ...(state.settings.scale === 1 ? {} : { scale: state.settings.scale }),
-      layers: state.settings.shown,
-      chordLabel: (chord) => chordLabel(chord, state.settings.labels, barAt(score, chord.at).key.fifths),
-    });
+    engraving.update(drawingOf(state, width));
     engraving.select(state.chosen);
     engraving.setCaret(state.caret);
     engraving.setStretch(state.stretch);
@@ -86,6 +73,25 @@ export function createStave(
   return {
     engraving,
     focus: () => element.focus({ preventScroll: true }),
+  };
+}
+
+/** The state as the engraver takes it. */
+function drawingOf(state: PageState, width: number): EngravingInput {
+  const { score } = state.history.now;
+  const marks = marksSeen(state);
+  const { notes } = state.exercise;
+  return {
+    score,
+    marks: {
+      ...marks,
+      findings: marks.findings.map((f) => (notes[f.id] === undefined ? f : { ...f, waived: true })),
+    },
+    marksToCome: state.reviewed !== undefined && state.reviewed.of !== state.history.now,
+    width,
+    ...(state.settings.scale === 1 ? {} : { scale: state.settings.scale }),
+    layers: state.settings.shown,
+    chordLabel: (chord) => chordLabel(chord, state.settings.labels, barAt(score, chord.at).key.fifths),
   };
 }
 

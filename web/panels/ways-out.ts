@@ -2,7 +2,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { withSigns } from '../../src/report/sentences.ts';
 import type { Finding } from '../../src/review/review.ts';
-import { waysOutInWords } from '../../src/review/ways-out.ts';
+import { waysOutInWords } from '../../src/review/ways-out-words.ts';
 import { printPitch } from '../../src/score/pitch.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import { VOICE_WORDS } from '../../src/score/score.ts';

@@ -7,25 +7,24 @@ import { printMetre } from '../../src/score/time.ts';
 import { sitting, withholds } from '../state/brief.ts';
 import { SIDES, type Side } from '../state/page.ts';
 import { titleOf } from '../state/work.ts';
-import { chordPanel } from './chord.ts';
 import type { Panel } from './context.ts';
 import { givenQuestion } from './given.ts';
+import { later, type PanelView } from './later.ts';
 import { marksPanel, printedList } from './marks.ts';
-import { stylePanel } from './style.ts';
-import { summaryPanel } from './summary.ts';
 import { textPanel } from './text.ts';
 import { toolsView } from './tools.ts';
 import { transportView } from './transport.ts';
 import { welcomeView } from './welcome.ts';
 
-const SIDE_PANELS: Readonly<
-  Record<Side, { readonly name: string; readonly view: (panel: Panel) => TemplateResult }>
-> = {
+const SIDE_PANELS: Readonly<Record<Side, { readonly name: string; readonly view: PanelView }>> = {
   marks: { name: 'Marks', view: marksPanel },
-  style: { name: 'Style', view: stylePanel },
+  style: { name: 'Style', view: later(() => import('./style.ts').then(({ stylePanel }) => stylePanel)) },
   text: { name: 'Text', view: textPanel },
-  chord: { name: 'Chord', view: chordPanel },
-  summary: { name: 'Summary', view: summaryPanel },
+  chord: { name: 'Chord', view: later(() => import('./chord.ts').then(({ chordPanel }) => chordPanel)) },
+  summary: {
+    name: 'Summary',
+    view: later(() => import('./summary.ts').then(({ summaryPanel }) => summaryPanel)),
+  },
 };
 
 export function writeView(panel: Panel): TemplateResult {

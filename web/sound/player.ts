@@ -3,8 +3,9 @@
  * library comes with the first note; until then the page does without it.
  */
 import { midiNumber, type Pitch } from '../../src/score/pitch.ts';
-import { type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
+import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
+import { buildOrgan, type Levels, type Organ, setLevels, silence } from './organ.ts';
 import {
   beatsIn,
   countInFor,
@@ -48,108 +49,44 @@ type StartingNote = ReturnType<typeof startingNotes>[number];
 /** From one note given to the choir to the next, in seconds. */
 const GIVEN_APART = 0.7;
 
-type Tone = typeof import('tone');
-
-/** Pipes of a stopped flute with a little principal above it: strength of the partials from the fundamental up. */
-const PARTIALS = [1, 0.42, 0.24, 0.16, 0.05, 0.08, 0.02, 0.05];
-/** Seats of the voices from left to right, -1 to 1. */
-const SEATS: Readonly<Record<VoiceName, number>> = { S: -0.35, A: -0.12, T: 0.12, B: 0.35 };
-
-interface Organ {
-  readonly tone: Tone;
-  readonly stops: Readonly<Record<VoiceName, InstanceType<Tone['Synth']>>>;
-  readonly levels: Readonly<Record<VoiceName, InstanceType<Tone['Gain']>>>;
-  readonly click: InstanceType<Tone['Synth']>;
-}
-
 export function createPlayer(onEnd: () => void): Player {
   let building: Promise<Organ> | undefined;
   let organ: Organ | undefined;
-  let levels: Readonly<Record<VoiceName, number>> = { S: 0.8, A: 0.8, T: 0.8, B: 0.8 };
+  let levels: Levels = { S: 0.8, A: 0.8, T: 0.8, B: 0.8 };
   let playing: { order: Order; leadIn: number; begun: boolean } | undefined;
   let turn = 0;
 
   const ready = async (): Promise<Organ> => {
-    building ??= import('tone').then(build);
+    building ??= import('tone').then(buildOrgan);
     organ = await building;
     await organ.tone.start();
-    setLevels(organ);
+    setLevels(organ, levels);
     return organ;
   };
-
-  const setLevels = ({ levels: gains }: Organ): void => {
-    for (const voice of VOICES) gains[voice].gain.rampTo(levels[voice] * 0.22, 0.05);
-  };
-
-  const silence = ({ tone, stops, click }: Organ): void => {
-    const transport = tone.getTransport();
-    transport.stop();
-    transport.cancel();
-    transport.loop = false;
-    for (const voice of VOICES) stops[voice].triggerRelease();
-    click.triggerRelease();
+  const stop = (): void => {
+    turn++;
+    playing = undefined;
+    if (organ) silence(organ);
   };
 
   return {
     async play(order) {
       const mine = ++turn;
       playing = { order, leadIn: 0, begun: false };
-      const { tone, stops, click } = await ready();
+      const built = await ready();
       if (mine !== turn) return;
-      silence(organ!);
-      const transport = tone.getTransport();
-      transport.position = 0;
-      const timeline = timelineOf(order.score, order.tempo);
-      const lead = order.countIn
-        ? countInFor(order.score, order.from, order.tempo)
-        : { clicks: [], seconds: 0 };
-      const length = timeline.secondsAt(order.until) - timeline.secondsAt(order.from);
-      for (const { at, strong } of lead.clicks)
-        transport.schedule((time) => click.triggerAttackRelease(strong ? 1568 : 1047, 0.05, time), at);
-      for (const { voice, frequency, from, until } of soundingsOf(
-        order.score,
-        timeline,
-        order.from,
-        order.until,
-      )) {
-        // A breath between notes, so that a repeated one is heard as two.
-        const held = Math.max(0.05, until - from - 0.04);
-        transport.schedule(
-          (time) => stops[voice].triggerAttackRelease(frequency, held, time),
-          lead.seconds + from,
-        );
-      }
-      if (order.metronome)
-        for (const { at, strong } of beatsIn(order.score, timeline, order.from, order.until))
-          transport.schedule(
-            (time) => click.triggerAttackRelease(strong ? 1568 : 1047, 0.05, time),
-            lead.seconds + at,
-          );
-      if (order.loop) {
-        transport.loop = true;
-        transport.loopStart = lead.seconds;
-        transport.loopEnd = lead.seconds + length;
-      } else {
-        transport.schedule(
-          () => {
-            if (mine !== turn) return;
-            this.stop();
-            onEnd();
-          },
-          lead.seconds + length + 0.1,
-        );
-      }
-      playing = { order, leadIn: lead.seconds, begun: true };
-      transport.start('+0.06');
+      const leadIn = schedule(built, order, () => {
+        if (mine !== turn) return;
+        stop();
+        onEnd();
+      });
+      playing = { order, leadIn, begun: true };
+      built.tone.getTransport().start('+0.06');
     },
-    stop() {
-      turn++;
-      playing = undefined;
-      if (organ) silence(organ);
-    },
+    stop,
     setLoudness(volume, alone, muted) {
       levels = loudness(volume, alone, muted);
-      if (organ) setLevels(organ);
+      if (organ) setLevels(organ, levels);
     },
     position() {
       if (playing === undefined) return undefined;
@@ -162,22 +99,8 @@ export function createPlayer(onEnd: () => void): Player {
     },
     async giveNotes(notes) {
       if (playing !== undefined) return;
-      const { tone, stops } = await ready();
-      if (playing !== undefined) return;
-      // On the transport, not straight on the stops: what is pressed next can call off the notes still to come.
-      silence(organ!);
-      const transport = tone.getTransport();
-      transport.position = 0;
-      const together = notes.length * GIVEN_APART;
-      for (const [i, { voice, frequency }] of notes.entries()) {
-        transport.schedule(
-          (time) => stops[voice].triggerAttackRelease(frequency, GIVEN_APART - 0.1, time),
-          i * GIVEN_APART,
-        );
-        transport.schedule((time) => stops[voice].triggerAttackRelease(frequency, 1.2, time), together);
-      }
-      transport.schedule(() => transport.stop(), together + 1.5);
-      transport.start('+0.06');
+      const built = await ready();
+      if (playing === undefined) give(built, notes);
     },
     async sound(voice, pitch) {
       if (playing !== undefined) return;
@@ -187,56 +110,55 @@ export function createPlayer(onEnd: () => void): Player {
   };
 }
 
-function build(tone: Tone): Organ {
-  const soft = new tone.Filter({ type: 'lowpass', frequency: 3200, Q: 0.3 });
-  const limit = new tone.Limiter(-2).toDestination();
-  const room = new tone.Convolver(roomEcho(tone)).connect(limit);
-  soft.connect(limit);
-  soft.chain(new tone.Gain(0.25), room);
-  const levels = perVoice((voice) => {
-    const seat = new tone.Panner(SEATS[voice]).connect(soft);
-    return new tone.Gain(0.2).connect(seat);
-  });
-  const stops = perVoice((voice) =>
-    new tone.Synth({
-      oscillator: { type: 'custom', partials: PARTIALS },
-      envelope: { attack: 0.045, decay: 0.1, sustain: 0.92, release: 0.22 },
-    }).connect(levels[voice]),
-  );
-  const click = new tone.Synth({
-    oscillator: { type: 'triangle' },
-    envelope: { attack: 0.001, decay: 0.06, sustain: 0, release: 0.02 },
-    volume: -14,
-  }).toDestination();
-  return { tone, stops, levels, click };
+/** Puts an order on the transport, from its beginning; answers the seconds that are counted in before it. */
+function schedule(organ: Organ, order: Order, onEnd: () => void): number {
+  const { tone, stops, click } = organ;
+  silence(organ);
+  const transport = tone.getTransport();
+  transport.position = 0;
+  const { score, from, until, tempo } = order;
+  const timeline = timelineOf(score, tempo);
+  const lead = order.countIn ? countInFor(score, from, tempo) : { clicks: [], seconds: 0 };
+  const length = timeline.secondsAt(until) - timeline.secondsAt(from);
+  const beats = order.metronome ? beatsIn(score, timeline, from, until) : [];
+  for (const { at, strong } of [
+    ...lead.clicks,
+    ...beats.map((beat) => ({ ...beat, at: beat.at + lead.seconds })),
+  ])
+    transport.schedule((time) => click.triggerAttackRelease(strong ? 1568 : 1047, 0.05, time), at);
+  for (const note of soundingsOf(score, timeline, from, until)) {
+    // A breath between notes, so that a repeated one is heard as two.
+    const held = Math.max(0.05, note.until - note.from - 0.04);
+    transport.schedule(
+      (time) => stops[note.voice].triggerAttackRelease(note.frequency, held, time),
+      lead.seconds + note.from,
+    );
+  }
+  if (order.loop) {
+    transport.loop = true;
+    transport.loopStart = lead.seconds;
+    transport.loopEnd = lead.seconds + length;
+  } else transport.schedule(onEnd, lead.seconds + length + 0.1);
+  return lead.seconds;
 }
 
 /**
- * The echo of a small church: noise that dies away, the same each time. The library's own reverberations load an audio
- * worklet from a blob, which the content security policy forbids.
+ * Gives the choir its notes: on the transport, not straight on the stops, so that what is pressed next can call off the
+ * notes still to come.
  */
-function roomEcho(tone: Tone): InstanceType<Tone['ToneAudioBuffer']> {
-  const { sampleRate } = tone.getContext();
-  const seconds = 1.6;
-  let seed = 1;
-  const noise = (): number => {
-    seed = (seed * 48_271) % 2_147_483_647;
-    return (2 * seed) / 2_147_483_647 - 1;
-  };
-  const channel = (): Float32Array => {
-    const samples = new Float32Array(Math.round(sampleRate * seconds));
-    let smooth = 0;
-    for (let i = 0; i < samples.length; i++) {
-      // High notes die sooner in a room: the noise is smoothed more and more.
-      const t = i / sampleRate;
-      smooth += (noise() - smooth) * (0.55 * Math.exp(-2 * t) + 0.08);
-      samples[i] = smooth * Math.exp(-4.2 * t);
-    }
-    return samples;
-  };
-  return tone.ToneAudioBuffer.fromArray([channel(), channel()]);
-}
-
-function perVoice<T>(make: (voice: VoiceName) => T): Readonly<Record<VoiceName, T>> {
-  return { S: make('S'), A: make('A'), T: make('T'), B: make('B') };
+function give(organ: Organ, notes: readonly StartingNote[]): void {
+  const { tone, stops } = organ;
+  silence(organ);
+  const transport = tone.getTransport();
+  transport.position = 0;
+  const together = notes.length * GIVEN_APART;
+  for (const [i, { voice, frequency }] of notes.entries()) {
+    transport.schedule(
+      (time) => stops[voice].triggerAttackRelease(frequency, GIVEN_APART - 0.1, time),
+      i * GIVEN_APART,
+    );
+    transport.schedule((time) => stops[voice].triggerAttackRelease(frequency, 1.2, time), together);
+  }
+  transport.schedule(() => transport.stop(), together + 1.5);
+  transport.start('+0.06');
 }

@@ -3,7 +3,7 @@ import type { LabelStyle } from '../../src/harmony/words/labels.ts';
 import type { Assignment } from '../../src/musicxml/index.ts';
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
-import type { Family } from '../../src/rules/rule.ts';
+import type { Family, RuleWords } from '../../src/rules/rule.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { Room } from '../../src/style/room.ts';
@@ -134,6 +134,8 @@ export interface Mixer {
 /** A review as the page holds it. */
 export interface Reviewed {
   readonly review: Review;
+  /** The rules in words, by their ids. */
+  readonly rules: ReadonlyMap<string, RuleWords>;
   /** The work it is a review of: while another is being made, it is the last one's. */
   readonly of: History['now'];
   /** False while only the bars around the caret were looked at anew. */

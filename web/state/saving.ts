@@ -16,6 +16,12 @@ export interface Saving {
 
 const OPEN_IN_THIS_TAB = 'partwise-exercise';
 
+/** What the keeper has: the music, by which it is told from music written since, and its steps. */
+interface Kept {
+  work: Work | undefined;
+  steps: StepsKept;
+}
+
 /** `put` is told of each exercise put away. */
 export function createSaving(
   store: Store<PageState>,
@@ -25,18 +31,17 @@ export function createSaving(
   let putting: Promise<void> | undefined;
   let unsaved = false;
   let askedToStay = false;
-  let keptWork: Work | undefined;
-  let steps: StepsKept = NO_STEPS;
+  const kept: Kept = { work: undefined, steps: NO_STEPS };
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
 
   const putAll = async (): Promise<void> => {
     while (unsaved) {
       unsaved = false;
-      const { kept, present, fresh } = stepsToKeep(steps, store.get().history);
+      const { kept: steps, present, fresh } = stepsToKeep(kept.steps, store.get().history);
       const exercise = keptOf(store.get(), Date.now(), present);
       try {
         await keeping.putExercise(exercise, fresh);
-        steps = kept;
+        kept.steps = steps;
         if (!unsaved) forgetUnsaved(exercise.id);
         tabs?.postMessage({ id: exercise.id });
         store.update((state) => ({ ...withFirst(state, exercise), kept: keptWord(keeping.lasting) }));
@@ -64,34 +69,42 @@ export function createSaving(
       keeping.putSettings({ ...state.settings, lastExercise: state.exercise.id }).catch(() => undefined);
       rememberInTab(state.exercise.id);
     }
-    const written = state.history.now !== before.history.now && state.history.now !== keptWork;
+    const written = state.history.now !== before.history.now && state.history.now !== kept.work;
     if (!opened && (written || state.exercise !== before.exercise)) save();
   });
 
-  const takeFromOtherTab = async (id: string): Promise<void> => {
-    if (id !== store.get().exercise.id || unsaved || putting !== undefined) return;
-    const exercise = await keeping.exercise(id);
-    if (exercise === undefined || exercise.text === store.get().history.now.text) return;
-    store.update((state) => {
-      const next = withNext(state, workOf(exercise), Date.now());
-      // As the history holds it: put away again, it would overtake what the other tab has written since.
-      keptWork = next.history.now;
-      return next;
-    });
-  };
-  tabs?.addEventListener('message', (event: MessageEvent<{ id: string }>) => {
-    void takeFromOtherTab(event.data.id);
+  tabs?.addEventListener('message', ({ data: { id } }: MessageEvent<{ id: string }>) => {
+    // What is not put away here yet is later than what another tab has put away.
+    if (!unsaved && putting === undefined) void takeFromOtherTab(id, store, keeping, kept);
   });
 
   return {
     settled: async () => {
       await putting;
     },
-    cameFromKeeper: (work, kept) => {
-      keptWork = work;
-      steps = kept;
+    cameFromKeeper: (work, steps) => {
+      kept.work = work;
+      kept.steps = steps;
     },
   };
+}
+
+/** What another tab has written in the exercise shown is shown here too. */
+async function takeFromOtherTab(
+  id: string,
+  store: Store<PageState>,
+  keeping: Keeping,
+  kept: Kept,
+): Promise<void> {
+  if (id !== store.get().exercise.id) return;
+  const exercise = await keeping.exercise(id);
+  if (exercise === undefined || exercise.text === store.get().history.now.text) return;
+  store.update((state) => {
+    const next = withNext(state, workOf(exercise), Date.now());
+    // As the history holds it: put away again, it would overtake what the other tab has written since.
+    kept.work = next.history.now;
+    return next;
+  });
 }
 
 /** The exercise this tab had open before it was loaded again. */

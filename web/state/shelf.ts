@@ -2,12 +2,11 @@
  * The exercises on this machine: beginning, opening, keeping and going back. Follows the store: whatever changes in
  * the exercise shown is put away at once.
  */
-import { packEverything, unpackEverything } from '../files/everything.ts';
 import { DEMO } from './demo.ts';
 import { forgetUnsaved, unsavedOf } from './journal.ts';
 import type { Keeping, KeptExercise } from './keeping.ts';
 import type { PageState, Particulars, Version } from './page.ts';
-import { createSaving, openInTab } from './saving.ts';
+import { createSaving, openInTab, type Saving } from './saving.ts';
 import { newExercise, rescued, withFirst, withNext, withOpened, withSettings, workOf } from './shelving.ts';
 import { historyOf } from './steps.ts';
 import type { Store } from './store.ts';
@@ -39,38 +38,9 @@ const VERSION_EVERY = 10 * 60_000;
 
 export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
   const versions = createVersions(store, keeping);
-  const { settled, cameFromKeeper } = createSaving(store, keeping, versions.afterPutting);
-
-  const show = async (exercise: KeptExercise, lasts = keeping.lasting): Promise<void> => {
-    const work = workOf(exercise);
-    const { history, steps } = await historyOf(keeping, exercise, work);
-    cameFromKeeper(work, steps);
-    store.update((state) => withOpened(state, exercise, history, lasts));
-    versions.begin(exercise);
-  };
-
-  const add = async (work: Work, particulars: Partial<Particulars> = {}): Promise<void> => {
-    const exercise = newExercise(freshId(), work, particulars, Date.now());
-    await settled();
-    // Where the browser has no room, the exercise opens all the same, and the page says that it is not kept.
-    const room = await hasRoom(keeping.putExercise(exercise));
-    await show(exercise, keeping.lasting && room);
-    store.update((state) => withFirst(state, exercise));
-  };
-
-  const open = async (id: string): Promise<void> => {
-    await settled();
-    const exercise = await keeping.exercise(id);
-    if (exercise === undefined) return;
-    const saved = rescued(exercise, unsavedOf(id));
-    if (saved !== undefined && (await hasRoom(keeping.putExercise(saved)))) forgetUnsaved(id);
-    await show(saved ?? exercise);
-  };
-
-  const openOrDemo = async (id: string | undefined): Promise<void> => {
-    if (id === undefined) await add(workFromText(DEMO), { locked: ['S'], demonstration: true });
-    else await open(id);
-  };
+  const saving = createSaving(store, keeping, versions.afterPutting);
+  const { settled } = saving;
+  const { add, open, openOrDemo } = createOpening(store, keeping, saving, versions.begin);
 
   return {
     async begin() {
@@ -108,10 +78,12 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     },
     async everything() {
       await settled();
+      const { packEverything } = await import('../files/everything.ts');
       return packEverything(keeping);
     },
     async bringIn(text) {
       await settled();
+      const { unpackEverything } = await import('../files/everything.ts');
       const count = await unpackEverything(text, keeping);
       const shelf = await keeping.shelf();
       store.update((state) => ({ ...state, shelf }));
@@ -119,6 +91,53 @@ export function createShelf(store: Store<PageState>, keeping: Keeping): Shelf {
     },
     settled,
   };
+}
+
+/** How an exercise comes onto the stave. */
+interface Opening {
+  readonly add: Shelf['add'];
+  readonly open: Shelf['open'];
+  /** The exercise of this id; without one the demonstration. */
+  readonly openOrDemo: (id: string | undefined) => Promise<void>;
+}
+
+function createOpening(
+  store: Store<PageState>,
+  keeping: Keeping,
+  { settled, cameFromKeeper }: Saving,
+  begun: (exercise: KeptExercise) => void,
+): Opening {
+  const show = async (exercise: KeptExercise, lasts = keeping.lasting): Promise<void> => {
+    const work = workOf(exercise);
+    const { history, steps } = await historyOf(keeping, exercise, work);
+    cameFromKeeper(work, steps);
+    store.update((state) => withOpened(state, exercise, history, lasts));
+    begun(exercise);
+  };
+
+  const add = async (work: Work, particulars: Partial<Particulars> = {}): Promise<void> => {
+    const exercise = newExercise(freshId(), work, particulars, Date.now());
+    await settled();
+    // Where the browser has no room, the exercise opens all the same, and the page says that it is not kept.
+    const room = await hasRoom(keeping.putExercise(exercise));
+    await show(exercise, keeping.lasting && room);
+    store.update((state) => withFirst(state, exercise));
+  };
+
+  const open = async (id: string): Promise<void> => {
+    await settled();
+    const exercise = await keeping.exercise(id);
+    if (exercise === undefined) return;
+    const saved = rescued(exercise, unsavedOf(id));
+    if (saved !== undefined && (await hasRoom(keeping.putExercise(saved)))) forgetUnsaved(id);
+    await show(saved ?? exercise);
+  };
+
+  const openOrDemo = async (id: string | undefined): Promise<void> => {
+    if (id === undefined) await add(workFromText(DEMO), { locked: ['S'], demonstration: true });
+    else await open(id);
+  };
+  return { add, open, openOrDemo };
 }
 
 /** The versions of the exercise open now. */

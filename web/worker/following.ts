@@ -1,5 +1,6 @@
-/** Keeps the review up with the score: first around the caret, in place; then the whole, from the worker. */
-import { reviewNear, withNear } from '../../src/review/near.ts';
+/** Keeps the review up with the score: the worker looks around the caret first where the whole takes long. */
+import { type NearFindings, withNear } from '../../src/review/with-near.ts';
+import type { Score } from '../../src/score/score.ts';
 import { seenOf } from '../state/brief.ts';
 import { givenVoices, type PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
@@ -12,20 +13,17 @@ export interface Reviewing {
 }
 
 export function createReviewing(store: Store<PageState>): Reviewing {
-  let ordered = 0;
   const reviewer = createReviewer({
-    onReview: (review, score) => {
-      // For the bench: from the keystroke to the whole review, there and back again.
-      performance.measure('partwise-whole', { start: ordered, end: performance.now() });
+    onNear: (near, score) => store.update((state) => withNearFindings(state, near, score)),
+    onReview: (review, rules) =>
       store.update((state) =>
-        state.history.now.score === score
+        state.history.now.score === review.score
           ? withoutCured({
               ...state,
-              reviewed: { review: seenOf(state, review), of: state.history.now, whole: true },
+              reviewed: { review: seenOf(state, review), rules, of: state.history.now, whole: true },
             })
           : state,
-      );
-    },
+      ),
     onWaysOut: (finding, ways, score) =>
       store.update((state) =>
         state.history.now.score === score && state.waysOut?.finding === finding
@@ -52,9 +50,9 @@ export function createReviewing(store: Store<PageState>): Reviewing {
       reviewer.precedents(score, profile);
     const otherBrief = state.exercise.brief !== before.exercise.brief;
     if (!otherScore && !otherBrief && profile === chosenProfile(before.settings)) return;
-    ordered = performance.now();
-    reviewer.review(score, profile);
-    if (otherScore) lookNear(store, before);
+    if (otherScore) store.update(letGoOfAnswers);
+    const goesOn = otherScore && state.reviewed !== undefined && state.exercise.id === before.exercise.id;
+    reviewer.review(score, profile, goesOn ? before.caret.at : undefined);
   });
 
   return {
@@ -77,17 +75,18 @@ function withoutCured(state: PageState): PageState {
   return there ? state : { ...state, chosen: undefined };
 }
 
-/** The findings around the place just written, at once; the rest stays as it was until the worker answers. */
-function lookNear(store: Store<PageState>, before: PageState): void {
-  const began = performance.now();
-  store.update((state) => {
-    const { history, reviewed, settings } = state;
-    const cleared = { ...state, waysOut: undefined, room: undefined };
-    if (reviewed === undefined || state.exercise.id !== before.exercise.id) return cleared;
-    const near = reviewNear(history.now.score, chosenProfile(settings), before.caret.at);
-    const findings = withNear(reviewed.review.findings, near);
-    const review = seenOf(state, { ...reviewed.review, score: history.now.score, findings });
-    return withoutCured({ ...cleared, reviewed: { review, of: history.now, whole: false } });
-  });
-  performance.measure('partwise-near', { start: began, end: performance.now() });
+/** Nothing that was asked about the music before is shown beside the music now. */
+function letGoOfAnswers(state: PageState): PageState {
+  return state.waysOut === undefined && state.room === undefined
+    ? state
+    : { ...state, waysOut: undefined, room: undefined };
+}
+
+/** The findings around the place just written; the rest stays as it was until the worker has read the whole. */
+function withNearFindings(state: PageState, near: NearFindings, score: Score): PageState {
+  const { history, reviewed } = state;
+  if (history.now.score !== score || reviewed === undefined) return state;
+  const findings = withNear(reviewed.review.findings, near);
+  const review = seenOf(state, { ...reviewed.review, score, findings });
+  return withoutCured({ ...state, reviewed: { ...reviewed, review, of: history.now, whole: false } });
 }

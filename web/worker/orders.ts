@@ -1,13 +1,14 @@
 /** What the page asks of its workers, and what they answer. */
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { WaysOut } from '../../src/review/ways-out.ts';
+import type { RuleWords } from '../../src/rules/rule.ts';
 import type { Pitch } from '../../src/score/pitch.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PhraseEnd } from '../../src/style/close.ts';
 import type { Precedents } from '../../src/style/precedents.ts';
 import type { Room } from '../../src/style/room.ts';
-import type { PlainReview } from './plain.ts';
+import type { PlainNear, PlainReview } from './plain.ts';
 
 interface Ordered {
   /** Answers carry the number of their order. */
@@ -18,6 +19,8 @@ interface Ordered {
 
 export interface ReviewOrder extends Ordered {
   readonly kind: 'review';
+  /** The place just written: where the whole takes long, the bars around it are looked at first. */
+  readonly near?: Ticks;
 }
 
 export interface WaysOutOrder extends Ordered {
@@ -37,11 +40,21 @@ export interface RoomOrder extends Ordered {
 
 export type Order = ReviewOrder | WaysOutOrder | PrecedentsOrder | RoomOrder;
 
+/** Told once by each worker: the rules in words, which the page has no copy of. */
+export interface RulesAnswer {
+  readonly kind: 'rules';
+  readonly rules: readonly RuleWords[];
+}
+
+export interface NearAnswer {
+  readonly kind: 'near';
+  readonly number: number;
+  readonly near: PlainNear;
+}
+
 export interface ReviewAnswer {
   readonly kind: 'review';
   readonly number: number;
-  /** What it took in the worker. */
-  readonly milliseconds: number;
   readonly review: PlainReview;
 }
 
@@ -80,4 +93,4 @@ export interface RoomAnswer {
   readonly rooms: readonly Room[];
 }
 
-export type Answer = ReviewAnswer | WaysOutAnswer | PrecedentsAnswer | RoomAnswer;
+export type Answer = RulesAnswer | NearAnswer | ReviewAnswer | WaysOutAnswer | PrecedentsAnswer | RoomAnswer;

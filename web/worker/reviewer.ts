@@ -1,15 +1,20 @@
 /** Asks the workers: one for reviews, one for what a person asks for, so that neither waits for the other. */
 import type { Profile } from '../../src/profiles/profile.ts';
 import type { Review } from '../../src/review/review.ts';
+import type { NearFindings } from '../../src/review/with-near.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import type { Room } from '../../src/style/room.ts';
 import { hireReviewWorker } from './hire.ts';
 import type { Answer, Order, PhrasePrecedents, PlainWaysOut } from './orders.ts';
-import { wholeReview } from './plain.ts';
+import { type RulesById, rulesById, wholeNear, wholeReview } from './plain.ts';
 
 export interface Reviewer {
-  /** Orders a review; an order still waiting is dropped, so `onReview` hears of the newest only. */
-  review(score: Score, profile: Profile): void;
+  /**
+   * Orders a review; an order still waiting is dropped, so `onReview` hears of the newest only. `near` is the place just
+   * written: where the whole takes long, `onNear` hears of the bars around it first.
+   */
+  review(score: Score, profile: Profile, near?: Ticks): void;
   /** Orders the ways out of a finding of the score's review; likewise. */
   waysOut(score: Score, profile: Profile, finding: string, locked: readonly VoiceName[]): void;
   /** Orders what the model did where the tune's phrases end alike; likewise. */
@@ -19,7 +24,9 @@ export interface Reviewer {
 }
 
 export interface ReviewerEvents {
-  readonly onReview: (review: Review, score: Score) => void;
+  /** What is found around the place just written, where the whole takes longer. */
+  readonly onNear: (near: NearFindings, score: Score) => void;
+  readonly onReview: (review: Review, rules: RulesById) => void;
   /** Undefined where the finding was gone. */
   readonly onWaysOut: (finding: string, ways: PlainWaysOut | undefined, score: Score) => void;
   readonly onPrecedents: (phrases: readonly PhrasePrecedents[], score: Score) => void;
@@ -27,8 +34,9 @@ export interface ReviewerEvents {
 }
 
 export function createReviewer(events: ReviewerEvents): Reviewer {
-  const { onReview, onWaysOut, onPrecedents, onRoom } = events;
+  const { onNear, onReview, onWaysOut, onPrecedents, onRoom } = events;
   let number = 0;
+  let rules: RulesById = new Map();
   let reviewOrder: Order | undefined;
   let waysOrder: (Order & { kind: 'ways out' }) | undefined;
   let precedentsOrder: Order | undefined;
@@ -36,13 +44,11 @@ export function createReviewer(events: ReviewerEvents): Reviewer {
   let askedWorker: Worker | undefined;
 
   const hear = ({ data }: MessageEvent<Answer>): void => {
-    if (data.kind === 'review' && data.number === reviewOrder?.number) {
-      performance.measure('partwise-review', {
-        start: performance.now() - data.milliseconds,
-        end: performance.now(),
-      });
-      onReview(wholeReview(data.review, reviewOrder.score), reviewOrder.score);
-    }
+    if (data.kind === 'rules') rules = rulesById(data.rules);
+    if (data.kind === 'near' && data.number === reviewOrder?.number)
+      onNear(wholeNear(data.near, reviewOrder.score, rules), reviewOrder.score);
+    if (data.kind === 'review' && data.number === reviewOrder?.number)
+      onReview(wholeReview(data.review, reviewOrder.score, rules), rules);
     if (data.kind === 'ways out' && data.number === waysOrder?.number)
       onWaysOut(waysOrder.finding, data.ways, waysOrder.score);
     if (data.kind === 'precedents' && data.number === precedentsOrder?.number)
@@ -61,9 +67,9 @@ export function createReviewer(events: ReviewerEvents): Reviewer {
   };
 
   return {
-    review(score, profile) {
+    review(score, profile, near) {
       number++;
-      reviewOrder = { kind: 'review', number, score, profile };
+      reviewOrder = { kind: 'review', number, score, profile, ...(near === undefined ? {} : { near }) };
       reviewWorker.postMessage(reviewOrder);
     },
     waysOut(score, profile, finding, locked) {
