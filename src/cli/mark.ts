@@ -73,6 +73,30 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
     ),
   );
   notScripts.add(dirname(path));
+  const stack = await stackToFill(desk, brief, options);
+  const first = takeFolder(desk, stack, place, notScripts);
+  // Watched from the first look on, so that what comes while it lasts is not missed.
+  const watcher = options.watch ? watchFolder(desk, stack, place, notScripts, first) : undefined;
+  const unreadable = await first.catch(async (error: unknown) => {
+    await watcher?.close();
+    throw error;
+  });
+  await giveOut(desk, stack, options);
+  if (options.serve || options.open) await serveDesk(desk, options);
+  else if (watcher !== undefined) {
+    say('Watching the folder. Stop with Ctrl-C.');
+    await untilStopped();
+  } else say(`Mark them with: partwise mark ${relative('', place) || '.'} --open`);
+  await watcher?.close();
+  return unreadable > 0 ? EXIT.unreadable : EXIT.fine;
+}
+
+/** The stack as it is asked for, what is there already reviewed again where that changed. */
+async function stackToFill(
+  desk: MarkingDesk,
+  brief: string | undefined,
+  options: MarkOptions,
+): Promise<number> {
   const stack = desk.stackFor({
     name: options.stack ?? 'Scripts',
     ...(options.profile === undefined ? {} : { profile: await loadProfile(options.profile) }),
@@ -86,34 +110,29 @@ async function work(desk: MarkingDesk, place: string, path: string, options: Mar
   const again = await desk.reviewAgain(stack, reviewing.at);
   reviewing.end();
   if (again > 0) say(`${again} reviewed again, since the profile or brief has changed.`);
-  const first = takeFolder(desk, stack, place, notScripts);
-  // Watched from the first look on, so that what comes while it lasts is not missed.
-  const watcher = options.watch ? watchFolder(desk, stack, place, notScripts, first) : undefined;
-  const unreadable = await first.catch(async (error: unknown) => {
-    await watcher?.close();
-    throw error;
-  });
+  return stack;
+}
+
+/** Writes what is asked for beside the desk. */
+async function giveOut(desk: MarkingDesk, stack: number, options: MarkOptions): Promise<void> {
   if (options.csv !== undefined) await writeOut(options.csv, desk.csv(stack));
   if (options.json !== undefined) await writeOut(options.json, desk.json(stack));
   if (options.backup !== undefined) say(`Backed up to ${await desk.backUp(options.backup)}.`);
-  if (options.serve || options.open) {
-    const page = await listen({
-      port: options.port,
-      host: options.host,
-      desk,
-      ...(await passphraseOption(options.passphraseFile)),
-    });
-    const address = `${page.address}desk/`;
-    say(`The desk is at ${address}\nStop with Ctrl-C.`);
-    if (options.open && !(await openPage(address))) say('Open the address above in a browser.');
-    await untilStopped();
-    await page.close();
-  } else if (watcher !== undefined) {
-    say('Watching the folder. Stop with Ctrl-C.');
-    await untilStopped();
-  } else say(`Mark them with: partwise mark ${relative('', place) || '.'} --open`);
-  await watcher?.close();
-  return unreadable > 0 ? EXIT.unreadable : EXIT.fine;
+}
+
+/** Serves the desk until it is told to stop. */
+async function serveDesk(desk: MarkingDesk, options: MarkOptions): Promise<void> {
+  const page = await listen({
+    port: options.port,
+    host: options.host,
+    desk,
+    ...(await passphraseOption(options.passphraseFile)),
+  });
+  const address = `${page.address}desk/`;
+  say(`The desk is at ${address}\nStop with Ctrl-C.`);
+  if (options.open && !(await openPage(address))) say('Open the address above in a browser.');
+  await untilStopped();
+  await page.close();
 }
 
 /** The folder's brief; one set at the desk stands until it is changed by name, or by whoever is asked here. */

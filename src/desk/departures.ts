@@ -60,45 +60,65 @@ export function voiceDepartures(
         message: `${capitalised(printBar(bar.number))}: the given ${name} is not written here yet.`,
       },
     ];
-  const tell = (kind: DepartureKind, at: number, message: string): Departure => ({
+  // Where the brief leaves a part of the bar open, what the script writes there is its own.
+  const open = asked.noted.unwritten[voice] > 0;
+  const sides = { asked: asked.bar, bar, voice, by };
+  return matched(wanted, written, by).flatMap(([want, note]): Departure[] => {
+    if (note !== undefined && want !== undefined) return changes(sides, want, note);
+    if (want !== undefined) return [missingNote(sides, want)];
+    if (note === undefined || (open && !wanted.some((other) => overlap(other, note)))) return [];
+    const message = `${withSigns(printPitch(note.pitch))} in the ${name} is not in the brief.`;
+    return [told(sides, 'added note', note, message)];
+  });
+}
+
+/** The brief's bar and the script's, the voice, and how far the script is transposed. */
+interface Sides {
+  readonly asked: Bar;
+  readonly bar: Bar;
+  readonly voice: VoiceName;
+  readonly by: PitchCode;
+}
+
+function told({ bar, voice }: Sides, kind: DepartureKind, note: BarNote, message: string): Departure {
+  const at = note.onset - bar.offset + bar.at;
+  return {
     kind,
     voice,
     bar: bar.number,
     at: crotchets(Math.min(Math.max(at, bar.at), bar.at + bar.duration - 1)),
     message: `${capitalised(printPlace(placeIn(bar, at)))}: ${message}`,
-  });
-  const timeOf = (note: BarNote): number => note.onset - bar.offset + bar.at;
-  const pitch = (note: BarNote): string => withSigns(printPitch(transposed(note.pitch, by)));
-  // Where the brief leaves a part of the bar open, what the script writes there is its own.
-  const open = asked.noted.unwritten[voice] > 0;
-  return matched(wanted, written, by).flatMap(([want, note]): Departure[] => {
-    if (note === undefined)
-      return want === undefined
-        ? []
-        : [tell('missing note', timeOf(want), `${pitch(want)} of the given ${name} is missing.`)];
-    const at = timeOf(note);
-    const here = withSigns(printPitch(note.pitch));
-    if (want === undefined)
-      return open && !wanted.some((other) => overlap(other, note))
-        ? []
-        : [tell('added note', at, `${here} in the ${name} is not in the brief.`)];
-    const found: Departure[] = [];
-    if (note.code - by !== want.code) {
-      const respelt = semitonesOf(note.code - by) === semitonesOf(want.code);
-      found.push(
-        respelt
-          ? tell(
-              'changed spelling',
-              at,
-              `the ${name} is spelt ${here}; the brief has ${pitch(want)}, which sounds the same.`,
-            )
-          : tell('changed pitch', at, `the ${name} has ${here}; the brief has ${pitch(want)}.`),
-      );
-    }
-    const rhythm = rhythmMessage(want, note, asked.bar, bar, `${here} in the ${name}`);
-    if (rhythm !== undefined) found.push(tell('changed rhythm', at, rhythm));
-    return found;
-  });
+  };
+}
+
+function missingNote(sides: Sides, want: BarNote): Departure {
+  const pitch = withSigns(printPitch(transposed(want.pitch, sides.by)));
+  return told(sides, 'missing note', want, `${pitch} of the given ${VOICE_WORDS[sides.voice]} is missing.`);
+}
+
+/** How a note differs from the one it answers to. */
+function changes(sides: Sides, want: BarNote, note: BarNote): Departure[] {
+  const { asked, bar, voice, by } = sides;
+  const name = VOICE_WORDS[voice];
+  const here = withSigns(printPitch(note.pitch));
+  const found: Departure[] = [];
+  if (note.code - by !== want.code) {
+    const pitch = withSigns(printPitch(transposed(want.pitch, by)));
+    const respelt = semitonesOf(note.code - by) === semitonesOf(want.code);
+    found.push(
+      respelt
+        ? told(
+            sides,
+            'changed spelling',
+            note,
+            `the ${name} is spelt ${here}; the brief has ${pitch}, which sounds the same.`,
+          )
+        : told(sides, 'changed pitch', note, `the ${name} has ${here}; the brief has ${pitch}.`),
+    );
+  }
+  const rhythm = rhythmMessage(want, note, asked, bar, `${here} in the ${name}`);
+  if (rhythm !== undefined) found.push(told(sides, 'changed rhythm', note, rhythm));
+  return found;
 }
 
 function rhythmMessage(

@@ -10,7 +10,7 @@ import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.
 import { crotchets, printMetre } from '../score/time.ts';
 import { type Alignment, alignBars, transpositionBetween } from './align.ts';
 import { type NotedBar, notedBars, type PitchCode, semitonesOf, stepsOf, transposed } from './bar-notes.ts';
-import { type Departure, voiceDepartures } from './departures.ts';
+import { type BarWithNotes, type Departure, voiceDepartures } from './departures.ts';
 
 export type { Departure, DepartureKind } from './departures.ts';
 
@@ -63,7 +63,7 @@ export function compareWithGiven(
     return {
       ...(from === undefined ? {} : { given: from.number }),
       ...(to === undefined ? {} : { script: to.number }),
-      departures: departuresIn(given, script, from, to, compared, by),
+      departures: departuresIn(withNotes(given, from), withNotes(script, to), compared, by),
     };
   });
   const departures = bars.flatMap((bar) => bar.departures);
@@ -78,16 +78,18 @@ export function compareWithGiven(
   };
 }
 
+function withNotes(score: Score, noted: NotedBar | undefined): BarWithNotes | undefined {
+  return noted === undefined ? undefined : { bar: score.bars[noted.index]!, noted };
+}
+
 function departuresIn(
-  given: Score,
-  script: Score,
-  from: NotedBar | undefined,
-  to: NotedBar | undefined,
+  asked: BarWithNotes | undefined,
+  script: BarWithNotes | undefined,
   voices: readonly VoiceName[],
   by: PitchCode,
 ): Departure[] {
-  if (to === undefined) {
-    const number = from?.number ?? '';
+  if (script === undefined) {
+    const number = asked?.noted.number ?? '';
     return [
       {
         kind: 'missing bar',
@@ -96,8 +98,8 @@ function departuresIn(
       },
     ];
   }
-  const bar = script.bars[to.index]!;
-  if (from === undefined)
+  const { bar } = script;
+  if (asked === undefined)
     return [
       {
         kind: 'added bar',
@@ -106,8 +108,7 @@ function departuresIn(
         message: `${capitalised(printBar(bar.number))} is not in the brief.`,
       },
     ];
-  const asked = { bar: given.bars[from.index]!, noted: from };
-  return voices.flatMap((voice) => voiceDepartures(asked, { bar, noted: to }, voice, by));
+  return voices.flatMap((voice) => voiceDepartures(asked, script, voice, by));
 }
 
 function metreMessages(given: Score, script: Score, alignment: Alignment): string[] {

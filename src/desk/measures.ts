@@ -43,90 +43,84 @@ export interface Measured {
 
 /** Measures one thing. `families` narrows what is about faults and queries. */
 export function measure(what: Measure, ground: Ground, families: readonly Family[] = FAMILIES): Measured {
-  const { counts } = ground;
-  const phrases = Math.max(1, counts.phrases.length);
-  switch (what) {
-    case 'faults a phrase':
-      return aPhrase(ground, families, 'fault', 'faults', phrases);
-    case 'queries a phrase':
-      return aPhrase(ground, families, 'query', 'queries', phrases);
-    case 'phrases with a fault':
-      return phrasesWithFault(ground, families, phrases);
-    case 'phrases closed': {
-      const closed = counts.phrases.filter(({ cadence }) => cadence !== undefined);
-      const open = counts.phrases.filter(({ cadence }) => cadence === undefined);
-      const rest =
-        open.length === 0
-          ? ''
-          : ` Not closed: ${listed(open.map(({ lastBar }) => `the one to ${printBar(lastBar)}`))}.`;
-      return {
-        value: closed.length / phrases,
-        sentence: `${closed.length} of ${many(counts.phrases.length, 'phrase')} ${closed.length === 1 ? 'ends' : 'end'} in a cadence.${rest}`,
-      };
-    }
-    case 'kinds of cadence': {
-      const closed = counts.phrases.filter(({ cadence }) => cadence !== undefined);
-      const barsOf = grouped(
-        closed,
-        ({ cadence }) => cadence!,
-        ({ lastBar }) => lastBar,
-      );
-      const kinds = tally(closed.map(({ cadence }) => cadence!));
-      return kindsOf(kinds, 'kind of cadence', 'kinds of cadence', barsOf);
-    }
-    case 'non-harmony notes a phrase': {
-      const all = Object.values(counts.ornaments).reduce((sum, n) => sum + n, 0);
-      return {
-        value: all / phrases,
-        sentence: `${manyAtStart(all, 'non-harmony note')} in ${many(counts.phrases.length, 'phrase')}${countedAs(counts.ornaments, counts.bars?.ornaments)}: ${rounded(all / phrases)} a phrase.`,
-      };
-    }
-    case 'kinds of non-harmony note':
-      return kindsOf(
-        counts.ornaments,
-        'kind of non-harmony note',
-        'kinds of non-harmony note',
-        counts.bars?.ornaments,
-      );
-    case 'suspensions': {
-      const value = counts.ornaments.suspension ?? 0;
-      return {
-        value,
-        sentence: `${manyAtStart(value, 'suspension')}${inBars(counts.bars?.ornaments.suspension)}.`,
-      };
-    }
-    case 'different chords':
-      return kindsOf(asPrinted(counts.chords.kinds), 'different chord', 'different chords');
-    case 'inverted chords': {
-      const { inverted, all } = counts.chords;
-      return {
-        value: all === 0 ? 0 : inverted / all,
-        sentence: `${inverted} of ${many(all, 'chord')} inverted${inBars(counts.bars?.inverted)}.`,
-      };
-    }
-    case 'seventh chords':
-      return {
-        value: counts.chords.sevenths,
-        sentence: `${manyAtStart(counts.chords.sevenths, 'seventh chord')}${inBars(counts.bars?.sevenths)}.`,
-      };
-    case 'chromatic chords':
-      return {
-        value: counts.chords.chromatic,
-        sentence: `${manyAtStart(counts.chords.chromatic, 'applied or chromatic chord')}${inBars(counts.bars?.chromatic)}.`,
-      };
-    case 'keys visited':
-      return {
-        value: counts.keys.length,
-        sentence: `${manyAtStart(counts.keys.length, 'key')}${counts.keys.length === 0 ? '' : `: ${listed(counts.keys)}`}.`,
-      };
-    case 'counts outside the model':
-      return styleEvidence(counts.style ?? {});
-    case 'beats written': {
-      const value = 1 - counts.unwritten;
-      // Rounded down, so that a script with one beat missing is never said to be whole.
-      return { value, sentence: `${Math.floor(value * 100)} % of the beats are written.` };
-    }
-  }
+  return METERS[what](ground, families);
+}
+
+type Meter = (ground: Ground, families: readonly Family[]) => Measured;
+
+const METERS: Readonly<Record<Measure, Meter>> = {
+  'faults a phrase': (ground, families) => aPhrase(ground, families, 'fault', 'faults'),
+  'queries a phrase': (ground, families) => aPhrase(ground, families, 'query', 'queries'),
+  'phrases with a fault': phrasesWithFault,
+  'phrases closed': ({ counts }) => phrasesClosed(counts),
+  'kinds of cadence': ({ counts }) => cadenceKinds(counts),
+  'non-harmony notes a phrase': ({ counts }) => ornamentsAPhrase(counts),
+  'kinds of non-harmony note': ({ counts: { ornaments, bars } }) =>
+    kindsOf(ornaments, 'kind of non-harmony note', 'kinds of non-harmony note', bars?.ornaments),
+  suspensions: ({ counts: { ornaments, bars } }) =>
+    howMany(ornaments.suspension ?? 0, 'suspension', bars?.ornaments.suspension),
+  'different chords': ({ counts }) =>
+    kindsOf(asPrinted(counts.chords.kinds), 'different chord', 'different chords'),
+  'inverted chords': ({ counts: { chords, bars } }) => ({
+    value: chords.all === 0 ? 0 : chords.inverted / chords.all,
+    sentence: `${chords.inverted} of ${many(chords.all, 'chord')} inverted${inBars(bars?.inverted)}.`,
+  }),
+  'seventh chords': ({ counts: { chords, bars } }) =>
+    howMany(chords.sevenths, 'seventh chord', bars?.sevenths),
+  'chromatic chords': ({ counts: { chords, bars } }) =>
+    howMany(chords.chromatic, 'applied or chromatic chord', bars?.chromatic),
+  'keys visited': ({ counts: { keys } }) => ({
+    value: keys.length,
+    sentence: `${manyAtStart(keys.length, 'key')}${keys.length === 0 ? '' : `: ${listed(keys)}`}.`,
+  }),
+  'counts outside the model': ({ counts }) => styleEvidence(counts.style ?? {}),
+  'beats written': ({ counts }) => {
+    const value = 1 - counts.unwritten;
+    // Rounded down, so that a script with one beat missing is never said to be whole.
+    return { value, sentence: `${Math.floor(value * 100)} % of the beats are written.` };
+  },
+};
+
+/** As many as a share is taken of: never none. */
+function phraseCount({ phrases }: Counts): number {
+  return Math.max(1, phrases.length);
+}
+
+function howMany(value: number, noun: string, bars: readonly string[] | undefined): Measured {
+  return { value, sentence: `${manyAtStart(value, noun)}${inBars(bars)}.` };
+}
+
+function phrasesClosed(counts: Counts): Measured {
+  const closed = counts.phrases.filter(({ cadence }) => cadence !== undefined);
+  const open = counts.phrases.filter(({ cadence }) => cadence === undefined);
+  const rest =
+    open.length === 0
+      ? ''
+      : ` Not closed: ${listed(open.map(({ lastBar }) => `the one to ${printBar(lastBar)}`))}.`;
+  return {
+    value: closed.length / phraseCount(counts),
+    sentence: `${closed.length} of ${many(counts.phrases.length, 'phrase')} ${closed.length === 1 ? 'ends' : 'end'} in a cadence.${rest}`,
+  };
+}
+
+function cadenceKinds({ phrases }: Counts): Measured {
+  const closed = phrases.filter(({ cadence }) => cadence !== undefined);
+  const barsOf = grouped(
+    closed,
+    ({ cadence }) => cadence!,
+    ({ lastBar }) => lastBar,
+  );
+  const kinds = tally(closed.map(({ cadence }) => cadence!));
+  return kindsOf(kinds, 'kind of cadence', 'kinds of cadence', barsOf);
+}
+
+function ornamentsAPhrase(counts: Counts): Measured {
+  const all = Object.values(counts.ornaments).reduce((sum, n) => sum + n, 0);
+  const value = all / phraseCount(counts);
+  return {
+    value,
+    sentence: `${manyAtStart(all, 'non-harmony note')} in ${many(counts.phrases.length, 'phrase')}${countedAs(counts.ornaments, counts.bars?.ornaments)}: ${rounded(value)} a phrase.`,
+  };
 }
 
 function concerning(
@@ -144,7 +138,6 @@ function aPhrase(
   families: readonly Family[],
   severity: 'fault' | 'query',
   plural: string,
-  phrases: number,
 ): Measured {
   const found = concerning(ground, families, severity);
   const each = ground.counts.phrases.map(
@@ -152,7 +145,7 @@ function aPhrase(
   );
   const about = families.length === FAMILIES.length ? '' : ` (${families.join(', ')})`;
   const where = `in ${many(ground.counts.phrases.length, 'phrase')}`;
-  const value = found.length / phrases;
+  const value = found.length / phraseCount(ground.counts);
   if (found.length === 0) return { value, sentence: `No ${plural}${about} ${where}.` };
   const barsOf = grouped(
     found,
@@ -167,7 +160,7 @@ function aPhrase(
   };
 }
 
-function phrasesWithFault(ground: Ground, families: readonly Family[], phrases: number): Measured {
+function phrasesWithFault(ground: Ground, families: readonly Family[]): Measured {
   const found = concerning(ground, families, 'fault');
   const touched = ground.counts.phrases.filter(({ from, until }) =>
     found.some((finding) => finding.from >= from && finding.from < until),
@@ -177,7 +170,7 @@ function phrasesWithFault(ground: Ground, families: readonly Family[], phrases: 
       ? ''
       : ` (${listed(touched.map(({ firstBar, lastBar }) => bars(firstBar, lastBar)))})`;
   return {
-    value: touched.length / phrases,
+    value: touched.length / phraseCount(ground.counts),
     sentence: `A fault stands in ${touched.length === 0 ? 'none' : touched.length} of ${many(ground.counts.phrases.length, 'phrase')}${where}.`,
   };
 }

@@ -1,6 +1,6 @@
 /**
- * `npm run bench`: open chorales reviewed per second, read and reviewed apart, and the consecutives found in them
- * beside the published counts.
+ * `npm run bench`: how long reading and reviewing take (`speed.ts`), and the consecutives found in open chorales beside
+ * the published counts.
  *
  * Sources. 18 parallel-fifth passages in the 371 chorales: G. Fitsioris and D. Conklin, "Parallel successions of
  * perfect fifths in the Bach chorales", CIM 2008. 46 consecutives of all kinds in about 410 chorales, 26 of them
@@ -15,9 +15,9 @@ import { printVoices } from '../../src/report/sentences.ts';
 import { type Review, reviewScore } from '../../src/review/review.ts';
 import { placeAt, printPlace } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
+import { printSpeed } from './speed.ts';
 
 const FOLDER = fileURLToPath(new URL('../../../shared/corpus/chorales', import.meta.url));
-const ROUNDS = 5;
 
 if (!existsSync(FOLDER)) {
   console.log('No chorales at ../shared/corpus/chorales: nothing to measure.');
@@ -35,26 +35,8 @@ for (const { name, opened } of read) {
 const scores = read.flatMap(({ name, opened }) => (opened.ok ? [{ name, score: opened.score }] : []));
 const reviews = scores.map(({ name, score }) => ({ name, review: reviewScore(score, CHORALE) }));
 
-printSpeed();
+printSpeed(files.map(({ bytes }) => bytes));
 printConsecutives();
-
-function printSpeed(): void {
-  const reading: number[] = [];
-  const reviewing: number[] = [];
-  for (let round = 0; round < ROUNDS; round++) {
-    for (const { bytes } of files) reading.push(timed(() => openScore(bytes)));
-    for (const { score } of scores) reviewing.push(timed(() => reviewScore(score, CHORALE)));
-  }
-  const perFile = mean(reading) + mean(reviewing);
-  console.log(`${files.length} chorales, ${scores.length} read; ${ROUNDS} rounds after one to warm up`);
-  console.log(
-    `  reading    mean ${ms(mean(reading))}, median ${ms(median(reading))}, worst ${ms(Math.max(...reading))}`,
-  );
-  console.log(
-    `  reviewing  mean ${ms(mean(reviewing))}, median ${ms(median(reviewing))}, worst ${ms(Math.max(...reviewing))}`,
-  );
-  console.log(`  ${(1000 / perFile).toFixed(0)} chorales read and reviewed per second on one core`);
-}
 
 function printConsecutives(): void {
   const found = reviews.flatMap(({ name, review }) =>
@@ -85,22 +67,4 @@ function parallelsOf(review: Review): Consecutive[] {
 
 function print(name: string, score: Score, { interval, pair, from }: Consecutive): void {
   console.log(`      ${name} ${printPlace(placeAt(score, from))}: ${interval}s between ${printVoices(pair)}`);
-}
-
-function timed(run: () => void): number {
-  const start = performance.now();
-  run();
-  return performance.now() - start;
-}
-
-function mean(numbers: readonly number[]): number {
-  return numbers.reduce((sum, n) => sum + n, 0) / numbers.length;
-}
-
-function median(numbers: readonly number[]): number {
-  return numbers.toSorted((a, b) => a - b)[numbers.length >> 1] ?? 0;
-}
-
-function ms(milliseconds: number): string {
-  return `${milliseconds.toFixed(2)} ms`;
 }

@@ -31,13 +31,22 @@ const IN_SCALE: readonly ReadonlySet<number>[] = [
   new Set([-4, -3, -2, -1, 0, 1, 2, 3, 5]),
 ];
 
+/** A set of places on the line of fifths, both halves ({@link placeBit}). */
+type PlaceSet = readonly [number, number];
+
+/** The scales asked for so far, by mode and tonic. */
+const scaleSets: readonly Map<number, PlaceSet>[] = [new Map(), new Map()];
+
 /** The key's scale as a set of places, both halves; in minor with both forms of 6 and 7. */
-export function scaleSet({ tonic, mode }: KeyNumber): readonly [number, number] {
+export function scaleSet({ tonic, mode }: KeyNumber): PlaceSet {
+  const known = scaleSets[mode]!.get(tonic);
+  if (known !== undefined) return known;
   const set: [number, number] = [0, 0];
   for (const distance of IN_SCALE[mode]!) {
     const [half, bit] = placeBit(tonic + distance);
     set[half]! |= bit;
   }
+  scaleSets[mode]!.set(tonic, set);
   return set;
 }
 
