@@ -125,13 +125,12 @@ function addSetting(program: Command, ended: Ended): void {
     .summary('set an exercise: say what of a piece is given, and give the rest out empty')
     .description(
       'Makes of a piece, a tune or a brief what a class needs: the brief, the pupils’ file with empty bars (MusicXML and\n' +
-        'text), and a link that opens the pupils’ page with the exercise in it. The worksheet to print is made at the desk.',
+        'text), and a link that opens the pupils’ page with the exercise in it, and another to the desk’s page with the worksheet to print.',
     )
     .argument('<file>', 'the piece, tune or brief: MusicXML, MXL or text; - for standard input')
     .option(
       '--give <what>',
-      'what is given, in any number: tune, bass, figures, closes (their bass notes), opening=2 (chords), bars=3+5-6',
-      'tune',
+      'what is given, in any number: tune, bass, figures, closes (their bass notes), opening=2 (chords), bars=3+5-6, all that is written; else the tune, and of a brief all',
     )
     .requiredOption('-o, --output <folder>', 'folder to write into')
     .option('--title <text>', 'another title')

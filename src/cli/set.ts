@@ -18,7 +18,7 @@ import { printFailure } from './paper.ts';
 import { writeAll } from './write-all.ts';
 
 export interface SetOptions {
-  readonly give: string;
+  readonly give?: string;
   readonly output: string;
   readonly title?: string;
   readonly task?: string;
@@ -42,7 +42,7 @@ export async function setCommand(file: string, options: SetOptions): Promise<num
     return EXIT.unreadable;
   }
   const { score, brief: before } = opened.source;
-  const read = parseChoice(options.give);
+  const read = parseChoice(options.give ?? (before === undefined ? 'tune' : 'all'));
   if (!read.ok) throw new Refused(read.message);
   const profile = options.profile ?? before?.profile ?? 'chorale';
   if (profileNamed(profile) === undefined)
@@ -73,7 +73,12 @@ export async function setCommand(file: string, options: SetOptions): Promise<num
     `Written into ${options.output}: brief.txt (for you, and to mark by), exercise.musicxml and exercise.txt (for the pupils).`,
   ];
   const address = link.ok
-    ? ['The link, which opens the pupils’ page with the exercise in it:', `${options.page}#${link.hash}`]
+    ? [
+        'The link, which opens the pupils’ page with the exercise in it:',
+        `${options.page}#${link.hash}`,
+        'The worksheet, to be printed from the desk:',
+        `${options.page}desk/#/${link.hash}`,
+      ]
     : wrap(link.message, WIDTH);
   process.stdout.write(`${[...lines.flatMap((line) => wrap(line, WIDTH)), ...address].join('\n')}\n`);
   return EXIT.fine;

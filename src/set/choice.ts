@@ -4,10 +4,11 @@ import { type Outcome, refuse } from '../refusal/refusal.ts';
 import type { Bar } from '../score/score.ts';
 
 /** Kinds of things that can be given; each is whole or nothing. */
-export const GIVES = ['tune', 'bass', 'figures', 'closes'] as const;
+export const GIVES = ['all', 'tune', 'bass', 'figures', 'closes'] as const;
 export type Give = (typeof GIVES)[number];
 
 export const GIVE_WORDS: Readonly<Record<Give, string>> = {
+  all: 'all that is written',
   tune: 'the tune',
   bass: 'the bass',
   figures: 'figures under the bass',
@@ -23,6 +24,8 @@ export interface Choice {
 }
 
 export const THE_TUNE: Choice = { gives: ['tune'], opening: 0, bars: '' };
+/** For a brief, and for a file that holds only what is to be given. */
+export const ALL_OF_IT: Choice = { gives: ['all'], opening: 0, bars: '' };
 
 /** The most opening chords that can be given. */
 export const MOST_OPENING = 16;

@@ -43,12 +43,18 @@ export function setWork(score: Score, choice: Choice, setting: Setting): Outcome
     : [];
   const given = keeping(score, (event, voice) => {
     // A tune's rests belong to it; in the other voices a rest is how many programs show an empty bar.
-    if (voice === 'S' && choice.gives.includes('tune')) return event.kind !== 'gap';
+    if (voice === 'S' && (choice.gives.includes('tune') || choice.gives.includes('all')))
+      return event.kind !== 'gap';
     if (event.kind !== 'note') return false;
+    if (choice.gives.includes('all')) return true;
     if (voice === 'B' && (choice.gives.includes('bass') || touches(closes, event))) return true;
     return whole.some(({ from, until }) => from <= event.at && event.at < until);
   });
-  const figures = choice.gives.includes('figures') ? figuresUnder(given, score, analysis) : [];
+  const figures = choice.gives.includes('figures')
+    ? figuresUnder(given, score, analysis)
+    : choice.gives.includes('all')
+      ? (score.figures ?? [])
+      : [];
   if (choice.gives.includes('figures') && figures.length === 0)
     return refuse(
       'There are no figures to give: the file has none, and they can be worked out only under a bass that is given and where all four voices are written.',
@@ -83,6 +89,8 @@ function whatIsLacking(score: Score, { gives, opening, bars }: Choice): string |
       : undefined;
   if (needsBass !== undefined && !has('B'))
     return `${needsBass} can’t be given: no bass is written in the piece.`;
+  if (gives.includes('all') && !VOICES.some(has))
+    return 'Nothing is written in the piece, so nothing can be given.';
   if (opening > 0 && !VOICES.every(has))
     return 'Opening chords can’t be given: not all four voices are written in the piece.';
   return undefined;

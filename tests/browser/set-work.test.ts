@@ -5,17 +5,21 @@ import { createRequire } from 'node:module';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { strFromU8, unzipSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../server/app.ts';
 import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { readBrief } from '../../src/brief/brief.ts';
 import { openBrief } from '../../src/brief/open-brief.ts';
+import { linkTo } from '../../src/set/link.ts';
 import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { builtPage } from '../support/page.ts';
 import { openPage, ready } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
 const PIECE = 'fixtures/exercises/morning-walk.musicxml';
 const WALK = readFileSync('fixtures/exercises/morning-walk.txt', 'utf8');
 
@@ -54,10 +58,9 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await page.locator('.setting input[type=file]').setInputFiles(PIECE);
     await page.locator('.worksheet svg').first().waitFor();
   }
-  /** Kept to be looked at, where PICTURES names a folder. */
+  /** With PICTURES=1 it renews the pictures in fixtures/pictures. */
   async function picture(name: string): Promise<void> {
-    const { PICTURES } = process.env;
-    if (PICTURES) await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage: true });
+    if (process.env.PICTURES) await page.screenshot({ path: join(PICTURES, `${name}.png`), fullPage: true });
   }
   async function saved(button: string): Promise<Buffer> {
     const [download] = await Promise.all([
@@ -156,7 +159,6 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     expect(await page.getByLabel(/Controlled sitting/).isChecked()).toBe(false);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
-    await picture('set-360');
   });
 
   it('prints a worksheet on A4, and nothing else with it', async () => {
@@ -165,21 +167,28 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await page.getByLabel('the bass', { exact: true }).check();
     await page.getByLabel('figures under the bass').check();
     await page.locator('.worksheet svg').first().waitFor();
-    await picture('set-1280');
+    await picture('desk-set');
     await page.emulateMedia({ media: 'print' });
     for (const hidden of ['.set-form', '.give-out', '.top'])
       expect(await page.locator(hidden).isVisible()).toBe(false);
     expect(await page.locator('.worksheet').isVisible()).toBe(true);
     // As wide as A4 within its margins.
     await page.setViewportSize({ width: 688, height: 1017 });
-    await picture('worksheet');
     const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     expect(pdf.toString('latin1')).toMatch(/MediaBox\s*\[0 0 59[45][.\d]* 84[12][.\d]*\]/);
     expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)]).toHaveLength(1);
   });
 
+  it('opens an exercise from an address as it was set', async () => {
+    const made = linkTo([readBrief('task: add alto and tenor\nS: C5 D5 C5*2 |\nB: ?*2 C3*2 |\n').brief]);
+    page = await openPage(browser, `${address}desk/#/${made.ok ? made.hash : ''}`, { bare: true });
+    await page.locator('.worksheet svg').first().waitFor();
+    expect(await page.getByLabel('all that is written').isChecked()).toBe(true);
+    expect((await saved('Pupils’ file, text')).toString()).toContain('B: ?*2 C3*2 ||');
+  });
+
   it('makes practice for what the class picture says went wrong', async () => {
-    const files = ['fault-chords', 'fault-consecutives', 'fault-cadences'];
+    const names = ['fault-chords', 'fault-consecutives', 'fault-cadences'];
     page = await openPage(browser, `${address}desk/`, { bare: true });
     await page.locator('h1', { hasText: 'Stacks' }).waitFor();
     const id = await page.evaluate(
@@ -192,7 +201,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
           await post(`/stacks/${stack.id}/scripts?file=41${i}0.txt`, 'application/octet-stream', text);
         return stack.id;
       },
-      files.map((name) => readFileSync(`fixtures/exercises/${name}.txt`, 'utf8')),
+      names.map((name) => readFileSync(`fixtures/exercises/${name}.txt`, 'utf8')),
     );
     await page.goto(`${address}desk/#/stack/${id}/class`);
     await page.getByRole('link', { name: 'Make short exercises for it' }).click();
@@ -206,11 +215,12 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
       4,
     );
     await expect.poll(() => page.locator('.worksheet .exercise svg').count()).toBeGreaterThanOrEqual(4);
-    await picture('practice-1280');
+    const files = unzipSync(new Uint8Array(await saved('Your brief, to mark by')));
+    expect(Object.keys(files)).toEqual([1, 2, 3, 4].map((i) => `${i}-Practice-77${i}.brief.txt`));
+    for (const content of Object.values(files)) expect(readBrief(strFromU8(content)).problems).toEqual([]);
     const link = await page.locator('.address').inputValue();
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize({ width: 688, height: 1017 });
-    await picture('practice-paper');
     const pdf = await page.pdf({ preferCSSPageSize: true });
     expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(2);
     await page.emulateMedia({ media: 'screen' });
@@ -218,7 +228,6 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
       0,
     );
-    await picture('practice-360');
 
     const pupil = await openPage(browser, link);
     await expect.poll(() => pupil.locator('.sheet-head h1').textContent()).toBe('Practice 77.1');

@@ -41,7 +41,9 @@ describe('partwise set', () => {
     expect(pupil.score).toEqual(brief.score);
     const opened = openScore(readFileSync(join(out, 'exercise.musicxml')));
     expect(opened.ok && opened.score.voices).toEqual(brief.score.voices);
-    const address = new URL(said.trimEnd().split('\n').at(-1)!);
+    const [link, , worksheet] = said.trimEnd().split('\n').slice(-3);
+    const address = new URL(link!);
+    expect(worksheet).toBe(`${page}desk/#/${address.hash.slice(1)}`);
     expect(address.href.startsWith(page)).toBe(true);
     const linked = readLink(address.hash.slice(1));
     expect(linked.ok && linked.exercises.map((exercise) => exercise.text)).toEqual([text]);
@@ -56,6 +58,7 @@ describe('partwise set', () => {
     expect(readBrief(readFileSync(join(anew, 'brief.txt'), 'utf8')).brief).toMatchObject({
       leastSeconds: 15,
       without: HELPS,
+      score: brief.score,
     });
   }, 60_000);
 

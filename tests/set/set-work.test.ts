@@ -72,6 +72,10 @@ describe('what is given', () => {
     expect(line(brief, 'A')).toMatch(/^B3 \| B \?\*3 \|/);
     expect(line(brief, 'B')).toMatch(/^G2 \| E \?\*3 \|/);
   });
+  it('is all that is written, with its figures', () => {
+    const before = briefOf('tune,closes,figures,opening=1');
+    expect(briefOf('all', before.score)).toEqual(before);
+  });
   it('is single bars in all voices', () => {
     const brief = briefOf('bars=1+3-4');
     expect(line(brief, 'S')).toMatch(/^\? \| B4 A G D5 \| \?\*4 \| D/);

@@ -7,6 +7,7 @@ import { counted } from '../../../src/english/words.ts';
 import { kindOf, readyFor } from '../../../src/open/open.ts';
 import { PROFILES } from '../../../src/profiles/list.ts';
 import {
+  ALL_OF_IT,
   type Choice,
   choiceInWords,
   GIVE_WORDS,
@@ -67,19 +68,14 @@ export function showSetting(element: HTMLElement, link: string, desk: Desk): voi
 
 type Change = (part: Partial<Setting>) => void;
 
-/** A piece taken up: a brief keeps what it says, and gives what it gave. */
+/** A piece taken up: a brief gives what it gave, and says what it said. */
 function opened(source: Source): Partial<Setting> {
   const { brief, score } = source;
-  const gives = GIVES.filter(
-    (give) =>
-      (give === 'tune' && score.voices.S.some(({ kind }) => kind === 'note')) ||
-      (give === 'bass' && brief !== undefined && score.voices.B.some(({ kind }) => kind === 'note')),
-  );
   return {
     source,
     trouble: undefined,
     title: score.title,
-    choice: { ...THE_TUNE, gives },
+    choice: brief === undefined ? THE_TUNE : ALL_OF_IT,
     ...(brief === undefined
       ? {}
       : {
@@ -93,7 +89,7 @@ function opened(source: Source): Partial<Setting> {
 function pageOf(setting: Setting, change: Change, desk: Desk): TemplateResult {
   const { source, trouble, choice } = setting;
   const made = source === undefined ? undefined : makeBrief(source, setting);
-  const given = `Given: ${choiceInWords(choice)}.`;
+  const given = choice.gives.includes('all') ? '' : `Given: ${choiceInWords(choice)}.`;
   return html`
     <div class="no-print">
       <h1>Set the work</h1>
