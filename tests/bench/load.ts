@@ -1,12 +1,14 @@
 /**
  * `npm run bench:load`: the service as a process of its own, sent real chorales (our exercises, where there are none) by
- * 1, 8, 64 and 256 clients for ten seconds each, over 127.0.0.1 only; and the same with a hostile client among them, who
- * sends the hardest text again and again. `-- --seconds 3` takes less time. Memory is read from /proc, on Linux only.
+ * 1, 8, 64 and 256 clients for ten seconds each, over 127.0.0.1 only; the same with a hostile client among them, who
+ * sends the hardest text again and again; and 8 clients beside forty who ask for a long answer and never read it.
+ * `-- --seconds 3` takes less time. Memory is read from /proc, on Linux only.
  */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { Agent, request } from 'node:http';
+import { connect, type Socket } from 'node:net';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -34,6 +36,10 @@ const pieces = existsSync(CHORALES)
   : piecesIn(EXERCISES, '.txt', 'text/plain');
 const hardest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(500, 4)) };
 
+/** Quickly reviewed for the length of its answer, so that forty of them are taken. */
+const longest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(150, 4)) };
+const NEVER_READ = 40;
+
 const child = spawn(process.execPath, [MAIN, 'serve', '--port', '0'], {
   stdio: ['ignore', 'pipe', 'inherit'],
 });
@@ -44,7 +50,11 @@ try {
   await run(port, 2, false);
   console.log('clients  hostile  answered/s   p50 ms   p95 ms   p99 ms  refused  reset  peak MB');
   for (const hostile of [false, true])
-    for (const clients of [1, 8, 64, 256]) print(clients, hostile, await run(port, clients, hostile));
+    for (const clients of [1, 8, 64, 256])
+      print(clients, hostile ? 'yes' : 'no', await run(port, clients, hostile));
+  const mute = Array.from({ length: NEVER_READ }, () => neverRead(port));
+  print(8, `${NEVER_READ} mute`, await run(port, 8, false));
+  for (const socket of mute) socket.destroy();
 } finally {
   child.kill('SIGTERM');
   await once(child, 'close');
@@ -106,12 +116,24 @@ function send(port: number, agent: Agent, { type, bytes }: Piece): Promise<numbe
   });
 }
 
-function print(clients: number, hostile: boolean, result: Tally & { megabytes: number }): void {
+/** Asks for the longest answer there is, and takes nothing of it. */
+function neverRead(port: number): Socket {
+  const { type, bytes } = longest;
+  const socket = connect(port, '127.0.0.1').on('error', () => {});
+  socket.pause();
+  socket.write(
+    `POST /api/reviews HTTP/1.1\r\nHost: 127.0.0.1:${port}\r\nContent-Type: ${type}\r\nContent-Length: ${bytes.length}\r\n\r\n`,
+  );
+  socket.write(bytes);
+  return socket;
+}
+
+function print(clients: number, hostile: string, result: Tally & { megabytes: number }): void {
   const sorted = result.milliseconds.toSorted((a, b) => a - b);
   const at = (share: number) => (sorted[Math.floor(share * (sorted.length - 1))] ?? 0).toFixed(0);
   const row = [
     String(clients).padStart(7),
-    (hostile ? 'yes' : 'no').padStart(8),
+    hostile.padStart(8),
     (sorted.length / SECONDS).toFixed(1).padStart(11),
     ...[0.5, 0.95, 0.99].map((share) => at(share).padStart(8)),
     String(result.refused).padStart(8),
