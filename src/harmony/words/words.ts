@@ -1,5 +1,5 @@
 /** The analysis in words, for sentences and tables. */
-import type { Cadence, Chord, Degree, OrnamentKind, SixFourKind } from '../analysis.ts';
+import type { Cadence, CadenceKind, Chord, Degree, OrnamentKind, SixFourKind } from '../analysis.ts';
 
 const DEGREE_WORDS = [
   'tonic',
@@ -73,24 +73,33 @@ export interface CadenceWords {
   readonly otherName: string;
 }
 
+/** What the kinds of cadence are called, whatever else is to be said of one. */
+export const CADENCE_NAMES: Readonly<Record<CadenceKind, string>> = {
+  perfect: 'perfect cadence',
+  imperfect: 'imperfect cadence',
+  plagal: 'plagal cadence',
+  interrupted: 'interrupted cadence',
+};
+
 export function cadenceWords(cadence: Cadence): CadenceWords {
   const turned = cadence.inverted && cadence.kind !== 'imperfect' ? 'inverted ' : '';
   const picardy = cadence.tierce ? ' with tierce de Picardie' : '';
+  const name = CADENCE_NAMES[cadence.kind];
   switch (cadence.kind) {
     case 'perfect':
       return {
-        name: `${turned}perfect cadence${picardy}`,
+        name: `${turned}${name}${picardy}`,
         otherName: cadence.full ? 'perfect authentic' : 'imperfect authentic',
       };
     case 'imperfect':
       return {
-        name: cadence.phrygian ? 'imperfect cadence (Phrygian)' : 'imperfect cadence',
+        name: cadence.phrygian ? `${name} (Phrygian)` : name,
         otherName: cadence.phrygian ? 'Phrygian half' : 'half',
       };
     case 'plagal':
-      return { name: `${turned}plagal cadence${picardy}`, otherName: 'plagal' };
+      return { name: `${turned}${name}${picardy}`, otherName: 'plagal' };
     case 'interrupted':
-      return { name: `${turned}interrupted cadence`, otherName: 'deceptive' };
+      return { name: `${turned}${name}`, otherName: 'deceptive' };
   }
 }
 
