@@ -123,6 +123,17 @@ B: C4 F3 F3 G3 | C3*4! |`,
     cadence: 'perfect cadence',
   },
   {
+    name: 'Neapolitan sixth in minims, with its third doubled',
+    text: `key: E minor
+metre: 4/2
+S: B4 A4 F#4 G4! |
+A: G4 F4 D#4 E4! |
+T: E4 C4 B3 B3! |
+B: E3 A3 B3 E3! |`,
+    reads: 'E minor: i N6 V i',
+    cadence: 'perfect cadence',
+  },
+  {
     name: 'modulation to the dominant',
     text: `key: G major
 metre: 4/4

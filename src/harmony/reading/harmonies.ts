@@ -9,6 +9,7 @@ import { secondReadings } from './model/second.ts';
 import { parseTable } from './model/table.ts';
 import { MODES } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
+import { neapolitanAsHeard } from './neapolitan.ts';
 import { cutAtSeventh } from './sevenths.ts';
 
 /**
@@ -36,12 +37,12 @@ export function readHarmonies(
   const others = secondReadings(scorers, spans, DOUBT);
   const found = spans.map((span, i): Harmony => {
     const other = others[i];
-    return {
+    return neapolitanAsHeard(texture, {
       at: grid.at[span.from]!,
       until: grid.until[span.to - 1]!,
       ...plain(span),
       ...(other === undefined ? {} : { other: plain(other) }),
-    };
+    });
   });
   const starts = new Set(phrases.map(({ from }) => from));
   const harmonies: Harmony[] = [];

@@ -165,9 +165,9 @@ B: A2 D3 E3 A2! ||`,
     texts: [
       `key: A minor
 metre: 4/4
-S: C5 A4 B4*2! | C5 D5 B4 A4! ||
-A: E4 D4 E4*2! | E4 F4 E4 E4! ||
-T: A3 A3 G3*2! | A3 A3 G#3 C4! ||
+S: A4 D5 B4*2! | C5 D5 B4 A4! ||
+A: E4 A4 G4*2! | E4 F4 E4 E4! ||
+T: C4 D4 E4*2! | A3 A3 G#3 C4! ||
 B: A2 F3 E3*2! | A2 D3 E3 A2! ||`,
       `key: A minor
 metre: 3/4
@@ -205,8 +205,14 @@ B: A2 A2 E3 A2 | D3 E3 A2*2! ||`,
 metre: 4/4
 S: E5 C5 D5 C5 | D5 B4 A4*2! ||
 A: A4 A4 B4 A4 | A4 G#4 E4*2! ||
-T: C4 E4 D4 E4 | F4 E4 C4*2! ||
+T: C4 E4 B3 E4 | F4 E4 C4*2! ||
 B: A3 A3 G3 A3 | D3 E3 A2*2! ||`,
+      `key: A minor
+metre: 3/4
+S: C5 D5 C5 | D5 B4 B4 | A4*3! ||
+A: A4 B4 A4 | A4 G#4 G#4 | E4*3! ||
+T: E4 B3 E4 | F4 E4 D4 | C4*3! ||
+B: A3 G3 A3 | D3 E3 E3 | A2*3! ||`,
     ],
     expect: [{ rules: [UNRAISED], severity: ['query'], bar: '1', beat: 3 }],
     forbid: [],
