@@ -1,4 +1,5 @@
 /** A script as it came, with what the teacher says put into it. */
+import { numbersOf } from '../../src/desk/index.ts';
 import { markedFile } from '../../src/open/marked.ts';
 import { annotationsOf, type Marked } from '../../src/report/annotations.ts';
 import { reviewScore } from '../../src/review/review.ts';
@@ -18,15 +19,20 @@ export function annotatedScript(desk: Desk, stack: Stack, script: Script): Uint8
   const { tones } = review.analysis.texture;
   const toneAt = (voice: Tone['voice'], at: number) =>
     tones[voice].filter((tone) => Math.abs(tone.at / CROTCHET - at) < 1e-6);
+  const printed = findings.filter(isPrinted);
+  const numbers = numbersOf(printed);
+  const last = Math.max(0, ...numbers.values());
   const marks: Marked[] = [
-    ...findings.filter(isPrinted).map(({ severity, voices, from, notes, name, message }) => ({
+    ...printed.map(({ id, severity, voices, from, notes, name, message }) => ({
+      number: numbers.get(id)!,
       severity,
       voices,
       from: Math.round(from * CROTCHET),
       tones: notes.flatMap(({ voice, at }) => toneAt(voice, at)),
       sentence: `${severity}, ${name.toLowerCase()}. ${message}`,
     })),
-    ...remarks.map(({ voice, from = 0, text }) => ({
+    ...remarks.map(({ voice, from = 0, text }, i) => ({
+      number: last + i + 1,
       severity: 'remark' as const,
       voices: voice === undefined ? [] : [voice],
       from: Math.round(from * CROTCHET),

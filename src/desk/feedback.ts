@@ -41,7 +41,7 @@ const USUAL_WEIGHT = 5;
  * A script's findings as the page lists them (see `src/review/marks.ts`), under the teacher's decisions: what is
  * overruled is left out, and what followed from it stands for itself.
  */
-export function marksUnder(findings: readonly JudgedFinding[]): Mark<JudgedFinding>[] {
+function marksUnder(findings: readonly JudgedFinding[]): Mark<JudgedFinding>[] {
   const ids = new Map(findings.map(({ number, id }) => [number, id]));
   return marksAmong(standingFindings(findings), (finding): Weighed => {
     const { id, rule, family, severity, because, from, standing } = finding;

@@ -34,3 +34,12 @@ export function groupWith<F extends Grouped>(
 ): FindingGroup<F> | undefined {
   return groupsOf(findings).find((group) => group.findings.some((finding) => finding.id === id));
 }
+
+/**
+ * The number of each finding by its id, the same on the desk, on the sheet, in the score handed back and on the pupil's
+ * own page: that of its mark. What has none, since it is only still to be written, counts on.
+ */
+export function numbersOf(findings: readonly Pick<JudgedFinding, 'id' | 'mark'>[]): Map<string, number> {
+  let last = findings.reduce((most, { mark = 0 }) => Math.max(most, mark), 0);
+  return new Map(findings.map(({ id, mark }) => [id, mark ?? ++last]));
+}

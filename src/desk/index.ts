@@ -67,7 +67,7 @@ export { type FigureFinding, figuresOf, type ScriptFigures } from './figures.ts'
 export type { ScriptFinding } from './finding.ts';
 export { type LikenessPrint, likenessPrint } from './fingerprint.ts';
 export { compareWithGiven, type Departure, type GivenComparison } from './given.ts';
-export { type FindingGroup, groupsOf, groupWith } from './groups.ts';
+export { type FindingGroup, groupsOf, groupWith, numbersOf } from './groups.ts';
 export {
   type Intake,
   identify,

@@ -30,7 +30,7 @@ export function placesInWords(score: Score, { slips, severity }: Mark): PlaceInW
 }
 
 /** `Follows from it: parallel octaves (bar 3, beat 4, tenor and bass) and the same again (soprano and tenor).` */
-export function followsInWords(score: Score, { finding, follows }: Slip): string {
+function followsInWords(score: Score, { finding, follows }: Slip): string {
   if (follows.length === 0) return '';
   const places = new Map<string, string[]>();
   for (const each of follows) {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { applyDecisions } from '../../src/desk/decisions.ts';
 import { EXAMPLE_SCHEME } from '../../src/desk/example-scheme.ts';
-import { groupsOf, groupWith } from '../../src/desk/groups.ts';
+import { groupsOf, groupWith, numbersOf } from '../../src/desk/groups.ts';
 import { differencesIn, giveMark, marksInView, standingMarks } from '../../src/desk/marks.ts';
 import { decided, exercise } from './scripts.ts';
 
@@ -79,5 +79,24 @@ describe('two markers', () => {
     expect(marksInView([ab], 'CD', 'open')).toEqual([ab]);
     expect(marksInView([ab, cd], 'CD', 'blind')).toEqual([ab, cd]);
     expect(marksInView([ab], undefined, 'blind')).toEqual([]);
+  });
+});
+
+describe('the numbers of findings', () => {
+  it('are those of their marks, and count on where there is none', () => {
+    const numbers = numbersOf([
+      { id: 'a', mark: 2 },
+      { id: 'b', mark: 2 },
+      { id: 'c' },
+      { id: 'd', mark: 5 },
+      { id: 'e' },
+    ]);
+    expect([...numbers]).toEqual([
+      ['a', 2],
+      ['b', 2],
+      ['c', 6],
+      ['d', 5],
+      ['e', 7],
+    ]);
   });
 });

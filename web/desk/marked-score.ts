@@ -2,6 +2,7 @@
 import { html, type TemplateResult } from 'lit';
 import { AsyncDirective } from 'lit/async-directive.js';
 import { directive, type ElementPart } from 'lit/directive.js';
+import { numbersOf } from '../../src/desk/index.ts';
 import type { Judged, Remark } from '../../src/desk/wire-shapes.ts';
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis } from '../../src/harmony/analysis.ts';
@@ -44,9 +45,10 @@ function ticks(crotchets: number): Ticks {
 /** The marks as the engraver takes them: findings numbered as listed, remarks lettered. */
 function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
   const { texture, chords, keys, ornaments, cadences } = analysisOf(score);
-  const marked: MarkedFinding[] = findings.map((finding, i) => ({
+  const numbers = numbersOf(findings);
+  const marked: MarkedFinding[] = findings.map((finding) => ({
     id: finding.id,
-    label: String(i + 1),
+    label: String(numbers.get(finding.id)),
     severity: finding.severity,
     family: finding.family,
     voices: finding.voices,

@@ -1,7 +1,7 @@
 /** What was found, slip by slip, and what can be decided about each finding. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import { type FindingGroup, groupsOf } from '../../../src/desk/index.ts';
+import { type FindingGroup, groupsOf, numbersOf } from '../../../src/desk/index.ts';
 import type { Judged } from '../../../src/desk/wire-shapes.ts';
 import { printVoices } from '../../../src/report/sentences.ts';
 import type { Actions } from '../actions.ts';
@@ -13,7 +13,7 @@ import { writingForm } from './remarks.ts';
 
 export function findingsPart(state: DeskState, actions: Actions): TemplateResult {
   const findings = state.script?.findings ?? [];
-  const numbers = new Map(findings.map(({ id }, i) => [id, i + 1]));
+  const numbers = numbersOf(findings);
   const groups = groupsOf(findings);
   const item = (finding: Judged): TemplateResult =>
     findingView(finding, numbers.get(finding.id)!, state, actions);

@@ -1,6 +1,6 @@
 /** One pupil's sheet, made for one side of A4. */
 import { html, nothing, type TemplateResult } from 'lit';
-import { outOf } from '../../../src/desk/index.ts';
+import { numbersOf, outOf } from '../../../src/desk/index.ts';
 import type { SheetOptions } from '../../../src/desk/sheet-options.ts';
 import type { SheetView, Stack } from '../../../src/desk/wire-shapes.ts';
 import { capitalised, listed } from '../../../src/english/words.ts';
@@ -119,11 +119,19 @@ function marksPart({ marks, total }: SheetView, { scheme }: Stack): TemplateResu
 
 function listPart({ findings }: SheetView): TemplateResult | typeof nothing {
   if (findings.length === 0) return nothing;
+  const numbers = numbersOf(findings);
   return html`<section class="full-list">
     <h2>The marks on the score</h2>
     <ol class="marks-list">
       ${findings.map(
-        ({ message, bar, voices, severity, standing }) => html`<li class=${severity}>
+        ({
+          id,
+          message,
+          bar,
+          voices,
+          severity,
+          standing,
+        }) => html`<li class=${severity} value=${numbers.get(id)!}>
           ${capitalised(barInWords(bar))}${voices.length > 0 ? `, ${printVoices(voices)}` : ''}: ${message}
           ${standing === 'open' ? html`<em class="unseen">Found by the program; your teacher has not decided.</em>` : nothing}
         </li>`,
