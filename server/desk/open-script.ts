@@ -1,9 +1,10 @@
 /** Opens a script's file with its voices as somebody said they are: for this script, or for its whole stack. */
+import { readAbc } from '../../src/abc/read.ts';
 import { readVoiceText, type VoiceAssignment } from '../../src/musicxml/index.ts';
-import { type Opened, openScore, readyFor } from '../../src/open/open.ts';
+import { type Opened, openScore, readAbcBy } from '../../src/open/open.ts';
 
-// Whatever is on the desk is opened at once, without waiting.
-await readyFor('abc');
+// Whatever is on the desk is opened without waiting for anything.
+readAbcBy(readAbc);
 
 export interface SaidVoices {
   /** For this script: they hold, whatever comes of it. */

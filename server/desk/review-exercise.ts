@@ -1,5 +1,6 @@
 /** Reviews one exercise for the service: bytes in, the bytes of the answer out. The worker pool runs it. */
-import { type FileKind, openScore, readyFor } from '../../src/open/open.ts';
+import { readAbc } from '../../src/abc/read.ts';
+import { type FileKind, openScore, readAbcBy } from '../../src/open/open.ts';
 import { DEFAULT_PROFILE, profileNamed } from '../../src/profiles/list.ts';
 import { type Refusal, refusalOf } from '../../src/refusal/refusal.ts';
 import { jsonReview } from '../../src/report/json.ts';
@@ -15,8 +16,8 @@ export interface ExerciseTask {
   readonly profile: string;
 }
 
-// Loaded with the worker: what it is asked to open must not wait.
-await readyFor('abc');
+// A worker is loaded without waiting for anything.
+readAbcBy(readAbc);
 
 /** JSON as it is sent, or why the file can't be read. */
 export type ExerciseResult =

@@ -1,4 +1,5 @@
 /** `--profile`: a house profile by its name, or a teacher's own from a JSON file. */
+import { decodeText } from '../musicxml/index.ts';
 import { PROFILES, profileNamed } from '../profiles/list.ts';
 import type { Profile } from '../profiles/profile.ts';
 import { Refused } from '../refusal/refusal.ts';
@@ -16,9 +17,11 @@ export async function loadProfile(asked: string): Promise<Profile> {
   }
   const input = await readInput(asked);
   if (!input.ok) throw new Refused(`${asked}: ${input.message}`);
+  const text = decodeText(input.bytes);
+  if (text === undefined) throw new Refused(`${asked} is no text: a profile is written as JSON, in UTF-8.`);
   let data: unknown;
   try {
-    data = JSON.parse(new TextDecoder().decode(input.bytes));
+    data = JSON.parse(text);
   } catch (error) {
     throw new Refused(`${asked} is no JSON: ${(error as Error).message}`);
   }

@@ -5,9 +5,11 @@
  * time: its own archive reader trusts declared sizes, checks no sum and passes over the flag of an encrypted entry.
  */
 import { deflateSync, Inflate, strToU8, zipSync } from 'fflate';
+import { Refused } from '../refusal/refusal.ts';
+import { joinedBytes } from './bytes.ts';
 import { decodeXml } from './decode.ts';
 import { LIMITS } from './limits.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import { wrongArchive } from './wrong-files.ts';
 import { childrenOf, type DocumentKind, parseXml } from './xml.ts';
 import { writeZip } from './zip-writing.ts';
@@ -36,12 +38,12 @@ export function isArchive(bytes: Uint8Array): boolean {
   return bytes[0] === 0x50 && bytes[1] === 0x4b;
 }
 
-/** The bytes of the score in an archive. @throws {Refusal} */
+/** The bytes of the score in an archive. @throws {Refused} */
 export function unpackScore(bytes: Uint8Array): Uint8Array {
   return unpack(bytes, scoreEntry(bytes, entriesOf(bytes)));
 }
 
-/** The archive with another score in it; every other file stays as it is. @throws {Refusal} */
+/** The archive with another score in it; every other file stays as it is. @throws {Refused} */
 export function replaceScore(bytes: Uint8Array, score: Uint8Array): Uint8Array {
   const entries = entriesOf(bytes);
   const old = scoreEntry(bytes, entries);
@@ -60,7 +62,7 @@ function scoreEntry(bytes: Uint8Array, entries: readonly Entry[]): Entry {
     const path = rootFile(decodeXml(unpack(bytes, container)).text);
     const entry = entryAt(entries, path);
     if (entry === undefined) {
-      throw new Refusal(
+      throw new Refused(
         `The archive says its score is ${quoted(path)}, but holds no such file. Export it again.`,
       );
     }
@@ -70,7 +72,7 @@ function scoreEntry(bytes: Uint8Array, entries: readonly Entry[]): Entry {
     (e) => /\.(musicxml|xml)$/i.test(e.name) && !/^(META-INF|__MACOSX)[\\/]/i.test(e.name),
   );
   if (scores.length !== 1) {
-    throw new Refusal(wrongArchive(entries.map(({ name }) => name)));
+    throw new Refused(wrongArchive(entries.map(({ name }) => name)));
   }
   return scores[0]!;
 }
@@ -139,7 +141,7 @@ function rootFile(xml: string): string {
   });
   const musical = files.find((file) => file.type === '' || file.type.includes('musicxml')) ?? files[0];
   if (musical === undefined || musical.path === '') {
-    throw new Refusal("The archive's META-INF/container.xml names no score. Export it again.");
+    throw new Refused("The archive's META-INF/container.xml names no score. Export it again.");
   }
   return musical.path;
 }
@@ -151,13 +153,13 @@ function entriesOf(bytes: Uint8Array): Entry[] {
   const earliest = Math.max(0, end - 65_535);
   while (end >= earliest && view.getUint32(end, true) !== END) end--;
   if (end < earliest) {
-    throw new Refusal(
+    throw new Refused(
       'The archive is cut off or broken: its list of files is missing. Copy or export the file again.',
     );
   }
   const count = view.getUint16(end + 10, true);
   if (count > LIMITS.entries) {
-    throw new Refusal(
+    throw new Refused(
       `The archive holds ${count} files; a compressed score has two or three, at most ${LIMITS.entries} are read.`,
     );
   }
@@ -184,14 +186,14 @@ function entriesOf(bytes: Uint8Array): Entry[] {
   return entries;
 }
 
-function brokenList(): Refusal {
-  return new Refusal("The archive's list of files is broken. Copy or export the file again.");
+function brokenList(): Refused {
+  return new Refused("The archive's list of files is broken. Copy or export the file again.");
 }
 
 /** An entry's name, which must stay inside the archive: no way up, no drive, no root. */
 function nameOf(bytes: Uint8Array): string {
   if (bytes.length > LIMITS.entryNameLength)
-    throw new Refusal("A file's name in the archive is far too long.");
+    throw new Refused("A file's name in the archive is far too long.");
   let name: string;
   try {
     name = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
@@ -200,7 +202,7 @@ function nameOf(bytes: Uint8Array): string {
   }
   const leaves = name.split(/[\\/]/).includes('..') || /^([\\/]|[A-Za-z]:)/.test(name) || name.includes('\0');
   if (leaves) {
-    throw new Refusal(
+    throw new Refused(
       `The archive has a file named ${quoted(name)}, which points outside the archive. It is not opened.`,
     );
   }
@@ -210,10 +212,10 @@ function nameOf(bytes: Uint8Array): string {
 function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
   const what = quoted(entry.name);
   if ((entry.flags & ENCRYPTED) !== 0) {
-    throw new Refusal(`The file ${what} in the archive is locked with a password. Save it without one.`);
+    throw new Refused(`The file ${what} in the archive is locked with a password. Save it without one.`);
   }
   if (entry.method !== 0 && entry.method !== 8) {
-    throw new Refusal(
+    throw new Refused(
       `The file ${what} in the archive is packed in a way no score uses (method ${entry.method}).`,
     );
   }
@@ -221,7 +223,7 @@ function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
   const packed = packedBytes(bytes, entry);
   const whole = entry.method === 0 ? packed : inflate(packed, what);
   if (whole.length !== entry.size || crc32(whole) !== entry.crc) {
-    throw new Refusal(
+    throw new Refused(
       `The file ${what} in the archive is damaged: its check sum is wrong. Copy or export it again.`,
     );
   }
@@ -234,7 +236,7 @@ function packedBytes(bytes: Uint8Array, entry: Entry): Uint8Array {
   const from =
     entry.header + 30 + view.getUint16(entry.header + 26, true) + view.getUint16(entry.header + 28, true);
   if (from + entry.packed > bytes.length) {
-    throw new Refusal(
+    throw new Refused(
       `The archive is cut off in the middle of ${quoted(entry.name)}. Copy or export the file again.`,
     );
   }
@@ -255,29 +257,23 @@ function inflate(packed: Uint8Array, what: string): Uint8Array {
     try {
       inflater.push(packed.subarray(at, taken), taken === packed.length);
     } catch {
-      throw new Refusal(
+      throw new Refused(
         `The file ${what} in the archive can't be unpacked: it is damaged. Copy or export it again.`,
       );
     }
     if (out > LIMITS.unpackedBytes) throw tooBig(what);
     if (out > LIMITS.ratioFrom && out > LIMITS.ratio * taken) {
-      throw new Refusal(
+      throw new Refused(
         `The file ${what} in the archive unpacks to over ${LIMITS.ratio} times its size. No score does that; it is not opened.`,
       );
     }
   }
-  if (!done) throw new Refusal(`The file ${what} in the archive ends too early. Copy or export it again.`);
-  const whole = new Uint8Array(out);
-  let at = 0;
-  for (const chunk of chunks) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
+  if (!done) throw new Refused(`The file ${what} in the archive ends too early. Copy or export it again.`);
+  return joinedBytes(chunks);
 }
 
-function tooBig(what: string): Refusal {
-  return new Refusal(
+function tooBig(what: string): Refused {
+  return new Refused(
     `The file ${what} in the archive unpacks to more than ${LIMITS.unpackedBytes / 1024 / 1024} MB, too much for one exercise.`,
   );
 }

@@ -1,4 +1,6 @@
 /** From the lines that were chosen to a score: bars, metres and keys are settled, and silence is judged. */
+
+import { Refused } from '../refusal/refusal.ts';
 import { buildScore, type DraftBar, type DraftEvent } from '../score/build.ts';
 import { printPitch } from '../score/pitch.ts';
 import {
@@ -16,7 +18,6 @@ import { barLength, beatLength, type Metre, type Ticks } from '../score/time.ts'
 import { LIMITS } from './limits.ts';
 import type { Line } from './lines.ts';
 import { metreOfLength } from './pitches.ts';
-import { Refusal } from './refusal.ts';
 import { judgeSilence, type Piece, type RawBar } from './silence.ts';
 import type { SourceBar, SourceNote, SourceScore } from './source.ts';
 
@@ -54,11 +55,11 @@ export interface Assembled {
   readonly readFrom: ByVoice<readonly ReadFrom[]>;
 }
 
-/** @throws {Refusal} for a pitch or a length that the score can't hold, naming bar and voice. */
+/** @throws {Refused} for a pitch or a length that the score can't hold, naming bar and voice. */
 export function assemble(source: SourceScore, lines: Lines, remarks: readonly ReaderRemark[]): Assembled {
   const notes = Object.values(lines).reduce((sum, line) => sum + line.notes, 0);
   if (notes > LIMITS.voiceNotes) {
-    throw new Refusal(
+    throw new Refused(
       `The four voices have ${notes.toLocaleString('en-GB')} notes; at most ${LIMITS.voiceNotes.toLocaleString('en-GB')} can be reviewed at once. Split the file into movements or chorales.`,
     );
   }
@@ -67,71 +68,92 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
   const judged = judgeSilence(
     stretches.map(
       (stretch): RawBar => ({
-        length: stretch.until - stretch.from,
+        length: lengthIn(stretch),
         beat: beatLength(stretch.metre),
         voices: stretch.pieces,
       }),
     ),
     source.explicitSilence,
   );
-  const unfinished = judged.some((bar) => VOICES.some((voice) => bar[voice].some((p) => p.kind === 'gap')));
   const events = byVoice((voice) =>
     eventsOf(
       judged.map((bar) => bar[voice]),
       stretches,
     ),
   );
+  const inWork =
+    !source.explicitSilence &&
+    judged.some((bar) => VOICES.some((voice) => bar[voice].some((p) => p.kind === 'gap')));
   const bars = stretches.map((stretch, index): DraftBar => {
-    const length = stretch.until - stretch.from;
-    const full = barLength(stretch.metre);
-    const halved = [stretches[index - 1], stretches[index + 1]].some(
-      (other) => other && other.until - other.from + length === full,
-    );
-    const upbeat = stretches[0]!.until - stretches[0]!.from;
-    const givesBack = index === stretches.length - 1 && index > 0 && upbeat + length === full;
-    const next = stretches[1];
-    // A first bar may be the first part of a split one; otherwise a short first bar is an upbeat.
-    const opens =
-      index === 0 &&
-      !stretch.implicit &&
-      next !== undefined &&
-      (next.split || next.implicit) &&
-      next.until - next.from + length === full;
-    const meantShort =
-      !opens &&
-      (stretch.split || (length < full && (stretch.implicit || (index === 0 && !source.explicitSilence))));
     const sung = VOICES.filter((voice) => judged[index]![voice].some((piece) => piece.kind !== 'gap'));
+    const shape = shapeOf(stretches, index, source.explicitSilence);
     // A bar that is too short by itself, in an exercise still in work, waits for its other notes.
-    const waits =
-      unfinished && !source.explicitSilence && length < full && !halved && !givesBack && !meantShort;
-    const short = meantShort || (sung.length === 0 && (halved || givesBack) && length < full);
+    const waits = inWork && shape.less && !shape.halved && !shape.givesBack && !shape.meantShort;
+    const short = shape.meantShort || (sung.length === 0 && shape.less && (shape.halved || shape.givesBack));
     return {
       ...(stretch.number === '' ? {} : { number: stretch.number }),
       metre: stretch.metre,
       key: stretch.key,
-      ...(short ? { short: length } : {}),
+      ...(short ? { short: lengthIn(stretch) } : {}),
       ...(stretch.repeatStart ? { repeatStart: true } : {}),
       ...(stretch.repeatEnd ? { repeatEnd: true } : {}),
       ...(stretch.ending === undefined ? {} : { ending: stretch.ending }),
-      figures: stretch.source
-        .flatMap((bar) => bar.figures)
-        .filter((figure) => figure.at >= stretch.from && figure.at < stretch.until)
-        .map((figure) => ({ into: figure.at - stretch.from, figures: figure.figures })),
+      figures: figuresIn(stretch),
       voices: Object.fromEntries(
         sung.map((voice) => [voice, { events: events[voice][index]!, closed: !waits }]),
       ),
     };
   });
-  const score = buildScore({
-    title: source.title,
-    ...(source.tempo === undefined ? {} : { tempo: source.tempo }),
-    bars,
-    remarks,
-  });
+  const { title, tempo } = source;
+  const score = buildScore({ title, ...(tempo === undefined ? {} : { tempo }), bars, remarks });
   return {
     score,
     readFrom: byVoice((voice) => readFrom(voice, lines[voice]?.part ?? 0, judged, score)),
   };
+}
+
+function lengthIn({ from, until }: Stretch): Ticks {
+  return until - from;
+}
+
+/** Why a bar may be shorter than its metre says. */
+interface Shape {
+  readonly less: boolean;
+  /** With a neighbour it makes a whole bar. */
+  readonly halved: boolean;
+  /** The last bar, which the upbeat fills up. */
+  readonly givesBack: boolean;
+  readonly meantShort: boolean;
+}
+
+function shapeOf(stretches: readonly Stretch[], index: number, explicitSilence: boolean): Shape {
+  const stretch = stretches[index]!;
+  const length = lengthIn(stretch);
+  const full = barLength(stretch.metre);
+  const less = length < full;
+  const completes = (other: Stretch | undefined) => other !== undefined && lengthIn(other) + length === full;
+  const next = stretches[1];
+  // A first bar may be the first part of a split one; otherwise a short first bar is an upbeat.
+  const opens =
+    index === 0 &&
+    !stretch.implicit &&
+    next !== undefined &&
+    (next.split || next.implicit) &&
+    completes(next);
+  return {
+    less,
+    halved: completes(stretches[index - 1]) || completes(stretches[index + 1]),
+    givesBack: index === stretches.length - 1 && index > 0 && completes(stretches[0]),
+    meantShort:
+      !opens && (stretch.split || (less && (stretch.implicit || (index === 0 && !explicitSilence)))),
+  };
+}
+
+function figuresIn({ source, from, until }: Stretch): NonNullable<DraftBar['figures']> {
+  return source
+    .flatMap((bar) => bar.figures)
+    .filter(({ at }) => at >= from && at < until)
+    .map(({ at, figures }) => ({ into: at - from, figures }));
 }
 
 function readFrom(
@@ -336,6 +358,7 @@ function eventsOf(bars: readonly (readonly Piece[])[], stretches: readonly Stret
         ...(pitch ? { pitch } : {}),
         ...(pitch && note?.tieStart ? { tied: true } : {}),
         ...(fermata ? { fermata: true } : {}),
+        ...(pitch && note?.phrase ? { phrase: note.phrase } : {}),
         ...(pitch && note?.lyrics ? { lyrics: note.lyrics } : {}),
         ...(pitch && note?.grace ? { grace: note.grace } : {}),
         ...(pitch && note?.beside ? { beside: note.beside.flatMap((spare) => spareOf(note, spare)) } : {}),
@@ -355,7 +378,7 @@ function refuseOdd(note: SourceNote, stretch: Stretch, _piece: Piece): void {
   if (note.oddPitch === undefined && !note.inexact) return;
   const voice = VOICES.find((v) => stretch.pieces[v].some((piece) => piece.note === note));
   const where = `In bar ${stretch.number || '?'}${voice ? `, ${VOICE_WORDS[voice]}` : ''},`;
-  throw new Refusal(
+  throw new Refused(
     note.oddPitch !== undefined
       ? `${where} a note is ${note.oddPitch}; only pitches up to a double sharp or double flat can be judged.`
       : `${where} a note begins or ends at a moment that no usual division of the beat reaches (an odd tuplet?). Write it in notes that divide the beat into 2, 3, 4, 5, 6, 7 or 8.`,

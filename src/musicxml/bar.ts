@@ -1,4 +1,6 @@
 /** Reads one bar of one part, element by element as they come. */
+
+import { Refused } from '../refusal/refusal.ts';
 import type { Pitch } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
 import { CROTCHET, type Metre, type Ticks } from '../score/time.ts';
@@ -25,7 +27,7 @@ import {
   readTransposition,
   type Transposition,
 } from './pitches.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import type { SourceBar, SourceFigure, SourceNote, Span } from './source.ts';
 import { childOf, childrenOf, textOf, type XmlElement } from './xml.ts';
 
@@ -89,7 +91,7 @@ export class BarReader {
     this.ending = part.ending;
   }
 
-  /** @throws {Refusal} for a number out of range or too much in one bar. */
+  /** @throws {Refused} for a number out of range or too much in one bar. */
   read(element: XmlElement): void {
     switch (element.name) {
       case 'note':
@@ -119,11 +121,11 @@ export class BarReader {
     }
   }
 
-  /** @throws {Refusal} for a bar without end. */
+  /** @throws {Refused} for a bar without end. */
   finish(): SourceBar {
     const length = nearestTick(this.furthest);
     if (length > LIMITS.crotchets * CROTCHET) {
-      throw new Refusal(`Bar ${this.number || '?'} is longer than ${MOST_CROTCHETS} crotchets.`);
+      throw new Refused(`Bar ${this.number || '?'} is longer than ${MOST_CROTCHETS} crotchets.`);
     }
     return {
       number: this.number,
@@ -146,22 +148,22 @@ export class BarReader {
   }
 
   private limit(count: number, most: number, what: string, element: XmlElement): void {
-    if (count > most) throw new Refusal(`Bar ${this.number || '?'} has more than ${most} ${what}.`, element);
+    if (count > most) throw new Refused(`Bar ${this.number || '?'} has more than ${most} ${what}.`, element);
   }
 
   private lengthOf(element: XmlElement, given: XmlElement | undefined, notated?: Exact): Exact {
     if (given === undefined) {
       if (notated !== undefined) return notated;
-      throw new Refusal(`A ${element.name} has no duration.`, element);
+      throw new Refused(`A ${element.name} has no duration.`, element);
     }
     const value = decimal(given.text);
     if (value === undefined || value.n < 0) {
-      throw new Refusal(`A duration is ${quoted(given.text)}, where a positive number is needed.`, given);
+      throw new Refused(`A duration is ${quoted(given.text)}, where a positive number is needed.`, given);
     }
     const { divisions } = this.part;
     const ticks = exact(value.n * CROTCHET, value.d * divisions);
     if (ticks.n > LIMITS.crotchets * CROTCHET * ticks.d) {
-      throw new Refusal(`A duration is longer than ${MOST_CROTCHETS} crotchets.`, given);
+      throw new Refused(`A duration is longer than ${MOST_CROTCHETS} crotchets.`, given);
     }
     // Some programs round the durations of tuplets; the written value is then the exact one.
     if (notated !== undefined && notated.d === 1 && compare(ticks, notated) !== 0) {
@@ -222,6 +224,7 @@ export class BarReader {
     if (written.tieStart) note.tieStart = true;
     if (written.tieStop) note.tieStop = true;
     if (written.lyrics.length > 0) note.lyrics = written.lyrics;
+    if (written.phrase !== undefined) note.phrase = written.phrase;
     const before = this.grace.get(lane);
     if (before === undefined) return;
     note.grace = before;
@@ -336,7 +339,7 @@ function staffOf(element: XmlElement, otherwise: number): number {
 function divisionsOf(element: XmlElement): number {
   const value = decimal(element.text);
   if (value === undefined || value.d !== 1 || value.n < 1 || value.n > LIMITS.divisions) {
-    throw new Refusal(
+    throw new Refused(
       `The file counts ${quoted(element.text)} divisions to a crotchet, where a whole number from 1 is needed.`,
       element,
     );

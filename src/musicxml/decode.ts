@@ -1,5 +1,7 @@
 /** From bytes to text, for every kind of file. XML says its encoding in three ways: a byte-order mark, the bytes of its first `<`, a name. */
-import { quoted, Refusal } from './refusal.ts';
+
+import { Refused } from '../refusal/refusal.ts';
+import { quoted } from './quoted.ts';
 
 /** A file's text and how it was written. */
 export interface Decoded {
@@ -13,14 +15,14 @@ export interface Decoded {
   readonly mark: number;
 }
 
-/** @throws {Refusal} where the bytes are not what they claim to be. */
+/** @throws {Refused} where the bytes are not what they claim to be. */
 export function decodeXml(bytes: Uint8Array): Decoded {
   const label = encodingOf(bytes);
   let decoder: TextDecoder;
   try {
     decoder = new TextDecoder(label, { fatal: true });
   } catch {
-    throw new Refusal(
+    throw new Refused(
       `The file says its letters are encoded as ${quoted(label)}, which can't be read here. Save it as UTF-8.`,
     );
   }
@@ -28,7 +30,7 @@ export function decodeXml(bytes: Uint8Array): Decoded {
   try {
     whole = decoder.decode(bytes);
   } catch {
-    throw new Refusal(
+    throw new Refused(
       `The file's letters are broken: they are not valid ${label.toUpperCase()}. Export the exercise again.`,
     );
   }

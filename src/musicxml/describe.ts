@@ -1,7 +1,7 @@
 /** Parts, staves and lines in words. */
 
 import type { Line } from './lines.ts';
-import { quoted } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import type { SourceScore } from './source.ts';
 
 /** `the part "Piano"`, or `part 3` where it has no name. */

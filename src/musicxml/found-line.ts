@@ -1,5 +1,5 @@
+import { Refused } from '../refusal/refusal.ts';
 import type { VoiceName } from '../score/score.ts';
-import { Refusal } from './refusal.ts';
 
 /** A line of notes found in a file, for a person to say which voice it is. */
 export interface FoundLine {
@@ -22,7 +22,7 @@ export interface FoundLine {
 }
 
 /** The file was read, but which of its lines are the voices is not told: a person can say it. */
-export class VoicesUntold extends Refusal {
+export class VoicesUntold extends Refused {
   readonly lines: readonly FoundLine[];
 
   constructor(message: string, lines: readonly FoundLine[]) {

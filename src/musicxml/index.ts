@@ -1,5 +1,6 @@
 /** MusicXML and MXL, both ways. What is not named here is this folder's own business. */
 export type { Label, NoteheadMark, NumberMark, ScoreAnnotations } from './annotations.ts';
+export { joinedBytes } from './bytes.ts';
 export { decodeText } from './decode.ts';
 export type { FoundLine } from './found-line.ts';
 export { LIMITS } from './limits.ts';

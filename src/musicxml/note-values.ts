@@ -9,7 +9,9 @@ export interface NoteValue {
   readonly tuplet?: { readonly actual: number; readonly normal: number };
 }
 
-const VALUES = [
+/** Note values as MusicXML names them, each half as long as the one before; the longest are eight semibreves. */
+export const VALUE_NAMES = [
+  'maxima',
   'long',
   'breve',
   'whole',
@@ -20,7 +22,13 @@ const VALUES = [
   '32nd',
   '64th',
   '128th',
+  '256th',
 ] as const;
+/** Those that are written; a maxima or shorter than a 128th is only read. */
+const WRITTEN = VALUE_NAMES.slice(1, -1);
+/** The semibreve's eightfold, in crotchets. */
+export const LONGEST_CROTCHETS = 32;
+
 const TUPLETS = [
   { actual: 3, normal: 2 },
   { actual: 5, normal: 4 },
@@ -42,8 +50,8 @@ export function noteValue(ticks: Ticks): NoteValue | undefined {
 }
 
 function undotted(ticks: Ticks): NoteValue | undefined {
-  for (const [i, type] of VALUES.entries()) {
-    const value = CROTCHET * 2 ** (4 - i);
+  for (const [i, type] of WRITTEN.entries()) {
+    const value = (CROTCHET * LONGEST_CROTCHETS) / 2 ** (i + 1);
     for (const dots of [0, 1, 2]) {
       if (ticks * 2 ** dots === value * (2 ** (dots + 1) - 1)) return { type, dots };
     }

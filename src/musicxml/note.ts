@@ -1,6 +1,7 @@
 /** What a MusicXML note element says, taken apart in one pass over its children. */
 import { lyricsOf } from './lyrics.ts';
 import { type Exact, notatedLength, wholeNumber } from './numbers.ts';
+import { phraseIn } from './phrase-marks.ts';
 import { childOf, type XmlElement } from './xml.ts';
 
 export interface WrittenNote {
@@ -18,6 +19,7 @@ export interface WrittenNote {
   readonly tieStart: boolean;
   readonly tieStop: boolean;
   readonly fermata: boolean;
+  readonly phrase: 'ends' | 'goes on' | undefined;
   readonly lyrics: readonly string[];
   /** The length that note value, dots and tuplet stand for, where there is a note value. */
   readonly notated: Exact | undefined;
@@ -26,100 +28,61 @@ export interface WrittenNote {
 const NO_LYRICS: readonly string[] = [];
 
 export function readNote(element: XmlElement): WrittenNote {
-  let chord = false;
-  let grace = false;
-  let unpitched = false;
-  let hidden = element.attributes['print-object'] === 'no';
-  let voice = '';
-  let stem: 'up' | 'down' | undefined;
-  let tieStart = false;
-  let tieStop = false;
-  let fermata = false;
-  let hasLyrics = false;
-  let type: string | undefined;
-  let dots = 0;
-  let modification: XmlElement | undefined;
-  let pitch: XmlElement | undefined;
-  let rest: XmlElement | undefined;
-  let duration: XmlElement | undefined;
-  let staff: XmlElement | undefined;
-  for (const child of element.children) {
-    switch (child.name) {
-      case 'pitch':
-        pitch = child;
-        hidden ||= child.attributes['print-object'] === 'no';
-        break;
-      case 'rest':
-        rest = child;
-        break;
-      case 'duration':
-        duration = child;
-        break;
-      case 'staff':
-        staff = child;
-        break;
-      case 'chord':
-        chord = true;
-        break;
-      case 'grace':
-        grace = true;
-        break;
-      case 'cue':
-        hidden = true;
-        break;
-      case 'unpitched':
-        unpitched = true;
-        break;
-      case 'voice':
-        voice = child.text.trim();
-        break;
-      case 'type':
-        type = child.text.trim();
-        break;
-      case 'dot':
-        dots++;
-        break;
-      case 'time-modification':
-        modification = child;
-        break;
-      case 'stem': {
-        const way = child.text.trim();
-        if (way === 'up' || way === 'down') stem = way;
-        break;
-      }
-      case 'tie':
-        tieStart ||= startsTie(child);
-        tieStop ||= child.attributes.type === 'stop';
-        break;
-      case 'notations':
-        for (const mark of child.children) {
-          if (mark.name === 'fermata') fermata = true;
-          if (mark.name !== 'tied') continue;
-          tieStart ||= startsTie(mark);
-          tieStop ||= mark.attributes.type === 'stop';
-        }
-        break;
-      case 'lyric':
-        hasLyrics = true;
-        break;
-    }
-  }
+  const children = childrenByName(element);
+  const first = (name: string): XmlElement | undefined => children.get(name)?.[0];
+  const last = (name: string): XmlElement | undefined => children.get(name)?.at(-1);
+  const pitch = last('pitch');
+  const type = last('type')?.text.trim();
+  const dots = children.get('dot')?.length ?? 0;
   return {
     pitch,
-    rest,
-    duration,
-    staff,
-    chord,
-    grace,
-    unpitched,
-    hidden,
-    voice,
-    stem,
-    tieStart,
-    tieStop,
-    fermata,
-    lyrics: hasLyrics ? lyricsOf(element) : NO_LYRICS,
-    notated: type === undefined ? undefined : lengthFrom(type, dots, modification),
+    rest: last('rest'),
+    duration: last('duration'),
+    staff: last('staff'),
+    chord: children.has('chord'),
+    grace: children.has('grace'),
+    unpitched: children.has('unpitched'),
+    hidden: isHidden(element) || children.has('cue') || (pitch !== undefined && isHidden(pitch)),
+    voice: last('voice')?.text.trim() ?? '',
+    stem: stemOf(children.get('stem') ?? []),
+    ...tiesAndMarks(children.get('tie') ?? [], children.get('notations') ?? []),
+    lyrics: first('lyric') === undefined ? NO_LYRICS : lyricsOf(element),
+    notated: type === undefined ? undefined : lengthFrom(type, dots, last('time-modification')),
+  };
+}
+
+function childrenByName({ children }: XmlElement): ReadonlyMap<string, readonly XmlElement[]> {
+  const byName = new Map<string, XmlElement[]>();
+  for (const child of children) {
+    const known = byName.get(child.name);
+    if (known === undefined) byName.set(child.name, [child]);
+    else known.push(child);
+  }
+  return byName;
+}
+
+function isHidden({ attributes }: XmlElement): boolean {
+  return attributes['print-object'] === 'no';
+}
+
+function stemOf(stems: readonly XmlElement[]): 'up' | 'down' | undefined {
+  const way = stems.map(({ text }) => text.trim()).findLast((text) => text === 'up' || text === 'down');
+  return way === 'up' || way === 'down' ? way : undefined;
+}
+
+/** Ties are written twice, as sounds and as signs; either will do. */
+function tiesAndMarks(
+  ties: readonly XmlElement[],
+  notations: readonly XmlElement[],
+): Pick<WrittenNote, 'tieStart' | 'tieStop' | 'fermata' | 'phrase'> {
+  const marks = notations.flatMap(({ children }) => children);
+  const all = [...ties, ...marks.filter(({ name }) => name === 'tied')];
+  const said = marks.find(({ name }) => name === 'other-notation');
+  return {
+    tieStart: all.some(startsTie),
+    tieStop: all.some(({ attributes }) => attributes.type === 'stop'),
+    fermata: marks.some(({ name }) => name === 'fermata'),
+    phrase: said && phraseIn(said.text.trim()),
   };
 }
 

@@ -1,6 +1,9 @@
 /** Numbers as files write them, checked, and time as exact fractions of a tick. */
+
+import { Refused } from '../refusal/refusal.ts';
 import { CROTCHET, gcd } from '../score/time.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { LONGEST_CROTCHETS, VALUE_NAMES } from './note-values.ts';
+import { quoted } from './quoted.ts';
 import type { XmlElement } from './xml.ts';
 
 /** A length or moment in ticks, `n / d`, reduced, `d` > 0. Whole for all but odd tuplets and sloppy files. */
@@ -11,11 +14,11 @@ export interface Exact {
 
 export const ZERO: Exact = { n: 0, d: 1 };
 
-/** Makes a reduced fraction. @throws {Refusal} where it would no longer be exact. */
+/** Makes a reduced fraction. @throws {Refused} where it would no longer be exact. */
 export function exact(n: number, d: number): Exact {
   if (d === 1 && Number.isSafeInteger(n)) return { n, d };
   if (!Number.isSafeInteger(n) || !Number.isSafeInteger(d) || d <= 0) {
-    throw new Refusal('A note begins or ends at a moment too finely divided to be counted exactly.');
+    throw new Refused('A note begins or ends at a moment too finely divided to be counted exactly.');
   }
   const divisor = gcd(n, d);
   return { n: n / divisor, d: d / divisor };
@@ -39,22 +42,9 @@ export function nearestTick(a: Exact): number {
   return a.d === 1 ? a.n : Math.round(a.n / a.d);
 }
 
-/** Note values as MusicXML names them, in ticks. */
+/** Each note value in ticks. */
 const NOTE_VALUES: Readonly<Record<string, Exact>> = Object.fromEntries(
-  [
-    'maxima',
-    'long',
-    'breve',
-    'whole',
-    'half',
-    'quarter',
-    'eighth',
-    '16th',
-    '32nd',
-    '64th',
-    '128th',
-    '256th',
-  ].map((name, i): [string, Exact] => [name, exact(CROTCHET * 2 ** (5 - i) * 64, 64)]),
+  VALUE_NAMES.map((name, i): [string, Exact] => [name, exact(CROTCHET * LONGEST_CROTCHETS, 2 ** i)]),
 );
 
 /** The length of a note value with dots, shortened by a tuplet: quaver, 0 dots, 3 in the time of 2. */
@@ -69,7 +59,7 @@ export function wholeNumber(element: XmlElement, least: number, most: number, wh
   const text = element.text.trim();
   const value = /^[+-]?\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
   if (!(value >= least && value <= most)) {
-    throw new Refusal(
+    throw new Refused(
       `${what} is ${quoted(text)}, where a whole number from ${least} to ${most} is needed.`,
       element,
     );

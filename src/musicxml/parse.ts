@@ -1,12 +1,21 @@
 /** From XML text to a {@link SourceScore}, partwise or timewise, in one pass. */
 import { harmless } from '../english/words.ts';
+import { Refused } from '../refusal/refusal.ts';
 import { BarReader, type Notices, type PartState } from './bar.ts';
 import { LIMITS } from './limits.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import { SOFTWARE } from './software.ts';
 import type { SourceBar, SourcePart, SourceScore } from './source.ts';
 import { wrongMarkup } from './wrong-files.ts';
-import { childOf, childrenOf, type DocumentKind, parseXml, textOf, type XmlElement } from './xml.ts';
+import {
+  childOf,
+  childrenOf,
+  type DocumentKind,
+  parseXml,
+  textOf,
+  type XmlElement,
+  type XmlListener,
+} from './xml.ts';
 
 interface Headings {
   work: string;
@@ -22,33 +31,43 @@ interface PartInWork {
   readonly bars: SourceBar[];
 }
 
-/** @throws {Refusal} where the text is no MusicXML score, breaks a limit or holds an impossible number. */
+/** @throws {Refused} where the text is no MusicXML score, breaks a limit or holds an impossible number. */
 export function parseMusicXml(text: string): SourceScore {
-  const parts: PartInWork[] = [];
-  const named = new Map<string, string>();
-  const headings: Headings = { work: '', movement: '', credit: '', software: [] };
-  let tempo: number | undefined;
-  const remarks: { message: string; bar?: string; line?: number }[] = [];
-  let notes = 0;
+  const reader = new ScoreReader();
+  parseXml(text, SCORE, reader);
+  return reader.finish();
+}
 
-  let part: PartInWork | undefined;
-  let bar: BarReader | undefined;
-  let measure: XmlElement | undefined;
-  let root: XmlElement | undefined;
+/** Takes a score's elements as they come, partwise or timewise, and gives back what it says. */
+class ScoreReader implements XmlListener {
+  private readonly parts: PartInWork[] = [];
+  private readonly named = new Map<string, string>();
+  private readonly headings: Headings = { work: '', movement: '', credit: '', software: [] };
+  private readonly remarks: { message: string; bar?: string; line?: number }[] = [];
+  private tempo: number | undefined;
+  private notes = 0;
+  private part: PartInWork | undefined;
+  private bar: BarReader | undefined;
+  /** Of a timewise score. */
+  private measure: XmlElement | undefined;
+  private root: XmlElement | undefined;
+  /** In a timewise score: which part of the measure this is. */
+  private position = 0;
+  private measures = 0;
 
-  const notices: Notices = {
+  private readonly notices: Notices = {
     remark: (message, number, line) => {
-      if (remarks.length < 50 && !remarks.some((known) => known.message === message)) {
-        remarks.push({ message, ...(number === '' ? {} : { bar: number }), line });
+      if (this.remarks.length < 50 && !this.remarks.some((known) => known.message === message)) {
+        this.remarks.push({ message, ...(number === '' ? {} : { bar: number }), line });
       }
     },
     tempo: (value) => {
-      if (tempo === undefined && value >= 5 && value <= 1000) tempo = value;
+      if (this.tempo === undefined && value >= 5 && value <= 1000) this.tempo = value;
     },
     count: (element) => {
-      notes++;
-      if (notes > LIMITS.notes) {
-        throw new Refusal(
+      this.notes++;
+      if (this.notes > LIMITS.notes) {
+        throw new Refused(
           `The file has more than ${LIMITS.notes.toLocaleString('en-GB')} notes, too many for one exercise.`,
           element,
         );
@@ -56,93 +75,97 @@ export function parseMusicXml(text: string): SourceScore {
     },
   };
 
-  const partOf = (element: XmlElement, position: number): PartInWork => {
-    const id = element.attributes.id ?? '';
-    const known = id === '' ? parts[position] : parts.find((p) => p.id === id);
-    if (known !== undefined) return known;
-    if (parts.length >= LIMITS.parts) {
-      throw new Refusal(`The score has more than ${LIMITS.parts} parts.`, element);
-    }
-    const made: PartInWork = {
-      id,
-      name: named.get(id) ?? [...named.values()][parts.length] ?? '',
-      state: {
-        divisions: 1,
-        staves: 1,
-        transpositions: new Map(),
-        clefs: new Map(),
-        unpitched: new Map(),
-        ending: undefined,
-      },
-      bars: [],
-    };
-    parts.push(made);
-    return made;
+  readonly open = (element: XmlElement, inside: XmlElement | undefined): void => {
+    if (element.name === 'part') this.openPart(element);
+    else if (element.name === 'measure') this.openMeasure(element, inside);
+    else if (inside === undefined) this.root = element;
   };
 
-  /** In a timewise score: which part of the measure this is. */
-  let position = 0;
-  let measures = 0;
+  readonly close = (element: XmlElement): void => {
+    if (element.name === (this.measure === undefined ? 'measure' : 'part')) this.closeBar();
+    if (element.name === 'part') this.part = undefined;
+    if (element.name === 'measure') this.measure = undefined;
+  };
 
-  parseXml(text, SCORE, {
-    open: (element, inside) => {
-      if (element.name === 'part') {
-        part = partOf(element, root?.name === 'score-partwise' ? parts.length : position++);
-        if (measure !== undefined) bar = new BarReader(measure, part.state, notices);
-      } else if (element.name === 'measure') {
-        if (inside?.name === 'score-timewise') {
-          measure = element;
-          position = 0;
-          measures++;
-          countBars(measures, element);
-        } else if (part !== undefined) {
-          countBars(part.bars.length + 1, element);
-          bar = new BarReader(element, part.state, notices);
-        }
-      } else if (inside === undefined) {
-        root = element;
-      }
-    },
-    close: (element) => {
-      if (
-        bar !== undefined &&
-        part !== undefined &&
-        element.name === (measure === undefined ? 'measure' : 'part')
-      ) {
-        // A part that is missing in some measures of a timewise score still counts them.
-        while (measure !== undefined && part.bars.length < measures - 1) part.bars.push(EMPTY_BAR);
-        part.bars.push(bar.finish());
-        bar = undefined;
-      }
-      if (element.name === 'part') part = undefined;
-      if (element.name === 'measure') measure = undefined;
-    },
-    whole: (element, inside) => {
-      if (bar !== undefined) bar.read(element);
-      else if (inside.name === 'part-list') {
-        if (element.name === 'score-part')
-          named.set(element.attributes.id ?? `#${named.size}`, nameOf(element));
-      } else readHeading(element, headings);
-    },
-  });
+  readonly whole = (element: XmlElement, inside: XmlElement): void => {
+    if (this.bar !== undefined) this.bar.read(element);
+    else if (inside.name !== 'part-list') readHeading(element, this.headings);
+    else if (element.name === 'score-part')
+      this.named.set(element.attributes.id ?? `#${this.named.size}`, nameOf(element));
+  };
 
-  if (root === undefined || !root.name.startsWith('score-')) {
-    throw new Refusal(
-      `This is not a whole MusicXML score: its outermost element is ${quoted(root?.name ?? '')}. Export the exercise as MusicXML again.`,
-    );
+  /** @throws {Refused} for what is no whole score, or too large a one */
+  finish(): SourceScore {
+    const { root, parts, headings } = this;
+    if (root === undefined || !root.name.startsWith('score-')) {
+      throw new Refused(
+        `This is not a whole MusicXML score: its outermost element is ${quoted(root?.name ?? '')}. Export the exercise as MusicXML again.`,
+      );
+    }
+    const staffBars = parts.reduce((sum, one) => sum + one.bars.length * one.state.staves, 0);
+    if (staffBars > LIMITS.barsInAll) {
+      throw new Refused(
+        `The parts of the score have ${staffBars.toLocaleString('en-GB')} bars together, too many for one exercise.`,
+      );
+    }
+    return {
+      title: headings.work || headings.movement || headings.credit,
+      ...(this.tempo === undefined ? {} : { tempo: this.tempo }),
+      explicitSilence: headings.software.length > 0 && headings.software.every((name) => name === SOFTWARE),
+      parts: parts.map(finished),
+      remarks: this.remarks,
+    };
   }
-  const staffBars = parts.reduce((sum, one) => sum + one.bars.length * one.state.staves, 0);
-  if (staffBars > LIMITS.barsInAll) {
-    throw new Refusal(
-      `The parts of the score have ${staffBars.toLocaleString('en-GB')} bars together, too many for one exercise.`,
-    );
+
+  private openPart(element: XmlElement): void {
+    const partwise = this.root?.name === 'score-partwise';
+    this.part = this.partOf(element, partwise ? this.parts.length : this.position++);
+    if (this.measure !== undefined) this.bar = new BarReader(this.measure, this.part.state, this.notices);
   }
+
+  private openMeasure(element: XmlElement, inside: XmlElement | undefined): void {
+    if (inside?.name === 'score-timewise') {
+      this.measure = element;
+      this.position = 0;
+      this.measures++;
+      countBars(this.measures, element);
+    } else if (this.part !== undefined) {
+      countBars(this.part.bars.length + 1, element);
+      this.bar = new BarReader(element, this.part.state, this.notices);
+    }
+  }
+
+  private closeBar(): void {
+    const { bar, part } = this;
+    if (bar === undefined || part === undefined) return;
+    // A part that is missing in some measures of a timewise score still counts them.
+    while (this.measure !== undefined && part.bars.length < this.measures - 1) part.bars.push(EMPTY_BAR);
+    part.bars.push(bar.finish());
+    this.bar = undefined;
+  }
+
+  private partOf(element: XmlElement, position: number): PartInWork {
+    const id = element.attributes.id ?? '';
+    const known = id === '' ? this.parts[position] : this.parts.find((p) => p.id === id);
+    if (known !== undefined) return known;
+    if (this.parts.length >= LIMITS.parts) {
+      throw new Refused(`The score has more than ${LIMITS.parts} parts.`, element);
+    }
+    const name = this.named.get(id) ?? [...this.named.values()][this.parts.length] ?? '';
+    const made: PartInWork = { id, name, state: newState(), bars: [] };
+    this.parts.push(made);
+    return made;
+  }
+}
+
+function newState(): PartState {
   return {
-    title: headings.work || headings.movement || headings.credit,
-    ...(tempo === undefined ? {} : { tempo }),
-    explicitSilence: headings.software.length > 0 && headings.software.every((name) => name === SOFTWARE),
-    parts: parts.map(finished),
-    remarks,
+    divisions: 1,
+    staves: 1,
+    transpositions: new Map(),
+    clefs: new Map(),
+    unpitched: new Map(),
+    ending: undefined,
   };
 }
 
@@ -174,7 +197,7 @@ const EMPTY_BAR: SourceBar = {
 
 function countBars(bars: number, element: XmlElement): void {
   if (bars > LIMITS.bars) {
-    throw new Refusal(
+    throw new Refused(
       `The score has more than ${LIMITS.bars.toLocaleString('en-GB')} bars, too many for one exercise.`,
       element,
     );

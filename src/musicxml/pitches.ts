@@ -1,10 +1,12 @@
 /** Pitches, keys and metres as MusicXML writes them. */
+
+import { Refused } from '../refusal/refusal.ts';
 import { fifthsPlace, type Pitch, printPitch, STEPS, semitone, staffPlace } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
 import { barLength, gcd, isBeatUnit, type Metre } from '../score/time.ts';
 import { LIMITS } from './limits.ts';
 import { decimal, wholeNumber } from './numbers.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import { childOf, childrenOf, textOf, type XmlElement } from './xml.ts';
 
 /** How a written pitch becomes the sounding one: staff steps and semitones, octaves included. */
@@ -46,25 +48,25 @@ export interface ReadPitch {
   readonly odd?: string;
 }
 
-/** @throws {Refusal} for a step that is no letter or an octave outside 0 to 9. */
+/** @throws {Refused} for a step that is no letter or an octave outside 0 to 9. */
 export function readPitch(element: XmlElement, by: Transposition): ReadPitch {
   const stepText = textOf(element, 'step') ?? '';
   const step = STEPS.find((s) => s === stepText.toUpperCase());
   if (step === undefined) {
-    throw new Refusal(
+    throw new Refused(
       `A pitch has the step ${quoted(stepText)}, where a letter from A to G is needed.`,
       element,
     );
   }
   const octaveElement = childOf(element, 'octave');
   if (octaveElement === undefined) {
-    throw new Refusal('A pitch has no octave; a number from 0 to 9 is needed.', element);
+    throw new Refused('A pitch has no octave; a number from 0 to 9 is needed.', element);
   }
   const octave = wholeNumber(octaveElement, 0, 9, 'The octave of a pitch');
   const alterElement = childOf(element, 'alter');
   const alter = alterElement === undefined ? { n: 0, d: 1 } : decimal(alterElement.text);
   if (alter === undefined || Math.abs(alter.n) > 12 * alter.d) {
-    throw new Refusal(
+    throw new Refused(
       `A pitch is altered by ${quoted(alterElement?.text ?? '')}, where a number of semitones from -2 to 2 is needed.`,
       alterElement ?? element,
     );
@@ -109,20 +111,20 @@ export function readKey(element: XmlElement, by: Transposition): { key: KeySigna
 /**
  * The metre; several added figures (3+2/8, 2/4+3/8) become one metre of the same length. 'free' where the file says
  * that there is none.
- * @throws {Refusal} where the figures are no metre.
+ * @throws {Refused} where the figures are no metre.
  */
 export function readMetre(element: XmlElement): Metre | 'free' {
   if (childOf(element, 'senza-misura')) return 'free';
   const upper = childrenOf(element, 'beats');
   const lower = childrenOf(element, 'beat-type');
   if (upper.length === 0 || upper.length !== lower.length || upper.length > 16) {
-    throw new Refusal('A time signature has no upper and lower figure, as in 4/4.', element);
+    throw new Refused('A time signature has no upper and lower figure, as in 4/4.', element);
   }
   let sum: Metre | undefined;
   for (const [i, beatsElement] of upper.entries()) {
     const unit = wholeNumber(lower[i]!, 1, 32, "The time signature's lower figure");
     if (!isBeatUnit(unit)) {
-      throw new Refusal(
+      throw new Refused(
         `A time signature's lower figure is ${unit}, where 1, 2, 4, 8, 16 or 32 is needed.`,
         lower[i]!,
       );
@@ -139,7 +141,7 @@ export function readMetre(element: XmlElement): Metre | 'free' {
     sum = sum === undefined ? { beats, unit } : added(sum, { beats, unit });
   }
   if (sum!.beats > LIMITS.beats)
-    throw new Refusal(`A time signature has more than ${LIMITS.beats} beats.`, element);
+    throw new Refused(`A time signature has more than ${LIMITS.beats} beats.`, element);
   return sum!;
 }
 

@@ -1,5 +1,5 @@
 /** Any MusicXML file's bytes → {@link Score}, or the sentence that says why not. */
-import { type Refusal as Refused, refusalOf, refuse } from '../refusal/refusal.ts';
+import { type Refusal, Refused, refusalOf, refuse } from '../refusal/refusal.ts';
 import type { Score } from '../score/score.ts';
 import { isArchive, unpackScore } from './archive.ts';
 import { type Assembled, assemble } from './assemble.ts';
@@ -8,7 +8,6 @@ import { type FoundLine, VoicesUntold } from './found-line.ts';
 import { LIMITS } from './limits.ts';
 import { holdsMarks, withoutMarks } from './marks/ours.ts';
 import { parseMusicXml } from './parse.ts';
-import { Refusal } from './refusal.ts';
 import type { SourceScore } from './source.ts';
 import { type Assignment, assignVoices, type VoiceAssignment } from './voices.ts';
 import { isWebPage, wrongMarkup } from './wrong-files.ts';
@@ -31,19 +30,19 @@ export type MusicXmlReading =
       readonly ok: false;
       /** Where only the voices could not be told: the lines to choose them from. */
       readonly lines?: readonly FoundLine[];
-    } & Refused);
+    } & Refusal);
 
 /** Reads a four-part score from MusicXML (`.musicxml`, `.xml`) or compressed MusicXML (`.mxl`). Never throws. */
 export function readMusicXml(bytes: Uint8Array, options: ReadOptions = {}): MusicXmlReading {
   return told(() => {
-    if (bytes.length === 0) throw new Refusal('The file is empty.');
+    if (bytes.length === 0) throw new Refused('The file is empty.');
     if (bytes.length > LIMITS.fileBytes) {
-      throw new Refusal(
+      throw new Refused(
         `The file is larger than ${LIMITS.fileBytes / 1024 / 1024} MB; an exercise takes less than 1 MB.`,
       );
     }
     const { text } = decodeXml(isArchive(bytes) ? unpackScore(bytes) : bytes);
-    if (isWebPage(text)) throw new Refusal(wrongMarkup('html')!);
+    if (isWebPage(text)) throw new Refused(wrongMarkup('html')!);
     const { score, assignment } = readScore(withoutMarks(text), options);
     return { ok: true, score, assignment, ...(holdsMarks(text) ? { marked: true } : {}) };
   });
@@ -63,7 +62,7 @@ function told(read: () => MusicXmlReading): MusicXmlReading {
     return read();
   } catch (error) {
     if (error instanceof VoicesUntold) return { ok: false, ...refusalOf(error), lines: error.lines };
-    if (error instanceof Refusal) return { ok: false, ...refusalOf(error) };
+    if (error instanceof Refused) return { ok: false, ...refusalOf(error) };
     // A mistake of ours, not of the file; the door stays shut all the same, and the fuzzer looks for this sentence.
     return refuse(
       `The file could not be read because of a mistake in Partwise itself (${error instanceof Error ? error.message : String(error)}). Please report it.`,
@@ -77,7 +76,7 @@ export interface ScoreInText extends Assembled {
   readonly assignment: Assignment;
 }
 
-/** Reads a decoded text that has no marks of ours in it. @throws {Refusal} */
+/** Reads a decoded text that has no marks of ours in it. @throws {Refused} */
 export function readScore(xml: string, options: ReadOptions): ScoreInText {
   return scoreFrom(parseMusicXml(xml), options);
 }

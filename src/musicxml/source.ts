@@ -29,6 +29,8 @@ export interface SourceNote {
   readonly tieStart?: true;
   readonly tieStop?: true;
   readonly fermata?: true;
+  /** Our own files say where a phrase ends, or that none does. */
+  readonly phrase?: 'ends' | 'goes on';
   readonly lyrics?: readonly string[];
   /** Grace notes before this note, as they sound. */
   readonly grace?: readonly Pitch[];

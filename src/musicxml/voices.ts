@@ -8,7 +8,7 @@ import { asideRemarks, doubles, mayStandAside, tenorRemarks } from './left-out-s
 import { type Line, type Staff, stavesOf } from './lines.ts';
 import { readName } from './names.ts';
 import { notFourParts as wordsForNotFourParts } from './not-four-parts.ts';
-import { quoted } from './refusal.ts';
+import { quoted } from './quoted.ts';
 import type { SourcePart, SourceScore } from './source.ts';
 
 /** A person's choice: the id of the line that each voice sings. Voices left out are not written yet. */
@@ -36,7 +36,7 @@ interface Choice {
   readonly how: string;
 }
 
-/** @throws {Refusal} where the file holds no four voices, saying what it does hold. */
+/** @throws {Refused} where the file holds no four voices, saying what it does hold. */
 export function assignVoices(source: SourceScore, wished: VoiceAssignment | undefined): Assigned {
   const staves = stavesOf(source);
   if (staves.every((staff) => staff.most === 0)) throw notFourParts(source, staves);

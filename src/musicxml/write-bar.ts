@@ -16,6 +16,7 @@ import { signatureAlteration } from '../score/signature.ts';
 import type { Ticks } from '../score/time.ts';
 import { element, textElement } from './markup.ts';
 import { type NoteValue, noteValue } from './note-values.ts';
+import { PHRASE_WORDS } from './phrase-marks.ts';
 
 /** One staff of the layout: who sings from it and how it is written. */
 export interface StaffPlan {
@@ -189,10 +190,16 @@ function noteOf(plan: VoicePlan, event: Note, { sign, tuplet }: Looks): string {
         ...ties.map((type) => element('tied', { type })),
         ...(tuplet === undefined ? [] : [element('tuplet', { type: tuplet })]),
         ...(event.fermata ? [fermataOf(plan)] : []),
+        ...(event.phrase === undefined ? [] : [phraseMark(event.phrase)]),
       ],
       lyrics: lyricsOf(plan.events, event),
     }),
   );
+}
+
+/** What somebody said of a phrase's end has no sign in print: the standard leaves other notations to whoever needs them. */
+function phraseMark(phrase: 'ends' | 'goes on'): string {
+  return textElement('other-notation', PHRASE_WORDS[phrase], { type: 'single', 'print-object': 'no' });
 }
 
 function shownValue(value: NoteValue | undefined): string[] {

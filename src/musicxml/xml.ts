@@ -4,8 +4,9 @@
  * element) is handed over as a small tree of its own and then forgotten.
  */
 import { SaxesParser } from 'saxes';
+import { Refused } from '../refusal/refusal.ts';
 import { LIMITS } from './limits.ts';
-import { quoted, Refusal } from './refusal.ts';
+import { quoted } from './quoted.ts';
 
 export interface XmlElement {
   readonly name: string;
@@ -43,82 +44,110 @@ const PORTION = 65_536;
 /**
  * Parses a document strictly. Document type declarations are passed over, entities other than the five of XML are an
  * error and nothing is ever fetched.
- * @throws {Refusal} with line and column, for what is not well-formed or too big.
+ * @throws {Refused} with line and column, for what is not well-formed or too big.
  */
 export function parseXml(text: string, kind: DocumentKind, listener: XmlListener): void {
-  const parser = new SaxesParser<{ position: true; xmlns: false }>({ position: true, xmlns: false });
-  /** The outer elements that are open, and how many elements are open in all. */
-  const outer: XmlElement[] = [];
-  const inner: XmlElement[] = [];
-  let depth = 0;
-  let count = 0;
-  const here = () => ({ line: parser.line, column: parser.column + 1 });
-
-  parser.on('error', (error) => {
-    const what = error.message.includes('entity')
-      ? 'an undefined entity stands here, an abbreviation that MusicXML does not have'
-      : 'it is damaged here, or was cut off';
-    throw new Refusal(`The file is not well-formed XML: ${what}. Save or export it again.`, here());
-  });
-  parser.on('opentag', (tag) => {
-    depth++;
-    count++;
-    if (depth > LIMITS.depth) {
-      throw new Refusal(`Elements are nested more than ${LIMITS.depth} deep; no score needs that.`, here());
-    }
-    if (count > LIMITS.elements) {
-      throw new Refusal(
-        `The file has more than ${LIMITS.elements.toLocaleString('en-GB')} elements, too many for one exercise.`,
-        here(),
-      );
-    }
-    const element: XmlElement = {
-      name: tag.name,
-      attributes: tag.attributes,
-      text: '',
-      children: [],
-      ...here(),
-      inside: parser.position,
-      until: parser.position,
-    };
-    const parent = inner.at(-1);
-    if (parent !== undefined) {
-      parent.children.push(element);
-      inner.push(element);
-    } else if (kind.outer.has(tag.name) && outer.length === depth - 1) {
-      listener.open(element, outer.at(-1));
-      outer.push(element);
-    } else if (outer.length === 0) {
-      throw new Refusal(kind.wrongRoot(tag.name), here());
-    } else {
-      inner.push(element);
-    }
-  });
-  parser.on('closetag', () => {
-    depth--;
-    const element = inner.pop();
-    if (element === undefined) {
-      const closed = outer.pop()!;
-      closed.until = parser.position;
-      listener.close(closed);
-      return;
-    }
-    element.until = parser.position;
-    if (inner.length === 0) listener.whole(element, outer.at(-1)!);
-  });
-  const addText = (chunk: string) => {
-    const element = inner.at(-1);
-    if (element === undefined) return;
-    if (element.text.length + chunk.length > LIMITS.textLength) {
-      throw new Refusal(`The text of the element ${quoted(element.name)} is far too long.`, here());
-    }
-    element.text += chunk;
-  };
-  parser.on('text', addText);
-  parser.on('cdata', addText);
-
+  const parser: Parser = new SaxesParser({ position: true, xmlns: false });
+  const growth = new Growth(parser, kind, listener);
+  parser.on('error', (error) => growth.refuseDamage(error.message));
+  parser.on('opentag', (tag) => growth.open(tag));
+  parser.on('closetag', () => growth.close());
+  parser.on('text', (chunk) => growth.addText(chunk));
+  parser.on('cdata', (chunk) => growth.addText(chunk));
   for (let at = 0; at < text.length; at += PORTION) parser.write(text.slice(at, at + PORTION));
   parser.close();
+}
+
+type Parser = SaxesParser<{ position: true; xmlns: false }>;
+
+/** The elements that are open, and those inside the innermost outer one, which grow into a small tree. */
+class Growth {
+  private readonly outer: XmlElement[] = [];
+  private readonly inner: XmlElement[] = [];
+  private depth = 0;
+  private count = 0;
+
+  constructor(
+    private readonly parser: Parser,
+    private readonly kind: DocumentKind,
+    private readonly listener: XmlListener,
+  ) {}
+
+  refuseDamage(message: string): never {
+    const what = message.includes('entity')
+      ? 'an undefined entity stands here, an abbreviation that MusicXML does not have'
+      : 'it is damaged here, or was cut off';
+    throw new Refused(`The file is not well-formed XML: ${what}. Save or export it again.`, this.here());
+  }
+
+  open({ name, attributes }: Pick<XmlElement, 'name' | 'attributes'>): void {
+    this.countOne();
+    const at = this.parser.position;
+    const element: XmlElement = {
+      name,
+      attributes,
+      text: '',
+      children: [],
+      ...this.here(),
+      inside: at,
+      until: at,
+    };
+    const parent = this.inner.at(-1);
+    if (parent !== undefined) {
+      parent.children.push(element);
+      this.inner.push(element);
+    } else if (this.kind.outer.has(name) && this.outer.length === this.depth - 1) {
+      this.listener.open(element, this.outer.at(-1));
+      this.outer.push(element);
+    } else if (this.outer.length === 0) {
+      throw new Refused(this.kind.wrongRoot(name), this.here());
+    } else {
+      this.inner.push(element);
+    }
+  }
+
+  close(): void {
+    this.depth--;
+    const element = this.inner.pop();
+    if (element === undefined) {
+      const closed = this.outer.pop()!;
+      closed.until = this.parser.position;
+      this.listener.close(closed);
+      return;
+    }
+    element.until = this.parser.position;
+    if (this.inner.length === 0) this.listener.whole(element, this.outer.at(-1)!);
+  }
+
+  addText(chunk: string): void {
+    const element = this.inner.at(-1);
+    if (element === undefined) return;
+    if (element.text.length + chunk.length > LIMITS.textLength) {
+      throw new Refused(`The text of the element ${quoted(element.name)} is far too long.`, this.here());
+    }
+    element.text += chunk;
+  }
+
+  private countOne(): void {
+    this.depth++;
+    this.count++;
+    if (this.depth > LIMITS.depth) {
+      throw new Refused(
+        `Elements are nested more than ${LIMITS.depth} deep; no score needs that.`,
+        this.here(),
+      );
+    }
+    if (this.count > LIMITS.elements) {
+      throw new Refused(
+        `The file has more than ${LIMITS.elements.toLocaleString('en-GB')} elements, too many for one exercise.`,
+        this.here(),
+      );
+    }
+  }
+
+  private here(): { readonly line: number; readonly column: number } {
+    return { line: this.parser.line, column: this.parser.column + 1 };
+  }
 }
 
 export function childOf(element: XmlElement, name: string): XmlElement | undefined {

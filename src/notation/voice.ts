@@ -357,7 +357,7 @@ interface Suffix {
 
 /** What stands before a length or mark. */
 function soundOf(text: string): string {
-  const end = text.search(/[*/!_]/);
+  const end = text.search(/[*/!_'~]/);
   return end < 0 ? text : text.slice(0, end);
 }
 

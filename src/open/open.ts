@@ -50,7 +50,12 @@ let readAbc: typeof import('../abc/read.ts').readAbc | undefined;
  * need it. To be awaited before such a file is opened.
  */
 export async function readyFor(kind: FileKind): Promise<void> {
-  if (kind === 'abc') ({ readAbc } = await import('../abc/read.ts'));
+  if (kind === 'abc') readAbcBy((await import('../abc/read.ts')).readAbc);
+}
+
+/** For whoever has the reader of ABC from the beginning and opens files without waiting. */
+export function readAbcBy(reader: typeof import('../abc/read.ts').readAbc): void {
+  readAbc = reader;
 }
 
 /**

@@ -1,5 +1,6 @@
 /** The files in a zip of many scripts, unpacked with every limit kept while unpacking, never after. */
 import { Unzip, UnzipInflate } from 'fflate';
+import { joinedBytes } from '../musicxml/index.ts';
 
 export const ZIP_LIMITS = {
   files: 20_000,
@@ -67,7 +68,7 @@ export function unzipStack(bytes: Uint8Array): Unzipped {
         entry.terminate();
       } else if (all > ZIP_LIMITS.allBytes) {
         stop(`The archive holds more than ${ZIP_LIMITS.allBytes / 1024 / 1024} MB; the rest is left out.`);
-      } else if (final) files.push({ name: entry.name, content: joined(chunks, size) });
+      } else if (final) files.push({ name: entry.name, content: joinedBytes(chunks) });
     };
     entry.start();
   });
@@ -89,16 +90,6 @@ export function unzipStack(bytes: Uint8Array): Unzipped {
 
 function isSystemFile(name: string): boolean {
   return /(^|\/)(__MACOSX\/|\.)|(^|\/)(Thumbs\.db|desktop\.ini)$/i.test(name);
-}
-
-function joined(chunks: readonly Uint8Array[], size: number): Uint8Array {
-  const whole = new Uint8Array(size);
-  let at = 0;
-  for (const chunk of chunks) {
-    whole.set(chunk, at);
-    at += chunk.length;
-  }
-  return whole;
 }
 
 function holds(bytes: Uint8Array, text: string): boolean {

@@ -88,59 +88,16 @@ export function buildScore(draft: DraftScore): Score {
   let at: Ticks = 0;
   let heldOver: Ticks = 0;
   for (const [index, bar] of measured.entries()) {
-    const first = index === 0;
-    const declared = typeof bar.draft.short === 'number' ? bar.draft.short : undefined;
-    const expected = declared ?? bar.full;
-    const meantShort = bar.draft.short !== undefined;
-    const next = measured[index + 1];
     if (measured[index - 1]?.full !== bar.full) heldOver = 0;
-    let duration = Math.max(expected, bar.longest);
-    let offset: Ticks = 0;
-    let fits = expected;
-    if (declared === undefined && bar.longest > 0 && bar.longest < expected && (bar.agreed || meantShort)) {
-      const completesSplit = heldOver > 0 && heldOver + bar.longest === bar.full;
-      const startsSplit =
-        heldOver === 0 &&
-        next?.agreed === true &&
-        next.full === bar.full &&
-        bar.longest + next.longest === bar.full;
-      const givesBackUpbeat =
-        index === measured.length - 1 &&
-        bars[0] !== undefined &&
-        bars[0].offset > 0 &&
-        bar.longest + bars[0].duration === bar.full;
-      duration = bar.longest;
-      if (meantShort || completesSplit || startsSplit || givesBackUpbeat) fits = duration;
-    }
-    if (first && meantShort && duration < bar.full) offset = bar.full - duration;
-    else if (!first && heldOver > 0 && heldOver + duration === bar.full) offset = heldOver;
+    const { duration, fits } = extentOf(bar, measured[index + 1], bars[0], heldOver);
+    const offset = offsetOf(bar, duration, index === 0, heldOver);
     // A short bar in the middle may be the first half of a split one; remember what it held.
     const opens = offset === 0 && duration < bar.full && fits === duration;
     heldOver = opens ? duration : 0;
-
-    const misfits: Misfit[] = [];
-    for (const voice of VOICES) {
-      const written = bar.written[voice];
-      const closed = bar.draft.voices[voice]?.closed === true;
-      if (written !== undefined && (written > fits || (written < fits && closed))) {
-        misfits.push({ voice, written, expected: fits });
-      }
+    for (const voice of VOICES)
       appendEvents(voices[voice], bar.draft.voices[voice]?.events ?? [], at, duration);
-    }
     const number = bar.draft.number ?? plainNumber(bars, offset);
-    bars.push({
-      index,
-      number,
-      at,
-      duration,
-      offset,
-      metre: bar.draft.metre,
-      key: bar.draft.key,
-      ...(bar.draft.repeatStart ? { repeatStart: true as const } : {}),
-      ...(bar.draft.repeatEnd ? { repeatEnd: true as const } : {}),
-      ...(bar.draft.ending === undefined ? {} : { ending: bar.draft.ending }),
-      misfits,
-    });
+    bars.push(barFrom(bar, { index, number, at, duration, offset, misfits: misfitsIn(bar, fits) }));
     for (const figure of bar.draft.figures ?? []) {
       if (figure.into < duration) figures.push({ at: at + figure.into, figures: figure.figures });
     }
@@ -153,6 +110,64 @@ export function buildScore(draft: DraftScore): Score {
     voices: byVoice((voice) => settleTies(voices[voice])),
     ...(figures.length > 0 ? { figures } : {}),
     remarks: draft.remarks ?? [],
+  };
+}
+
+/** How long a bar lasts, and how much fits into it without being too much or too little. `first` is the score's first bar. */
+function extentOf(
+  bar: Measured,
+  next: Measured | undefined,
+  first: Bar | undefined,
+  heldOver: Ticks,
+): { readonly duration: Ticks; readonly fits: Ticks } {
+  const { short } = bar.draft;
+  const declared = typeof short === 'number' ? short : undefined;
+  const expected = declared ?? bar.full;
+  const falls = declared === undefined && bar.longest > 0 && bar.longest < expected;
+  if (!falls || !(bar.agreed || short !== undefined)) {
+    return { duration: Math.max(expected, bar.longest), fits: expected };
+  }
+  const completesSplit = heldOver > 0 && heldOver + bar.longest === bar.full;
+  const startsSplit =
+    heldOver === 0 &&
+    next?.agreed === true &&
+    next.full === bar.full &&
+    bar.longest + next.longest === bar.full;
+  const givesBackUpbeat =
+    next === undefined &&
+    first !== undefined &&
+    first.offset > 0 &&
+    bar.longest + first.duration === bar.full;
+  const meant = short !== undefined || completesSplit || startsSplit || givesBackUpbeat;
+  return { duration: bar.longest, fits: meant ? bar.longest : expected };
+}
+
+/** Where in a full bar this one begins. */
+function offsetOf(bar: Measured, duration: Ticks, first: boolean, heldOver: Ticks): Ticks {
+  if (first && bar.draft.short !== undefined && duration < bar.full) return bar.full - duration;
+  return !first && heldOver > 0 && heldOver + duration === bar.full ? heldOver : 0;
+}
+
+function misfitsIn(bar: Measured, fits: Ticks): Misfit[] {
+  return VOICES.flatMap((voice) => {
+    const written = bar.written[voice];
+    const closed = bar.draft.voices[voice]?.closed === true;
+    const wrong = written !== undefined && (written > fits || (written < fits && closed));
+    return wrong ? [{ voice, written, expected: fits }] : [];
+  });
+}
+
+type Laid = Pick<Bar, 'index' | 'number' | 'at' | 'duration' | 'offset' | 'misfits'>;
+
+function barFrom({ draft }: Measured, { misfits, ...laid }: Laid): Bar {
+  return {
+    ...laid,
+    metre: draft.metre,
+    key: draft.key,
+    ...(draft.repeatStart ? { repeatStart: true as const } : {}),
+    ...(draft.repeatEnd ? { repeatEnd: true as const } : {}),
+    ...(draft.ending === undefined ? {} : { ending: draft.ending }),
+    misfits,
   };
 }
 

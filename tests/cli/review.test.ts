@@ -242,6 +242,12 @@ describe('--profile', () => {
     expect(out).toMatch(/“ours” does not look at: parallel octaves/);
   });
 
+  it('reads a file in any encoding that text comes in', async () => {
+    const own = JSON.stringify({ name: 'ours', statement: 'For “one” class.', rules: {} });
+    const wide = file('wide.json', Buffer.concat([Buffer.from([0xff, 0xfe]), Buffer.from(own, 'utf16le')]));
+    expect((await partwise(['review', '--profile', wide, FAULTY])).out).toMatch(/Fault: parallel fifths/);
+  });
+
   it('names every error of a file', async () => {
     const wrong = file('wrong.json', JSON.stringify({ name: 'X Y', rules: { 'no-such-rule': {} } }));
     const { status, err } = await partwise(['review', '--profile', wrong, FAULTY]);

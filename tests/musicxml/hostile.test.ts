@@ -193,7 +193,7 @@ describe('limits', () => {
     const bar = `<measure><attributes><divisions>64</divisions></attributes>${note(`${C}<duration>1</duration>`).repeat(256)}</measure>`;
     const parts = Array.from({ length: 4 }, (_, i) => `<part id="P${i}">${bar.repeat(8)}</part>`).join('');
     expect(says(`<score-partwise>${parts}</score-partwise>`)).toMatch(
-      /^The four voices have 8,192 notes; at most 5,000/,
+      /^The four voices have 8,192 notes; at most 3,600/,
     );
   });
   it('bytes', () => expect(says(new Uint8Array(LIMITS.fileBytes + 1))).toMatch(/larger than 4 MB/));

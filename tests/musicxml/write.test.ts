@@ -43,6 +43,22 @@ T: B3 | D4 D4 D4 D4 | C4 = = = |
 B: G3 | F#3 D3 G2 B2 | C3*4 | ? A2 D3 ? |
 `;
 
+describe('what somebody said of a phrase’s end', () => {
+  const text = "key: G major\nmetre: 4/4\nS: G4 A B' C5 | D5~ C B4*2! |\nB: G2 ? ? ? | ?*4 |";
+
+  it.each(LAYOUTS)('is kept on %s, unprinted and as the schema allows', async (layout) => {
+    const { score } = readNotation(text);
+    const phrases = (one: Score) =>
+      one.voices.S.map((event) => (event.kind === 'note' ? event.phrase : undefined));
+    expect(phrases(score)).toContain('ends');
+    expect(phrases(score)).toContain('goes on');
+    expect(phrases(again(score, { layout }))).toEqual(phrases(score));
+    const xml = writeMusicXml(score, { layout });
+    expect(xml).toContain('<other-notation type="single" print-object="no">phrase ends</other-notation>');
+    if (haveSchema) expect(await schemaFaults([{ name: layout, xml }])).toEqual([]);
+  });
+});
+
 describe('writing and reading again', () => {
   const files = readdirSync(EXERCISES).filter((file) => file.endsWith('.txt'));
 

@@ -18,6 +18,19 @@ function voice(text: string, name: VoiceName = 'S'): string {
     .join(' ');
 }
 
+test('phrase marks stand at a note as they are written in the README', () => {
+  const { score, problems } = readNotation("S: G4 A' B4' C5~ | D5*2' E5*2!~ |");
+  expect(problems).toEqual([]);
+  expect(score.voices.S.map((event) => (event.kind === 'note' ? event.phrase : event.kind))).toEqual([
+    undefined,
+    'ends',
+    'ends',
+    'goes on',
+    'ends',
+    'goes on',
+  ]);
+});
+
 describe('sounds and lengths', () => {
   test.each([
     ['one note is one beat', 'S: C4 D4 E4 F4 |', 'C4:1 D4:1 E4:1 F4:1'],

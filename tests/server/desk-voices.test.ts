@@ -70,6 +70,22 @@ const giveAll = async (stack: number, voices: string) => {
     .send({ revision: body.stack.revision, name: 'Winds', voices });
 };
 
+describe('a setting in ABC at the desk', () => {
+  it('is reviewed like any other', async () => {
+    const abc =
+      'X:1\nT:Four\nM:4/4\nL:1/4\nK:C\nV:S\nc d e c|\nV:A\nG G G G|\nV:T\nE D C E|\nV:B clef=bass\nC, B,, C, C,|\n';
+    const [script] = (await stackOf(abc)).scripts;
+    const read = await look(script!);
+    expect(read.script.error).toBeUndefined();
+    expect(['S', 'A', 'T', 'B'].map((voice) => first(read, voice))).toEqual(['C5', 'G4', 'E4', 'C3']);
+    const answer = await request(app)
+      .post('/api/reviews?file=four.abc')
+      .set('Content-Type', 'text/vnd.abc')
+      .send(Buffer.from(abc));
+    expect(answer.status, JSON.stringify(answer.body)).toBe(200);
+  });
+});
+
 describe('voices at the desk', () => {
   it('are given out by hand for a script that was refused, and back again', async () => {
     const [script] = (await stackOf(FIVE)).scripts;

@@ -20,6 +20,20 @@ describe('what is taken in', () => {
   it('nothing that has no line of an exercise in it', async () => {
     expect(await takeText('Dear Sir, here is my chorale.')).toMatchObject({ ok: false });
   });
+  it('a text that an old program wrote, with its quotation marks, and one in UTF-16, mistakes and all', () => {
+    const old = Uint8Array.from([...bytes('title: Pat'), 0x92, ...bytes('s\nS: C5 D5 E5 F5 |')]);
+    const taken = takeBytes(old, 'old.txt');
+    expect(taken.ok && taken.work.score.title).toBe('Pat’s');
+    const wide = Uint8Array.from([
+      0xff,
+      0xfe,
+      ...[...'S: C5 X5 |'].flatMap((sign) => [sign.charCodeAt(0), 0]),
+    ]);
+    expect(takeBytes(wide, 'wide.txt')).toMatchObject({
+      ok: true,
+      work: { problems: [{ line: 1, column: 7 }] },
+    });
+  });
   it('a file without a title, under its own name', () => {
     const taken = takeBytes(bytes('S: C5*4 |'), 'kite_hill.txt');
     expect(taken.ok && taken.work.score.title).toBe('kite hill');

@@ -1,5 +1,6 @@
 /** What the file commands do. It brings the readers and writers of every form with it. */
 import { printBrief } from '../../src/brief/brief.ts';
+import { decodeText } from '../../src/musicxml/index.ts';
 import { profileNamed } from '../../src/profiles/list.ts';
 import { looksLikeEverything } from '../files/everything.ts';
 import { beginNew, briefFromForm } from '../files/forms.ts';
@@ -181,14 +182,14 @@ async function openEach(files: readonly File[], reached: Filed): Promise<void> {
       continue;
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const begins = new TextDecoder().decode(bytes.subarray(0, 64));
+    const begins = decodeText(bytes.subarray(0, 64)) ?? '';
     if (looksLikeEverything(begins)) await bringIn(bytes, file.name, reached);
     else await takeUp(await takeFile(bytes, file.name), reached, true);
   }
 }
 
 async function bringIn(bytes: Uint8Array, name: string, { actions, shelf }: Filed): Promise<void> {
-  const count = await shelf.bringIn(new TextDecoder().decode(bytes));
+  const count = await shelf.bringIn(decodeText(bytes) ?? '');
   if (count === undefined) {
     actions.say(`${name} is not a file that “Save everything” made, or it is damaged.`, 'failed');
     return;

@@ -2,7 +2,7 @@
 
 import { isBrief, readBrief } from '../../src/brief/brief.ts';
 import { fromTheTop } from '../../src/brief/open-brief.ts';
-import { type FoundLine, readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
+import { decodeText, type FoundLine, readMusicXml, type VoiceAssignment } from '../../src/musicxml/index.ts';
 import { hasHeader } from '../../src/notation/index.ts';
 import { kindOf, openScore, readyFor } from '../../src/open/open.ts';
 import { type Outcome, refuse } from '../../src/refusal/refusal.ts';
@@ -19,8 +19,8 @@ export type Taken = Outcome<{ readonly work: Work; readonly particulars?: Partia
 
 export function takeBytes(bytes: Uint8Array, name: string): Taken {
   if (kindOf(bytes) === 'text') {
-    const text = new TextDecoder().decode(bytes);
-    if (isBrief(text)) return takeBrief(text, name);
+    const text = decodeText(bytes);
+    if (text !== undefined && isBrief(text)) return takeBrief(text, name);
   }
   const opened = openScore(bytes);
   if (opened.ok) {
@@ -28,8 +28,8 @@ export function takeBytes(bytes: Uint8Array, name: string): Taken {
     return { ok: true, work: named(workFromScore(opened.score), name), particulars: sourceOf(bytes, name) };
   }
   if (kindOf(bytes) === 'text' && opened.problems !== undefined) {
-    const text = new TextDecoder().decode(bytes);
-    if (looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
+    const text = decodeText(bytes);
+    if (text !== undefined && looksLikeNotation(text)) return { ok: true, work: workFromText(text) };
   }
   const { message, line, column, lines } = opened;
   const guessed = lines === undefined ? undefined : withLinesInOrder(bytes, name, lines, message);

@@ -43,7 +43,7 @@ export function markMusicXml(
 
 /**
  * A new file of a score with annotations put in, for what did not come as MusicXML.
- * @throws {Refusal} where the score is too long to be read again
+ * @throws {Refused} where the score is too long to be read again
  */
 export function markedScore(
   score: Score,

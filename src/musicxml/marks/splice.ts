@@ -1,5 +1,6 @@
 /** Text is put into a file's bytes and taken out of them; all other bytes stay as they are, in whatever encoding. */
 import { strToU8 } from 'fflate';
+import { joinedBytes } from '../bytes.ts';
 import type { Decoded } from '../decode.ts';
 import type { Insertion, Range } from './ours.ts';
 
@@ -27,7 +28,7 @@ export function splice(
     from = byteAt(edit.until);
   }
   parts.push(bytes.subarray(from));
-  return joined(parts);
+  return joinedBytes(parts);
 }
 
 /** In order of place; what is inserted at one place keeps its order. */
@@ -111,14 +112,4 @@ function decodedLengths(bytes: Uint8Array, encoding: string): () => Step {
     }
     return { bytes: at - from, signs: Math.max(1, signs) };
   };
-}
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const whole = new Uint8Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
 }

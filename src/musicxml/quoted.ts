@@ -1,6 +1,3 @@
-/** What a file's refusal needs: thrown inside this folder and caught at its door. */
-export { Refused as Refusal } from '../refusal/refusal.ts';
-
 /** Text from a file, short enough and plain enough to be quoted in a sentence. */
 export function quoted(text: string, most = 40): string {
   const plain = text
