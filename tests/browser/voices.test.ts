@@ -147,7 +147,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await expect.poll(() => page.locator('.script-head .aside').textContent()).toContain('4102');
     expect(await page.locator('.score svg').count()).toBe(0);
     await give('Read the whole stack so');
-    await page.locator('.notice', { hasText: 'whole stack' }).waitFor({ timeout: 60_000 });
+    await page.locator('.notice', { hasText: 'the rest of the stack follows' }).waitFor({ timeout: 60_000 });
     await page.locator('.score svg').first().waitFor();
     expect(await page.locator('.voices-read').textContent()).toContain('"Flute" was set aside');
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.score svg'));

@@ -65,9 +65,13 @@ const give = async (id: number, voices: string) =>
     .send({ revision: (await look(id)).script.revision, voices });
 const giveAll = async (stack: number, voices: string) => {
   const { body } = await request(app).get(`/api/desk/stacks/${stack}`);
-  return request(app)
+  const answer = await request(app)
     .put(`/api/desk/stacks/${stack}`)
     .send({ revision: body.stack.revision, name: 'Winds', voices });
+  // The service goes on reviewing after it has answered.
+  await marking.reviewAgain(stack);
+  await expect.poll(() => marking.reviewing(stack).left, { timeout: 30_000 }).toBe(0);
+  return answer;
 };
 
 describe('a setting in ABC at the desk', () => {

@@ -12,18 +12,17 @@ export function createGivingVoices({ get, set }: Handle, { toScript }: ScriptWor
     });
 
   const forStack = (voices: string) =>
-    toScript(async ({ script: { id, revision, voices: own }, stackRevision }) => {
+    toScript(async ({ script: { id, revision }, stackRevision }) => {
       const { stack } = get();
       if (stack === undefined) return undefined;
-      // What was said of this script alone would stand before what is said of all.
-      if (own !== undefined)
-        await ask(ROUTES.changeScript, { params: { id }, body: { revision, voices: '' } });
+      // The others are read while one looks at this.
+      await ask(ROUTES.changeScript, { params: { id }, body: { revision, voices } });
       const answer = await ask(ROUTES.changeStack, {
         params: { id: stack.id },
         body: { revision: stackRevision, name: stack.name, voices },
       });
       set({ stack: answer.stack });
-      return 'The whole stack was read again, with the voices as you said.';
+      return 'Read again, with the voices as you said; the rest of the stack follows.';
     });
 
   return {
