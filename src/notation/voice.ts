@@ -7,12 +7,12 @@ import { isBarline, type Token, tokensOf } from './tokens.ts';
 
 /**
  * The most characters, bars, notes and rests to a voice, complaints and beats to a sound that one text may have: far
- * above any exercise, and so low that a review of the longest takes less than two seconds.
+ * above any exercise, and so low that a review of the longest takes less than two seconds of processor.
  */
 export const NOTATION_LIMITS = {
   characters: 200_000,
   bars: 1_000,
-  events: 2_000,
+  events: 1_000,
   problems: 50,
   beats: 64,
 } as const;

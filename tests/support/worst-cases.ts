@@ -62,7 +62,7 @@ export function everythingWrong(bars: number, notes: 2 | 4 = 2): string {
 
 const BARS = NOTATION_LIMITS.events / 4;
 
-/** Texts as long as may be: each is a review of 2,000 notes in each voice, or as many signs as are read. */
+/** Texts as long as may be: each is a review of as many notes as a voice may have, or as many signs as are read. */
 const TEXTS: Readonly<Record<string, () => string>> = {
   long: () => inBars(BARS, (voice, bar) => PLAIN[voice][bar % 4]!),
   'a fermata in each bar': () => inBars(BARS, (voice, bar) => `${PLAIN[voice][bar % 4]}!`),
@@ -109,7 +109,7 @@ const TEXTS: Readonly<Record<string, () => string>> = {
     inBars(70, (voice) => beatsOf(voice, { S: 3, A: 4, T: 5, B: 7 }[voice])),
   'bars of one note': () =>
     `metre: 1/8\n${inBars(NOTATION_LIMITS.bars - 1, (voice, bar) => `${LETTERS[(bar * 3) % 7]}${OCTAVE[voice]}`)}`,
-  'one bar': () => VOICES.map((voice) => `${voice}: ${lineOf(voice, 2_000)}`).join('\n'),
+  'one bar': () => VOICES.map((voice) => `${voice}: ${lineOf(voice, NOTATION_LIMITS.events)}`).join('\n'),
   'a letter and spaces': () => `A${' '.repeat(NOTATION_LIMITS.characters - 1)}`,
   spaces: () => ' '.repeat(NOTATION_LIMITS.characters),
   'empty lines': () => '\n'.repeat(NOTATION_LIMITS.characters),
@@ -138,20 +138,23 @@ function beatsOf(voice: VoiceName, notes: number): string {
   return Array.from({ length: 4 }, () => `(${lineOf(voice, notes)})`).join(' ');
 }
 
-/** MusicXML at the reader's limits: 2,000 notes in each of four parts, or as much else as is read. */
+/** Notes in each of four parts, a whole number of twos. */
+const EACH = 2 * Math.floor(LIMITS.voiceNotes / 8);
+
+/** MusicXML at the reader's limits: as many notes as are judged, or as much else as is read. */
 const XML: Readonly<Record<string, () => string>> = {
-  'MusicXML, long': () => partwise(4, repeated(1_000, notes(2, 2))),
-  'MusicXML, a fermata on each note': () => partwise(4, repeated(1_000, notes(2, 2, FERMATA))),
-  'MusicXML, dense': () => partwise(4, repeated(40, notes(48, 1)), 12),
-  'MusicXML, all in a beat': () => partwise(4, repeated(2, notes(960, 1)), 480),
-  'MusicXML, figures': () => partwise(4, repeated(240, FIGURES + notes(4, 1))),
+  'MusicXML, long': () => partwise(4, repeated(EACH / 2, notes(2, 2))),
+  'MusicXML, a fermata on each note': () => partwise(4, repeated(EACH / 2, notes(2, 2, FERMATA))),
+  'MusicXML, dense': () => partwise(4, repeated(Math.floor(EACH / 48), notes(48, 1)), 12),
+  'MusicXML, all in a beat': () => partwise(4, repeated(2, notes(EACH / 2, 1)), 480),
+  'MusicXML, figures': () => partwise(4, repeated(EACH / 4, FIGURES + notes(4, 1))),
   'MusicXML, keys': () =>
     partwise(
       4,
-      Array.from({ length: 1_000 }, (_, bar) => key((bar % 15) - 7) + notes(2, 2)),
+      Array.from({ length: EACH / 2 }, (_, bar) => key((bar % 15) - 7) + notes(2, 2)),
     ),
   'MusicXML, chords': () =>
-    partwise(2, repeated(480, notes(4, 1).replaceAll('</note>', `</note>${CHORD_NOTE}`))),
+    partwise(2, repeated(EACH / 4, notes(4, 1).replaceAll('</note>', `</note>${CHORD_NOTE}`))),
   'MusicXML, many parts': () => partwise(LIMITS.parts, repeated(100, notes(4, 1))),
   'MusicXML, backwards and forwards': () => partwise(4, repeated(200, TO_AND_FRO.repeat(40) + notes(4, 1))),
   'MusicXML, deep': () => `<score-partwise>${'<a>'.repeat(LIMITS.depth + 2)}`,
