@@ -118,11 +118,7 @@ export function reviewPool({
     },
     likeness: async (task) => {
       await turns.enter();
-      try {
-        return await pool.run(task, { filename: LIKENESS });
-      } finally {
-        turns.leave();
-      }
+      return run<LikenessReport>(task, LIKENESS);
     },
     close: () => pool.close({ force: true }),
   };

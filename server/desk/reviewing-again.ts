@@ -33,31 +33,8 @@ export function reviewingAgain(
   let stopping = false;
   const going = new Map<number, { readonly of: number; done: number; readonly ended: Promise<unknown> }>();
 
-  /** From the files kept on the desk. Decisions stay as they are. */
-  async function review(stack: number, progress: Progress = () => {}): Promise<number> {
-    const waiting = toReviewAgain(desk, stack);
-    const total = waiting.length;
-    if (total === 0) return 0;
-    const pool = workers();
-    let done = 0;
-    const work = async (): Promise<void> => {
-      for (let next = waiting.shift(); next !== undefined && !stopping; next = waiting.shift()) {
-        const { id, file, sum } = next;
-        const content = desk.content(id);
-        const result = await pool.review(
-          taskFor(desk.stack(stack), { file, content }, desk.script(id).voices),
-        );
-        // What is stopped on the way is no fault of the file's: it is reviewed when the desk is next opened.
-        if (stopping) return;
-        // A failure of ours leaves what is known as it is, to be tried once more.
-        if (result.again === undefined) desk.addScript(stack, { file, sum, content, ...result });
-        if (result.facts !== undefined) carryOver(desk, id);
-        progress(++done, total);
-      }
-    };
-    await Promise.all(Array.from({ length: pool.threads }, work));
-    return total;
-  }
+  const review = (stack: number, progress: Progress = () => {}): Promise<number> =>
+    reviewAll(desk, workers, stack, { progress, stopping: () => stopping });
 
   function inBackground(stack: number): void {
     if (going.has(stack)) return;
@@ -95,6 +72,35 @@ export function reviewingAgain(
       await Promise.all([...going.values()].map(({ ended }) => ended));
     },
   };
+}
+
+/** From the files kept on the desk. Decisions stay as they are. Gives how many there were. */
+async function reviewAll(
+  desk: Desk,
+  workers: () => ReviewPool,
+  stack: number,
+  { progress, stopping }: { readonly progress: Progress; readonly stopping: () => boolean },
+): Promise<number> {
+  const waiting = toReviewAgain(desk, stack);
+  const total = waiting.length;
+  if (total === 0) return 0;
+  const pool = workers();
+  let done = 0;
+  const work = async (): Promise<void> => {
+    for (let next = waiting.shift(); next !== undefined && !stopping(); next = waiting.shift()) {
+      const { id, file, sum } = next;
+      const content = desk.content(id);
+      const result = await pool.review(taskFor(desk.stack(stack), { file, content }, desk.script(id).voices));
+      // What is stopped on the way is no fault of the file's: it is reviewed when the desk is next opened.
+      if (stopping()) return;
+      // A failure of ours leaves what is known as it is, to be tried once more.
+      if (result.again === undefined) desk.addScript(stack, { file, sum, content, ...result });
+      if (result.facts !== undefined) carryOver(desk, id);
+      progress(++done, total);
+    }
+  };
+  await Promise.all(Array.from({ length: pool.threads }, work));
+  return total;
 }
 
 /** The failure was ours, or the stack has another profile or brief since. */

@@ -33,6 +33,20 @@ function agreementWith(
   };
 }
 
+/** A rule overruled in every script, everywhere or at places like this, and how it is told. */
+function overrulingForAll({ name, rule, context }: Judged, reach: 'place' | 'rule', reason: Reason) {
+  const here = reach === 'place';
+  return {
+    decision: {
+      kind: 'overrule for all' as const,
+      rule,
+      ...(here ? { context } : {}),
+      ...withReason(reason),
+    },
+    what: `Overruled for the whole class: ${name}${here ? ', at places like this' : ''}.`,
+  };
+}
+
 export function createDeciding(desk: Handle, { toScript, remember, decide }: ScriptWork) {
   const { get, set } = desk;
 
@@ -65,13 +79,11 @@ export function createDeciding(desk: Handle, { toScript, remember, decide }: Scr
       ),
     overruleForAll: (reach: 'place' | 'rule', reason: Reason) =>
       andGoOn((finding) => {
-        const what = `Overruled for the whole class: ${finding.name}${reach === 'place' ? ', at places like this' : ''}.`;
-        const context = reach === 'place' ? { context: finding.context } : {};
-        const decision = { kind: 'overrule for all' as const, rule: finding.rule, ...context };
+        const { decision, what } = overrulingForAll(finding, reach, reason);
         return toScript(async ({ script, stackRevision: revision }) => {
           const answer = await ask(ROUTES.decideForAll, {
             params: { id: script.stack },
-            body: { revision, decision: { ...decision, ...withReason(reason) } },
+            body: { revision, decision },
           });
           remember(answer.decision.id, what, true, script.id);
           return what;

@@ -8,37 +8,13 @@ import { asksNothing, type Place, placeOf } from './state.ts';
 const INITIALS = 'desk-initials';
 
 export function createOpening(desk: Handle) {
-  const { get, set, attempt, loading } = desk;
-
-  /** Fetches what a place shows. @throws {Refused} */
-  async function fetched(place: Place): Promise<void> {
-    if (asksNothing(place)) return;
-    if (place.view === 'stacks') return set({ stacks: (await ask(ROUTES.stacks, {})).stacks });
-    if (place.view === 'script') return loading.loadScript(place.script);
-    if (place.view === 'queue') return loading.loadStack(place.stack, place.after);
-    await loading.loadStack(place.stack, 0, 1);
-    const { stack } = get();
-    switch (place.view) {
-      case 'class':
-        return set({ classView: await ask(ROUTES.class, { params: { id: place.stack } }) });
-      case 'likeness':
-        return loading.loadLikeness(place);
-      case 'settings':
-        return stack === undefined ? undefined : set({ editing: { base: stack, now: stack } });
-      case 'moderation':
-        return loading.loadModeration(place);
-      case 'differences':
-        return loading.loadDifferences(place);
-      case 'sheets':
-        return loading.loadSheets(place);
-    }
-  }
+  const { get, set, attempt } = desk;
 
   /** Shows what the address asks for. */
   async function load(): Promise<void> {
     const place = placeOf(location.hash);
     set({ place, notice: undefined, writing: undefined, marking: undefined, editing: undefined });
-    await attempt(() => fetched(place));
+    await attempt(() => fetched(desk, place));
   }
 
   function setInitials(text: string): void {
@@ -77,6 +53,31 @@ export function createOpening(desk: Handle) {
         await load();
       }),
   };
+}
+
+/** Fetches what a place shows. @throws {Refused} */
+async function fetched({ get, set, loading }: Handle, place: Place): Promise<void> {
+  if (place.view === 'set') return;
+  if (asksNothing(place)) return;
+  if (place.view === 'stacks') return set({ stacks: (await ask(ROUTES.stacks, {})).stacks });
+  if (place.view === 'script') return loading.loadScript(place.script);
+  if (place.view === 'queue') return loading.loadStack(place.stack, place.after);
+  await loading.loadStack(place.stack, 0, 1);
+  const { stack } = get();
+  switch (place.view) {
+    case 'class':
+      return set({ classView: await ask(ROUTES.class, { params: { id: place.stack } }) });
+    case 'likeness':
+      return loading.loadLikeness(place);
+    case 'settings':
+      return stack === undefined ? undefined : set({ editing: { base: stack, now: stack } });
+    case 'moderation':
+      return loading.loadModeration(place);
+    case 'differences':
+      return loading.loadDifferences(place);
+    case 'sheets':
+      return loading.loadSheets(place);
+  }
 }
 
 /** A browser may refuse to keep anything: then it is asked again another day. */

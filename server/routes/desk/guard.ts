@@ -43,7 +43,29 @@ export interface Guard {
 /** `hash` is the passphrase's, from `hashPassphrase`. */
 export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Guard {
   const router = Router();
-  const sessions = session({
+  const sessions = sessionsOf(desk);
+  const signedIn = letThroughSignedIn(desk);
+  const most = limit(1_200, 60_000);
+  router.use(sessions);
+  answer(router, ROUTES.session, ({ request }) => {
+    const { token } = request.session;
+    return { passphraseNeeded: true, signedIn: token !== undefined || mayPrint(desk, request), token };
+  });
+  printRoute(router, desk, passes);
+  signInRoute(router, hash);
+  router.use(most, signedIn);
+  answer(router, ROUTES.signOut, async ({ request }) => {
+    await new Promise<void>((done, fail) => {
+      request.session.destroy((error: unknown) => (error ? fail(error) : done()));
+    });
+    return undefined;
+  });
+  return { door: router, gate: [sessions, most, signedIn] };
+}
+
+/** Sessions in a strict cookie, kept in the desk's own file. */
+function sessionsOf(desk: Desk): RequestHandler {
+  return session({
     name: 'desk',
     secret: secretOf(desk),
     store: new SessionStore(desk),
@@ -58,9 +80,13 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Gua
       path: '/api',
     },
   });
-  const signedIn: RequestHandler = (request, _response, next) => {
+}
+
+/** Whoever signed in, with the token at every change; the browser that prints may read. */
+function letThroughSignedIn(desk: Desk): RequestHandler {
+  return (request, _response, next) => {
     const { token } = request.session;
-    if (SAFE_METHODS.has(request.method) && mayPrint(request)) {
+    if (SAFE_METHODS.has(request.method) && mayPrint(desk, request)) {
       next();
       return;
     }
@@ -70,12 +96,10 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Gua
     }
     next();
   };
-  const most = limit(1_200, 60_000);
-  router.use(sessions);
-  answer(router, ROUTES.session, ({ request }) => {
-    const { token } = request.session;
-    return { passphraseNeeded: true, signedIn: token !== undefined || mayPrint(request), token };
-  });
+}
+
+/** The browser that prints comes in with a pass, good once. */
+function printRoute(router: Router, desk: Desk, passes: PrintPasses): void {
   router.get('/print/:pass', limit(60, 60_000), async (request, response) => {
     const { pass } = parseQuery(z.object({ pass: z.string().max(100) }), request.params);
     const place = fromThisMachine(request) ? passes.redeem(pass) : undefined;
@@ -85,6 +109,9 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Gua
     request.session.cookie.maxAge = PRINT_MILLISECONDS;
     response.redirect(303, `/desk/#${place}`);
   });
+}
+
+function signInRoute(router: Router, hash: string): void {
   answer(
     router,
     ROUTES.signIn,
@@ -98,18 +125,10 @@ export function networkGuard(desk: Desk, hash: string, passes: PrintPasses): Gua
     },
     [limit(10, 15 * 60_000)],
   );
-  router.use(most, signedIn);
-  answer(router, ROUTES.signOut, async ({ request }) => {
-    await new Promise<void>((done, fail) => {
-      request.session.destroy((error: unknown) => (error ? fail(error) : done()));
-    });
-    return undefined;
-  });
-  return { door: router, gate: [sessions, most, signedIn] };
+}
 
-  function mayPrint({ session: { printsUntil } }: Request): boolean {
-    return printsUntil !== undefined && desk.now().getTime() < printsUntil;
-  }
+function mayPrint(desk: Desk, { session: { printsUntil } }: Request): boolean {
+  return printsUntil !== undefined && desk.now().getTime() < printsUntil;
 }
 
 function newSession(request: Request): Promise<void> {
