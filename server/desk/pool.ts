@@ -34,6 +34,8 @@ export class Overdue extends Error {}
 
 /** The hardest file within the limits takes two seconds of processor; what takes this long never ends. */
 const MOST_MILLISECONDS = 20_000;
+/** Five thousand scripts are compared in some seconds. */
+const MOST_COMPARING_MILLISECONDS = 120_000;
 /** The hardest takes a quarter of this. */
 const MOST_MEGABYTES = 256;
 /** How long a request may wait for its turn, and how many may, for each thread. */
@@ -67,23 +69,12 @@ export function reviewPool({
   mostMilliseconds = MOST_MILLISECONDS,
   log = console.error,
 }: PoolOptions = {}): ReviewPool {
-  // Sources are compiled as they are loaded; a bundle is JavaScript.
-  const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
-  const pool = new Piscina({
-    filename: SCRIPT,
-    minThreads: threads,
-    maxThreads: threads,
-    idleTimeout: 10_000,
-    execArgv: BUNDLE === undefined ? ['--import', tsx] : [],
-    resourceLimits: { maxOldGenerationSizeMb: MOST_MEGABYTES },
-  });
-  // A task that is ended takes its worker with it; the pool starts another.
-  pool.on('error', () => {});
+  const pool = poolOf(threads);
   const turns = turnstile(threads);
   /** The deadline counts from here: whoever waited has not used any of it. */
-  const run = async <T>(task: unknown, filename: string): Promise<T> => {
+  const run = async <T>(task: unknown, filename: string, most = mostMilliseconds): Promise<T> => {
     try {
-      return await pool.run(task, { filename, signal: AbortSignal.timeout(mostMilliseconds) });
+      return await pool.run(task, { filename, signal: AbortSignal.timeout(most) });
     } finally {
       turns.leave();
     }
@@ -118,10 +109,27 @@ export function reviewPool({
     },
     likeness: async (task) => {
       await turns.enter();
-      return run<LikenessReport>(task, LIKENESS);
+      return run<LikenessReport>(task, LIKENESS, MOST_COMPARING_MILLISECONDS);
     },
     close: () => pool.close({ force: true }),
   };
+}
+
+/** The workers load TypeScript as this process does, or the bundle's JavaScript. */
+function poolOf(threads: number): Piscina {
+  // Sources are compiled as they are loaded; a bundle is JavaScript.
+  const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
+  const pool = new Piscina({
+    filename: SCRIPT,
+    minThreads: threads,
+    maxThreads: threads,
+    idleTimeout: 10_000,
+    execArgv: BUNDLE === undefined ? ['--import', tsx] : [],
+    resourceLimits: { maxOldGenerationSizeMb: MOST_MEGABYTES },
+  });
+  // A task that is ended takes its worker with it; the pool starts another.
+  pool.on('error', () => {});
+  return pool;
 }
 
 interface Turnstile {
