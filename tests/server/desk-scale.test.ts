@@ -25,7 +25,7 @@ beforeAll(async () => {
     files.map(({ name, bytes }) => ({ file: name, content: bytes })),
   ));
   marking.settle(stack);
-}, 60_000);
+}, 180_000);
 afterAll(async () => {
   await marking.close();
   rmSync(folder, { recursive: true });
@@ -93,8 +93,8 @@ describe('settings that call for reviewing again', () => {
     const { again } = await get('');
     expect(again.of).toBe(files.length);
     expect(again.going).toBe(true);
-    await expect.poll(async () => (await get('')).again.left, { timeout: 30_000 }).toBe(0);
-  }, 60_000);
+    await expect.poll(async () => (await get('')).again.left, { timeout: 90_000 }).toBe(0);
+  }, 120_000);
 
   it('are stopped with the desk and lose nothing; the rest waits to be asked for', async () => {
     const path = join(folder, 'stopped.sqlite');
@@ -115,7 +115,7 @@ describe('settings that call for reviewing again', () => {
       `/api/desk/stacks/${id}/reviewed`,
     );
     expect(status).toBe(202);
-    await expect.poll(() => second.reviewing(id).left, { timeout: 30_000 }).toBe(0);
+    await expect.poll(() => second.reviewing(id).left, { timeout: 90_000 }).toBe(0);
     await second.close();
-  }, 60_000);
+  }, 120_000);
 });
