@@ -2,7 +2,7 @@
  * How much a file may hold. All limits of the reader stand here, each with the sentence a person reads when it is
  * passed. They are far above any exercise (the longest of the 371 chorales has under 150 bars) and low enough that the
  * worst file within them is read and reviewed in under two seconds of processor and 512 MiB; the first file of
- * a process takes up to half a second more, while the engine is compiled.
+ * a process takes up to a second more, while the engine is compiled.
  */
 export const LIMITS = {
   /** Bytes of the file as it comes. */
