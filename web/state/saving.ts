@@ -30,7 +30,6 @@ export function createSaving(
 ): Saving {
   let putting: Promise<void> | undefined;
   let unsaved = false;
-  let askedToStay = false;
   const kept: Kept = { work: undefined, steps: NO_STEPS };
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
 
@@ -55,9 +54,7 @@ export function createSaving(
 
   const save = (): void => {
     unsaved = true;
-    // The browser is asked once not to clear what is kept when it needs room.
-    if (!askedToStay) void navigator.storage?.persist?.();
-    askedToStay = true;
+    askToStay();
     const { exercise, history } = store.get();
     noteUnsaved(exercise.id, { text: history.now.text, when: Date.now() });
     putting ??= putAll();
@@ -65,10 +62,7 @@ export function createSaving(
 
   store.subscribe((state, before) => {
     const opened = state.exercise.id !== before.exercise.id;
-    if (state.settings !== before.settings || opened) {
-      keeping.putSettings({ ...state.settings, lastExercise: state.exercise.id }).catch(() => undefined);
-      rememberInTab(state.exercise.id);
-    }
+    if (state.settings !== before.settings || opened) putSettings(state, keeping);
     const written = state.history.now !== before.history.now && state.history.now !== kept.work;
     if (!opened && (written || state.exercise !== before.exercise)) save();
   });
@@ -87,6 +81,19 @@ export function createSaving(
       kept.steps = steps;
     },
   };
+}
+
+let askedToStay = false;
+
+/** The browser is asked once not to clear what is kept when it needs room. */
+function askToStay(): void {
+  if (!askedToStay) void navigator.storage?.persist?.();
+  askedToStay = true;
+}
+
+function putSettings({ settings, exercise }: PageState, keeping: Keeping): void {
+  keeping.putSettings({ ...settings, lastExercise: exercise.id }).catch(() => undefined);
+  rememberInTab(exercise.id);
 }
 
 /** What another tab has written in the exercise shown is shown here too. */
