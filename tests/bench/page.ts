@@ -19,9 +19,9 @@ import { createApp } from '../../server/app.ts';
 import { chromiumPath, launchChromium } from '../support/chromium.ts';
 import { builtPage } from '../support/page.ts';
 
-const VISITS = 5;
-const KEYS = 40;
-const FIRST_KEYS = 4;
+const VISITS = 3;
+const KEYS = 30;
+const FIRST_KEYS = 3;
 
 interface Throttle {
   readonly name: string;
@@ -288,7 +288,10 @@ async function throttled(page: Page, { processor, line }: Throttle): Promise<CDP
 }
 
 async function fresh(on: Browser): Promise<Page> {
-  return (await on.newContext({ viewport: { width: 1280, height: 860 } })).newPage();
+  const page = await (await on.newContext({ viewport: { width: 1280, height: 860 } })).newPage();
+  // The loader that runs this file puts calls of its own into functions that are sent to the page.
+  await page.addInitScript('globalThis.__name = (named) => named');
+  return page;
 }
 
 /** Another note each time, whatever stood there. */
