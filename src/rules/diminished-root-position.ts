@@ -11,6 +11,7 @@ import { intervalBetween } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
 import { printNoteName, stepIndex } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
+import { VOICES } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -61,6 +62,8 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord, slices } = voicing;
   const triad = diminishedTriadOf(voicing);
   if (triad?.bass !== 'root' || !voicing.sure || inFallingFifths(analysis, chord.index)) return [];
+  // A voice still to be written could sing the root of a seventh chord.
+  if (voicing.written.length < VOICES.length) return [];
   const bass = slices[0] && toneIn(slices[0], 'B');
   if (isFleeting(analysis, chord) && (bass === undefined || isPassingBy(analysis.texture, bass))) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));

@@ -8,6 +8,7 @@ import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/
 import { keyFacts } from '../harmony/tonal.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName } from '../score/pitch.ts';
+import { VOICES } from '../score/score.ts';
 import { type Slice, toneIn } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
@@ -62,7 +63,8 @@ B: A2 D3 E3*2 | A2*4! |`,
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const triad = diminishedTriadOf(voicing);
-  if (triad === undefined) return [];
+  // A voice still to be written could make it part of a seventh chord.
+  if (triad === undefined || voicing.written.length < VOICES.length) return [];
   return doublingsOf(analysis, voicing, triad.root).map(({ from, until, tones }) =>
     about(tones, {
       from,

@@ -1,6 +1,6 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { hearings } from '../harmony/by-ear/hearing.ts';
+import { hearings, isWritten } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
 import { leadingNoteIn } from '../harmony/questions/degrees.ts';
 import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
@@ -57,12 +57,15 @@ B: G3 C3 D3*2 | G2*4! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
-      hearings(analysis.texture).flatMap((heard) => {
-        // The reading may take the chord for one of another key, in which the note does not lead.
-        const leading = dominantIn(analysis, heard)?.leading;
-        const found = leading && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, leading) : [];
-        return found.map((doubling) => doubledAs(leading!, doubling, 'remark'));
-      }),
+      hearings(analysis.texture)
+        .filter(isWritten)
+        .flatMap((heard) => {
+          // The reading may take the chord for one of another key, in which the note does not lead.
+          const leading = dominantIn(analysis, heard)?.leading;
+          const found =
+            leading && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, leading) : [];
+          return found.map((doubling) => doubledAs(leading!, doubling, 'remark'));
+        }),
     ),
 });
 
@@ -71,9 +74,9 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   if (leading === undefined) return [];
-  return doublingsOf(analysis, voicing, leading).map((doubling) =>
-    doubledAs(leading, doubling, gravity(analysis, chord, leading, doubling.tones)),
-  );
+  return doublingsOf(analysis, voicing, leading)
+    .map((doubling) => doubledAs(leading, doubling, gravity(analysis, chord, leading, doubling.tones)))
+    .filter(({ severity }) => voicing.settled || severity !== 'remark');
 }
 
 function doubledAs(leading: NoteName, { from, until, tones }: Doubling, severity: Severity): Occurrence {

@@ -1,6 +1,6 @@
 import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { hearings } from '../harmony/by-ear/hearing.ts';
+import { hearings, isWritten } from '../harmony/by-ear/hearing.ts';
 import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { type NoteName, printNoteName } from '../score/pitch.ts';
@@ -50,18 +50,21 @@ B: C3 G2 C3*2! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
-      hearings(analysis.texture).flatMap((heard) => {
-        const { seventh } = heard.members;
-        // The reading may hold one of the notes for an ornament; the ear has them side by side all the same.
-        const found = seventh && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, seventh) : [];
-        return found.map((doubling) => doubledAs(seventh!, doubling, 'remark'));
-      }),
+      hearings(analysis.texture)
+        .filter(isWritten)
+        .flatMap((heard) => {
+          const { seventh } = heard.members;
+          // The reading may hold one of the notes for an ornament; the ear has them side by side all the same.
+          const found =
+            seventh && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, seventh) : [];
+          return found.map((doubling) => doubledAs(seventh!, doubling, 'remark'));
+        }),
     ),
 });
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { seventh } = voicing.chord.members;
-  if (seventh === undefined) return [];
+  if (seventh === undefined || !voicing.settled) return [];
   return doublingsOf(analysis, voicing, seventh).map((doubling) => doubledAs(seventh, doubling));
 }
 

@@ -58,7 +58,7 @@ B: G2 C3 G2 D3 | G2*4! |`,
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
-  if (chord.quality !== 'major' || chord.roman.special !== undefined) return [];
+  if (!voicing.settled || chord.quality !== 'major' || chord.roman.special !== undefined) return [];
   // In a dominant the third is the leading note, which has a rule of its own.
   if (isDominant(chord)) return [];
   return doublingsOf(analysis, voicing, chord.members.third).flatMap(({ from, until, tones }) => {

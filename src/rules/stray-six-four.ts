@@ -1,6 +1,6 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { placesTo } from '../harmony/by-ear/bare-dissonances.ts';
-import { type Hearing, hearingAt, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
+import { type Hearing, hearingAt, hearings, isWritten, tonesIn } from '../harmony/by-ear/hearing.ts';
 import { endsPhrase } from '../harmony/questions/moments.ts';
 import { isFleeting, isStepwise } from '../harmony/questions/ornamental.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
@@ -8,6 +8,7 @@ import { numeral } from '../harmony/words/labels.ts';
 import { nextTone, phraseBreaks, previousTone } from '../score/motion.ts';
 import { printNoteName, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
+import { VOICES } from '../score/score.ts';
 import { toneIn } from '../score/texture.ts';
 import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -70,7 +71,7 @@ B: C3 D3 E3 G3 | C3*4! |`,
 
 function stray(analysis: Analysis, chord: Chord): Occurrence[] {
   const voicing = voicings(analysis)[chord.index]!;
-  if (chord.sixFour === undefined || !voicing.sure) return [];
+  if (chord.sixFour === undefined || !voicing.sure || voicing.written.length < VOICES.length) return [];
   // Whatever comes after, a phrase that stops on a six-four has nowhere for it to go.
   const stops = endsPhrase(analysis, chord);
   if (!stops && chord.sixFour !== 'free') return [];
@@ -103,6 +104,7 @@ function strayAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
   const { texture } = analysis;
   const { root, fifth, seventh } = heard.members;
   if (seventh !== undefined || heard.quality === 'diminished' || !sameNoteName(heard.bass, fifth)) return [];
+  if (!isWritten(heard)) return [];
   const basses = new Set(heard.slices.flatMap((slice) => toneIn(slice, 'B') ?? []));
   const [first, last] = [[...basses][0]!, [...basses].at(-1)!];
   const [before, after] = [previousTone(texture, first), nextTone(texture, last)];

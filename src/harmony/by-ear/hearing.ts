@@ -73,6 +73,11 @@ export function tonesIn(slice: Slice): readonly Tone[] {
   return tones;
 }
 
+/** No voice is still to be written in it, whose note could make it another chord. */
+export function isWritten({ slices }: Hearing): boolean {
+  return slices.every(({ parts }) => VOICES.every((voice) => parts[voice].kind !== 'gap'));
+}
+
 function hear(slice: Slice): Hearing | undefined {
   const tones = tonesIn(slice);
   const bass = toneIn(slice, 'B');

@@ -27,7 +27,9 @@ export interface Voicing {
   readonly written: readonly VoiceName[];
   /** All four voices are written, and all of them sing at some time in the chord. */
   readonly complete: boolean;
-  /** Three voices or more sing, the bass among them: the chord and its inversion can be judged. */
+  /** No voice is still to be written, or without it every member of the chord is sung: it makes no other chord of this. */
+  readonly settled: boolean;
+  /** Settled, and three voices or more sing, the bass among them: the chord and its inversion can be judged. */
   readonly sure: boolean;
 }
 
@@ -64,13 +66,16 @@ function voicingOf(chord: Chord, slices: readonly Slice[]): Voicing {
   }
   const written = VOICES.filter((voice) => slices.every((slice) => slice.parts[voice].kind !== 'gap'));
   const singing = VOICES.filter((voice) => slices.some((slice) => slice.parts[voice].kind === 'tone'));
+  const sung = new Set(tones.map(({ member }) => member));
+  const settled = written.length === VOICES.length || sung.size === Object.keys(chord.members).length;
   return {
     chord,
     slices,
     tones,
     written,
     complete: written.length === VOICES.length && singing.length === VOICES.length,
-    sure: singing.length >= 3 && written.includes('B') && singing.includes('B'),
+    settled,
+    sure: settled && singing.length >= 3 && written.includes('B') && singing.includes('B'),
   };
 }
 

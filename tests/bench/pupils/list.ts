@@ -1,4 +1,5 @@
 /** The sections of `npm run bench:pupils`, in the order in which they are printed. */
+import { ANSWERED } from './answered.ts';
 import { CASES } from './cases.ts';
 import { FERMATAS_REMOVED } from './fermatas-removed.ts';
 import { IMITATORS } from './imitators.ts';
@@ -7,4 +8,12 @@ import type { Section } from './section.ts';
 import { SWEEP } from './sweep.ts';
 import { THINNED } from './thinned.ts';
 
-export const SECTIONS: readonly Section[] = [FERMATAS_REMOVED, THINNED, SWEEP, CASES, SCRIPTS, IMITATORS];
+export const SECTIONS: readonly Section[] = [
+  FERMATAS_REMOVED,
+  THINNED,
+  ANSWERED,
+  SWEEP,
+  CASES,
+  SCRIPTS,
+  IMITATORS,
+];
