@@ -28,8 +28,9 @@ export function tuneFor(aim: Aim, by: Chance): PracticeTune | undefined {
   const degrees = by.pick(closesFor(mode));
   const beats = aim.inFour ? 4 : by.pick([3, 4, 4] as const);
   const bars = beats === 3 ? 3 + by.next(2) : 2 + by.next(2);
-  // In four the last note falls on the third beat or on the first, in three on the first.
-  const lastBeats = beats === 3 ? 3 : by.pick([2, 4] as const);
+  // In four the last note falls on the third beat or on the first, in three on the first. Fewer than seven notes would
+  // leave so little room before the close that the same tune came again and again.
+  const lastBeats = beats === 3 ? 3 : bars === 2 ? 2 : by.pick([2, 4] as const);
   const number = beats * bars - lastBeats + 1;
   const end = degrees.map(degreeOf);
   for (let tonic = 21; tonic < 35; tonic++) {
@@ -46,7 +47,7 @@ export function tuneFor(aim: Aim, by: Chance): PracticeTune | undefined {
  * the dominant are left out: as the end of a whole piece, the review asks about them.
  */
 function closesFor(mode: 'major' | 'minor'): readonly (readonly string[])[] {
-  return precedents().flatMap(({ degrees, ...close }) => {
+  const closes = precedents().flatMap(({ degrees, ...close }) => {
     const home = close.mode === mode && close.key === (mode === 'major' ? 'I' : 'i');
     const plain = degrees.every((degree) => /^[1-7]$/.test(degree) || (mode === 'minor' && degree === '♯7'));
     const moves = degrees.every((degree, i) => degree !== degrees[i - 1]);
@@ -54,6 +55,8 @@ function closesFor(mode: 'major' | 'minor'): readonly (readonly string[])[] {
     const fits = home && close.kind === 'perfect' && close.strong && plain && moves && !natural;
     return fits && degrees.length >= 3 ? [degrees] : [];
   });
+  // Each once, however common: the commonest few would come again and again.
+  return [...new Map(closes.map((degrees) => [degrees.join(), degrees])).values()];
 }
 
 function degreeOf(text: string): { degree: number; raised: boolean } {
