@@ -12,14 +12,7 @@
  */
 import { listed } from '../english/words.ts';
 import { type ExtraHeader, hasHeader, type Problem, printNotation, readNotation } from '../notation/index.ts';
-import {
-  type ByVoice,
-  byVoice,
-  type Score,
-  VOICES,
-  type VoiceEvent,
-  type VoiceName,
-} from '../score/score.ts';
+import { type ByVoice, byVoice, type Score, type VoiceEvent, type VoiceName } from '../score/score.ts';
 import type { Ticks } from '../score/time.ts';
 import { HELPS, type Help, isHelp } from './helps.ts';
 
@@ -165,11 +158,6 @@ function loose(event: VoiceEvent, last: VoiceEvent | undefined, merged: VoiceEve
     merged[merged.length - 1] = rest;
   }
   return event;
-}
-
-/** Voices in which anything is given. */
-export function givenVoices(brief: Brief): VoiceName[] {
-  return VOICES.filter((voice) => brief.score.voices[voice].some((event) => event.kind !== 'gap'));
 }
 
 /** Reads `6:00` or `0:45` as seconds; undefined for anything else. */

@@ -22,11 +22,6 @@ const packed = z.strictObject({
   briefs: z.array(z.string().min(1).max(LINK_LIMITS.text)).min(1).max(LINK_LIMITS.exercises),
 });
 
-/** True where an address’s part after `#` holds exercises. */
-export function isLink(hash: string): boolean {
-  return hash.startsWith(BEGINS);
-}
-
 /** What to put after `#` of the page's address. Lyrics and grace notes are left out, as the text notation has none. */
 export function linkTo(briefs: readonly Brief[]): Outcome<{ readonly hash: string }> {
   const content = { v: 1, briefs: briefs.map((brief) => printBrief(brief)) } satisfies z.infer<typeof packed>;

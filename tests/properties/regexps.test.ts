@@ -11,6 +11,7 @@ const found = regexpsIn(ROOT, ['src', 'server', 'web']);
 const MADE: Readonly<Record<string, string>> = {
   'src/profiles/read.ts': 'the forms of the rules’ own parameters, looked at below',
   'src/musicxml/marks/spots.ts': 'a literal taken up afresh',
+  'web/build/fonts.ts': 'names of our own files, when the page is built',
   'src/desk/candidate.ts': 'names and titles are cut to 120 characters, and there are three stars at most',
 };
 

@@ -13,7 +13,7 @@ type WithBrief = Pick<PageState, 'exercise'>;
 let last: { readonly text: string; readonly brief: Brief | undefined } = { text: '', brief: undefined };
 
 /** The brief beside the exercise. It is read once, and again when it is another. */
-export function briefOf({ exercise }: WithBrief): Brief | undefined {
+function briefOf({ exercise }: WithBrief): Brief | undefined {
   if (exercise.brief !== last.text)
     last = {
       text: exercise.brief,
