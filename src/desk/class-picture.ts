@@ -151,7 +151,7 @@ export interface Practise {
 export interface ClassPicture {
   readonly scripts: number;
   readonly faultless: number;
-  /** By how many scripts and how heavy, faults counting three times. Remarks are left out. */
+  /** What is mostly a fault before what is mostly a query; the commonest first. Remarks are left out. */
   readonly rules: readonly RuleInClass[];
   /** One rule to a bar, in the same order. */
   readonly board: readonly BoardBar[];
@@ -171,8 +171,14 @@ export function classPicture(tally: ClassTally): ClassPicture {
   const rules = Object.entries(tally.rules)
     .map(([rule, entry]) => ({ rule, ...entry }))
     .filter(({ bySeverity }) => bySeverity.fault + bySeverity.query > 0);
-  // One order for all that is told: what is heaviest over the class comes first, in list, advice and on the board.
-  const ranked = rules.sort((a, b) => b.load - a.load || b.scripts - a.scripts || b.places - a.places);
+  // One order for all that is told, in list, advice and on the board: what is mostly a fault, then by scripts.
+  const ranked = rules.sort(
+    (a, b) =>
+      Number(isHeavy(b)) - Number(isHeavy(a)) ||
+      b.scripts - a.scripts ||
+      b.load - a.load ||
+      b.places - a.places,
+  );
   return {
     scripts: tally.scripts,
     faultless: tally.faultless,
@@ -191,6 +197,11 @@ export function classPicture(tally: ClassTally): ClassPicture {
     style: classStyle(tally.style),
     summary: summary(tally, ranked[0]),
   };
+}
+
+/** A fault in half at least of the scripts it is in. */
+function isHeavy({ load, scripts }: RuleTally): boolean {
+  return 2 * load >= (WEIGHT.fault + WEIGHT.query) * scripts;
 }
 
 type Entry = RuleTally & { readonly rule: string };

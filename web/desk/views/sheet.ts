@@ -52,9 +52,9 @@ function overallPart({ remarks }: SheetView): TemplateResult | typeof nothing {
 }
 
 function feedbackPart({ feedback, findings }: SheetView): TemplateResult {
-  const numbers = new Map(findings.map(({ id }, i) => [id, i + 1]));
+  const numbers = numbersOf(findings);
   const inScore = (ids: readonly string[]): string => {
-    const shown = ids.flatMap((id) => numbers.get(id) ?? []);
+    const shown = [...new Set(ids.flatMap((id) => numbers.get(id) ?? []))];
     return shown.length === 0 ? '' : `(${listed(shown.map(String))} in the score)`;
   };
   return html`<div class="columns">
