@@ -145,8 +145,7 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
     const handle = phone.locator('.sheet-handle');
     expect(await handle.isVisible()).toBe(true);
     expect(await phone.locator('.finding').first().isVisible()).toBe(false);
-    const tag = (await phone.locator('.pw-finding .pw-tag').nth(1).boundingBox())!;
-    await phone.touchscreen.tap(tag.x + tag.width / 2, tag.y + tag.height / 2);
+    await handle.tap();
     await phone.locator('.finding.chosen').waitFor();
     const score = (await phone.locator('.score').boundingBox())!;
     const sheet = (await phone.locator('.margin').boundingBox())!;
