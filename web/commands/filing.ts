@@ -159,6 +159,7 @@ async function takeUp(taken: Taken, { store, actions, shelf }: Filed, ask = fals
     actions.say(taken.message, 'failed');
     return;
   }
+  const mended = store.get().history.now.problems.length > 0;
   await shelf.add(taken.work, taken.particulars);
   const { problems } = taken.work;
   // What a brief gives is locked already, and a text with mistakes is mended first.
@@ -166,7 +167,8 @@ async function takeUp(taken: Taken, { store, actions, shelf }: Filed, ask = fals
   actions.show('write');
   if (location.hash !== '') location.hash = '#write';
   if (problems.length > 0) actions.setSide('text');
-  else if (store.get().side === 'text') actions.setSide('marks');
+  // The text was shown for its mistakes; where somebody has opened it meanwhile, it stays.
+  else if (mended && store.get().side === 'text') actions.setSide('marks');
   actions.say(
     problems.length === 0
       ? 'Opened.'
