@@ -2,16 +2,18 @@ import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/by-ear/keys-near.ts';
 import { degreeOf } from '../harmony/questions/degrees.ts';
 import { isTonic } from '../harmony/questions/functions.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
 import { memberOf } from '../harmony/questions/members.ts';
-import { chordAt } from '../harmony/questions/moments.ts';
+import { chordAt, endsPhrase } from '../harmony/questions/moments.ts';
 import { isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure } from '../harmony/questions/resolution.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
-import { printPitch, sameNoteName, semitone } from '../score/pitch.ts';
+import { fifthsPlace, noteNameAtFifths, printPitch, sameNoteName, semitone } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { type Tone, writtenPitch } from '../score/texture.ts';
+import type { Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
@@ -75,8 +77,18 @@ function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   if (plain && isDegree(tone, key, 7, 1)) return raisedSeventh(analysis, tone, next, key);
   if (plain && isDegree(tone, key, 7, 0)) return plainSeventh(analysis, tone, next, key);
   // The reading may take the raised sixth itself for the sign of another key.
-  const near = keysNear(analysis, chord, 1).find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
+  const keys = [...keysNear(analysis, chord, 1), ...keysClosedIn(analysis, next.at)];
+  const near = keys.find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
   return near === undefined ? [] : raisedSixth(analysis, tone, next, near, false);
+}
+
+/** The minor key of the piece's signature, where a phrase ends at this moment on its tonic, with or without a tierce. */
+function keysClosedIn(analysis: Analysis, at: Ticks): readonly Key[] {
+  const goal = chordAt(analysis, at);
+  if (goal === undefined || !endsPhrase(analysis, goal) || goal.roman.inversion > 0) return [];
+  const home = homeKey(analysis);
+  const tonic = home.mode === 'minor' ? home.tonic : noteNameAtFifths(fifthsPlace(home.tonic) + 3);
+  return sameNoteName(goal.root, tonic) ? [{ tonic, mode: 'minor' }] : [];
 }
 
 function raisedSixth(analysis: Analysis, tone: Tone, next: Tone, key: Key, sure: boolean): Occurrence[] {

@@ -105,8 +105,12 @@ function unexplainedAsHeard(
   const decorates = (other: Tone) =>
     isPassingBy(analysis.texture, other) || ornamentOf(analysis, other, slice.at) !== undefined;
   if (brief && against.every(decorates)) return [];
-  // Over a suspension the bass may leap: it is the suspended note that gives way.
-  if (against.some((other) => ornamentOf(analysis, other, slice.at)?.kind === 'suspension')) return [];
+  // Over a suspension the bass may leap: it is the suspended note that gives way, if that ends the clash.
+  const gaveWay = (other: Tone) => {
+    const ornament = ornamentOf(analysis, other, slice.at);
+    return ornament?.kind === 'suspension' && !staysAtOdds(tone, ornament.resolution);
+  };
+  if (against.some(gaveWay)) return [];
   return [
     about([tone, ...against], {
       severity: 'remark',
@@ -115,4 +119,14 @@ function unexplainedAsHeard(
       message: `${inVoice(tone)} is dissonant with ${listed(against.map(named))}, and the ${VOICE_WORDS[tone.voice]} leaps to it and away from it.`,
     }),
   ];
+}
+
+/** Where the suspended note goes, the tone still sounds, and has the same letter with another accidental. */
+function staysAtOdds(tone: Tone, resolution: Tone | undefined): boolean {
+  return (
+    resolution !== undefined &&
+    resolution.at < tone.until &&
+    resolution.pitch.step === tone.pitch.step &&
+    resolution.pitch.alteration !== tone.pitch.alteration
+  );
 }

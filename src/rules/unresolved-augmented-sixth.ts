@@ -91,7 +91,12 @@ function judge(analysis: Analysis, upper: Tone, lower: Tone): Occurrence[] {
   const sinks = up !== undefined && isSemitone(rising, up, -1);
   if (up !== undefined && !sinks && resolutionOf(texture, rising, 'up') === undefined)
     wrong.push({ tone: rising, goesTo: up });
-  if (down !== undefined && resolutionOf(texture, falling, 'down') === undefined)
+  const opens = resolutionOf(texture, falling, 'down');
+  // A whole tone down is how a seventh falls, not how this sixth opens.
+  if (
+    down !== undefined &&
+    (opens === undefined || intervalBetween(falling.pitch, opens.pitch).semitones !== -1)
+  )
     wrong.push({ tone: falling, goesTo: down });
   if (wrong.length === 0) return [];
   const words = listed(

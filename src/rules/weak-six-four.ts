@@ -3,9 +3,10 @@ import { type Hearing, hearingFrom, hearings, tonesIn } from '../harmony/by-ear/
 import { pitchAt } from '../harmony/questions/moments.ts';
 import { nextChord, voicings } from '../harmony/questions/voicing.ts';
 import { phraseBreaks } from '../score/motion.ts';
-import { sameNoteName } from '../score/pitch.ts';
+import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printBeat, printPlace } from '../score/place.ts';
-import type { Ticks } from '../score/time.ts';
+import { type Slice, sliceAt, toneIn } from '../score/texture.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -80,22 +81,41 @@ function weakAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
   const { texture } = analysis;
   const { fifth, seventh } = heard.members;
   const next = hearingFrom(texture, heard.until);
-  const slice = heard.slices[0]!;
   if (seventh !== undefined || heard.quality === 'diminished' || !sameNoteName(heard.bass, fifth)) return [];
   if (next === undefined || next.quality !== 'major' || !sameNoteName(next.members.root, fifth)) return [];
-  const strong = next.slices[0]!.strength;
-  if (!sameNoteName(next.bass, fifth) || slice.strength < 2 || slice.strength >= strong) return [];
-  const gap = phraseBreaks(texture).has(heard.until) || next.at !== heard.until;
-  const before = pitchAt(analysis, 'B', heard.at - 1);
+  const begins = beginningOf(analysis, heard);
+  // The dominant may come with a suspension, and be whole only when that has resolved.
+  const turn = sliceAt(texture, heard.until);
+  const low = turn && toneIn(turn, 'B')?.pitch;
+  if (turn === undefined || low === undefined || !sameNoteName(low, fifth)) return [];
+  if (!sameNoteName(next.bass, fifth) || begins.strength < 2 || begins.strength >= turn.strength) return [];
+  const gap = phraseBreaks(texture).has(heard.until) || next.at - heard.until >= beatLength(turn.bar.metre);
+  const before = pitchAt(analysis, 'B', begins.at - 1);
   if (gap || before === undefined || sameNoteName(before, fifth)) return [];
   return [
-    about(tonesIn(slice), {
+    about(tonesIn(begins), {
       severity: 'remark',
-      from: heard.at,
+      from: begins.at,
       until: next.until,
-      message: `What sounds at ${printPlace(placeAt(texture.score, heard.at))} is a six-four before a dominant on a stronger beat.`,
+      message: `What sounds at ${printPlace(placeAt(texture.score, begins.at))} is a six-four before a dominant on a stronger beat.`,
     }),
   ];
+}
+
+/** The slice from which nothing but notes of this chord sounds, whole or not, over the bass it has. */
+function beginningOf({ texture }: Analysis, { slices, members, bass }: Hearing): Slice {
+  const own = Object.values(members);
+  let first = slices[0]!;
+  const breaks = phraseBreaks(texture);
+  for (let i = first.index - 1; i >= 0 && !breaks.has(first.at); i--) {
+    const slice = texture.slices[i]!;
+    const tones = tonesIn(slice);
+    const same = tones.every(({ pitch }) => own.some((name: NoteName) => sameNoteName(name, pitch)));
+    const low = toneIn(slice, 'B')?.pitch;
+    if (slice.until !== first.at || !same || low === undefined || !sameNoteName(low, bass)) break;
+    first = slice;
+  }
+  return first;
 }
 
 /** A tonic in second inversion whose bass stays and becomes the root of the dominant. */
