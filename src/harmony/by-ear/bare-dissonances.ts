@@ -54,12 +54,19 @@ export function givesWay({ slice, tone, after, against }: BareDissonance): boole
   return fourth || against.some((other) => other.until > after.at);
 }
 
-/** What it is dissonant against is left only to be struck again, at the same pitch, as the tone moves on. */
-export function isMetAgain(texture: Texture, { after, against }: BareDissonance): boolean {
-  const slice = sliceAt(texture, after.at);
+/**
+ * What it is dissonant against is left only to be struck again, at the same pitch, as the tone moves on; unless that
+ * note was held over and steps down, so that it is the one that gives way.
+ */
+export function isMetAgain(texture: Texture, { slice, after, against }: BareDissonance): boolean {
+  const then = sliceAt(texture, after.at);
   return against.some((other) => {
-    const again = slice && toneIn(slice, other.voice);
-    return again !== undefined && semitone(again.pitch) === semitone(other.pitch);
+    const again = then && toneIn(then, other.voice);
+    if (again === undefined || semitone(again.pitch) !== semitone(other.pitch)) return false;
+    const [before, next] = [previousTone(texture, other), nextTone(texture, other)];
+    const held =
+      other.at < slice.at || (before !== undefined && semitone(before.pitch) === semitone(other.pitch));
+    return !held || next === undefined || placesTo(other, next) !== -1;
   });
 }
 
