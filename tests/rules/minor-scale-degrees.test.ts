@@ -41,6 +41,25 @@ B: A2 E3 D3 A2 | D3 E3 A2*2! |`,
         },
       ],
     },
+    {
+      name: 'the raised sixth sinks into a close on the tonic of the relative minor',
+      text: `key: A major
+metre: 4/4
+S: A4 B4 C#5 E5 | D#5*2 C#5*2! | C#5 D5 B4 A4! |
+A: E4 G#4 A4 F#4 | F#4*2 F#4*2! | A4 A4 G#4 E4! |
+T: C#4 E4 E4 C#4 | B3*2 A#3*2! | E4 F#4 E4 C#4! |
+B: A3 E3 A2 A#2 | B2*2 F#2*2! | A3 D3 E3 A2! |`,
+      expect: [
+        {
+          bar: '2',
+          beat: '1',
+          voices: 'S',
+          notes: 'S:D#5 C#5',
+          severity: 'remark',
+          says: 'D#5 in the soprano is the raised sixth degree of F# minor, but the soprano goes to C#5 instead of on to the raised seventh.',
+        },
+      ],
+    },
   ],
   passing: [
     {

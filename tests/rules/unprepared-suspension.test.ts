@@ -44,6 +44,15 @@ B: C3 D3 G2*2 | C3*4! |`,
   ],
   passing: [
     {
+      name: 'the bass leaps beneath a suspension that falls and returns as the bass moves on',
+      text: `key: G major
+metre: 4/4
+S: B4 G4*3/2 F#4/2 G4! |
+A: D4 E4 C4 D4! |
+T: G3 G3 C4 B3! |
+B: G3 C4 A3 G3! |`,
+    },
+    {
       name: 'prepared in the chord before',
       text: `key: C major
 metre: 4/4

@@ -41,6 +41,25 @@ B: D3 Bb2 C#3*2 | D3*4! |`,
         },
       ],
     },
+    {
+      name: 'the lower note falls a whole tone, as a seventh does',
+      text: `key: A minor
+metre: 4/4
+S: C5 D#5 E5*2 | C5*4! |
+A: A4 A4 A4*2 | A4*4! |
+T: E4 C4 C4*2 | E4*4! |
+B: A3 F3 Eb3*2 | A2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SB',
+          notes: 'S:D#5 B:F3 Eb3',
+          severity: 'fault',
+          says: 'The augmented sixth between soprano D#5 and bass F3 does not open to the octave: the bass goes to Eb3.',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -41,6 +41,25 @@ B: C3 D3 F3 G3 | G3*2 C3*2! |`,
         },
       ],
     },
+    {
+      name: 'left and taken up again, before a dominant whose third is suspended',
+      text: `key: D major
+metre: 4/4
+S: G4 A4 A4 A4 | A4*2 F#4*2! |
+A: E4 E4 F#4 F#4 | (E4 G4) (F#4 E4) D4*2! |
+T: B3 C#4 (D4 A3) D4 | (D4 C#4) C#4 A3*2! |
+B: E3 C#3 (A2 A3) A3 | A3 A2 D3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SATB',
+          notes: 'S:A4 A:F#4 T:D4 B:A2',
+          severity: 'remark',
+          says: 'What sounds at bar 1, beat 3 is a six-four before a dominant on a stronger beat.',
+        },
+      ],
+    },
   ],
   passing: [
     {
