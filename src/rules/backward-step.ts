@@ -1,5 +1,6 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { isStep } from '../harmony/questions/ornamental.ts';
+import { sameKey } from '../harmony/key.ts';
+import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
 import { firstTone, lastTone, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
@@ -45,11 +46,34 @@ B: G3 C3 D3 G2 | D3*2 G2*2! |`,
       },
     ],
   },
-  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => backward(analysis, step))),
+  check: (analysis) => {
+    const steps = harmonySteps(analysis);
+    const through = steps.flatMap((step, i) => overOrnament(analysis, step, steps.slice(i + 1, i + 4)));
+    const found = [
+      ...steps.flatMap((step) => backward(analysis, step, gravity(analysis, step))),
+      ...through.flatMap((step) =>
+        backward(analysis, step, gravity(analysis, step) === undefined ? undefined : 'remark'),
+      ),
+    ];
+    return oncePerPlace(found.sort((a, b) => a.from - b.from));
+  },
 });
 
-function backward(analysis: Analysis, step: HarmonyStep): Occurrence[] {
-  const severity = gravity(analysis, step);
+/** A chord that only passes over the bass that stays is part of the chord before it: the step leads on from that one. */
+function overOrnament(
+  analysis: Analysis,
+  { key, from, to, modulates }: HarmonyStep,
+  after: readonly HarmonyStep[],
+): HarmonyStep[] {
+  const known = voicings(analysis);
+  const bass = lastTone(known[to.chord.index]!, 'B');
+  const stays = bass !== undefined && bass === lastTone(known[from.chord.index]!, 'B');
+  const next = after.find((step) => step.from.chord === to.chord && sameKey(step.key, key));
+  if (!stays || next === undefined || !isFleeting(analysis, to.chord)) return [];
+  return [{ key, from, to: next.to, modulates: modulates || next.modulates }];
+}
+
+function backward(analysis: Analysis, step: HarmonyStep, severity: Severity | undefined): Occurrence[] {
   if (severity === undefined) return [];
   const { key, from, to } = step;
   return [

@@ -22,6 +22,33 @@ B: G3 D3 C3 G2 | D3*2 G2*2! |`,
         },
       ],
     },
+    {
+      name: 'the dominant decorated over its bass before it turns back',
+      text: `key: C major
+metre: 3/4
+S: G4 A4 G4 | (A4 G4) E5 (D5 C5) | A4*2 G4 | F4 D4 C4! |
+A: E4 F4 D4 | F4 C5 (B4 C5) | F4*2 E4 | C4 B3 G3! |
+T: C4 C4 B3 | C4 G4 (F4 E4) | C4*2 C4 | A3 G3 E3! |
+B: C3 F3 G3 | F3 (A3 G3) G3 | F3*2 C3 | F3 G3 C3! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:G4 A4 B:G3 F3',
+          severity: 'query',
+          says: 'V steps back to IV inside the phrase.',
+        },
+        {
+          bar: '2',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:D5 A4 B:G3 F3',
+          severity: 'remark',
+          says: 'V7 steps back to IV inside the phrase.',
+        },
+      ],
+    },
   ],
   passing: [
     {
