@@ -86,9 +86,9 @@ async function stopAndGoOn(folder: string, size: number, seconds: number): Promi
   child.kill('SIGKILL');
   await new Promise((done) => child.once('close', done));
   const run = await mark(folder);
-  const [, fresh, known] = /(\d+) new, (\d+) known/.exec(run.out) ?? [];
+  const [, fresh, known, unread] = /(\d+) new, (\d+) known already, (\d+) could not/.exec(run.out) ?? [];
   console.log(
-    `${String(size).padStart(7)} again, killed after ${seconds.toFixed(0)} s and started anew: ${known} were kept, ${fresh} new ones came in the second run`,
+    `${String(size).padStart(7)} again, killed after ${seconds.toFixed(0)} s and started anew: ${known} were kept, ${fresh} new ones came in the second run, ${unread} could not be read`,
   );
 }
 
