@@ -93,9 +93,9 @@ function dealMoments(lanes: readonly Lane[], habits: Habits, dealt: Dealt): void
   };
   for (const at of [...new Set(all.map(({ note }) => note.at))].sort((a, b) => a - b)) {
     const here = all.filter(({ note }) => note.at === at);
-    for (const { note, line } of here.filter((one) => one.note.kind === 'rest')) {
+    for (const { note, line } of here.filter((one) => one.note.kind !== 'note')) {
       if (lanes.length > 1 && line !== undefined) give(line, note);
-      else if (lanes.length === 1) for (const i of lines.keys()) give(i, note);
+      else if (lanes.length === 1 && note.kind === 'rest') for (const i of lines.keys()) give(i, note);
     }
     const notes = here.filter(({ note }) => note.kind === 'note');
     const [only] = notes;

@@ -34,7 +34,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await page.locator('summary', { hasText: 'Write on a given tune' }).tap();
     await page.locator('.tune-list button').first().tap();
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Harbour light');
-    await expect.poll(() => caret(page)).toMatch(/^Writing the bass\. Bar 0, beat 4/);
+    await expect.poll(() => caret(page)).toMatch(/^Writing the bass\. The upbeat, beat 4/);
     expect(await focused(page)).toBe('stave');
     expect(await page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
     expect(await page.locator('.welcome').count()).toBe(0);

@@ -81,7 +81,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
       .toMatch(/Soprano A4: given, so it is locked\. Press “Lock soprano”/);
     const own = await headOf('B@10080');
     await page.mouse.click(own.x, own.y);
-    await expect.poll(() => page.locator('#note-words').textContent()).toMatch(/^Drag F#3 or press ↑ ↓/);
+    await expect.poll(() => page.locator('#note-words').textContent()).toMatch(/^Drag F♯3 or press ↑ ↓/);
     await expect.poll(() => page.locator('.notice').isVisible()).toBe(false);
   });
 

@@ -222,7 +222,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await page.emulateMedia({ media: 'print' });
     await page.setViewportSize({ width: 688, height: 1017 });
     const pdf = await page.pdf({ preferCSSPageSize: true });
-    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(2);
+    expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(3);
     await page.emulateMedia({ media: 'screen' });
     await page.setViewportSize({ width: 360, height: 800 });
     expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(

@@ -2,6 +2,7 @@ import { deflateSync, strToU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { HELPS } from '../../src/brief/helps.ts';
 import { readNotation } from '../../src/notation/index.ts';
+import { VOICES } from '../../src/score/score.ts';
 import { LINK_LIMITS, linkTo, readLink } from '../../src/set/link.ts';
 
 const score = readNotation('title: Föhn – 1\nkey: C major\nmetre: 4/4\nS: C5 D5 E5 D5 | C5*4! ||\n').score;
@@ -34,10 +35,11 @@ describe('an exercise in an address', () => {
       seed = (seed * 48_271) % 2_147_483_647;
       return seed;
     };
-    const notes = Array.from({ length: 3_000 }, () => `${'CDEFGAB'[random() % 7]}${4 + (random() % 2)}`);
-    const long = readNotation(
-      `metre: 4/4\nS: ${notes.join(' ').replaceAll(/((?:\S+ ){4})/g, '$1| ')}\n`,
-    ).score;
+    const line = (voice: string): string => {
+      const notes = Array.from({ length: 1_000 }, () => `${'CDEFGAB'[random() % 7]}${4 + (random() % 2)}`);
+      return `${voice}: ${notes.join(' ').replaceAll(/((?:\S+ ){4})/g, '$1| ')}\n`;
+    };
+    const long = readNotation(`metre: 4/4\n${VOICES.map(line).join('')}`).score;
     const made = linkTo([{ ...brief, score: long }]);
     expect(made).toMatchObject({
       ok: false,
