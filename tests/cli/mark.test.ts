@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { filesIn } from '../../src/cli/mark-files.ts';
 import { isStackOfFiles, unzipStack, ZIP_LIMITS } from '../../src/open/zip.ts';
 import { exerciseText } from '../support/exercises.ts';
-import { partwise, startPartwise } from './run.ts';
+import { partwiseProcess as partwise, startPartwise } from './run.ts';
 
 let folder: string;
 beforeEach(() => {
