@@ -8,7 +8,9 @@ import { smallFonts } from './build/fonts.ts';
 import { preloadedFonts } from './build/preloads.ts';
 
 // For development only: without it the page is whole, and needs the service to be there.
-const pwa = await import('vite-plugin-pwa').catch(() => undefined);
+// Named apart from the import, so that reading this file does not complain where it is missing.
+const PWA: string = 'vite-plugin-pwa';
+const pwa = await (import(PWA) as Promise<typeof import('vite-plugin-pwa')>).catch(() => undefined);
 
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
@@ -28,7 +30,7 @@ export default defineConfig({
         page: fileURLToPath(new URL('index.html', import.meta.url)),
         desk: fileURLToPath(new URL('desk/index.html', import.meta.url)),
       },
-      output: { codeSplitting: { groups: [{ name: chunkOf }] } },
+      output: { codeSplitting: { groups: [{ name: chunkOf, debugName: 'shared' }] } },
     },
   },
   worker: { format: 'es' },
