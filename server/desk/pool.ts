@@ -70,6 +70,11 @@ export function reviewPool({
   log = console.error,
 }: PoolOptions = {}): ReviewPool {
   const pool = poolOf(threads);
+  let closing = false;
+  /** What is cut off because the desk is shut is no failure. */
+  const tell = (error: unknown): void => {
+    if (!closing) log(error);
+  };
   const turns = turnstile(threads);
   /** The deadline counts from here: whoever waited has not used any of it. */
   const run = async <T>(task: unknown, filename: string, most = mostMilliseconds): Promise<T> => {
@@ -91,7 +96,7 @@ export function reviewPool({
         } catch (error) {
           // A machine that was busy with something else may have been the reason: once more, then it is told.
           if (isTimeout(error) && tries === 1) continue;
-          log(error);
+          tell(error);
           const message = `${reason(error, mostMilliseconds)}${tries > 1 ? ' It was tried twice.' : ''}`;
           return { ...whose(task, ''), error: refusalOf({ message }), again: true };
         }
@@ -103,7 +108,7 @@ export function reviewPool({
       try {
         return await run<ExerciseResult>(task, EXERCISE);
       } catch (error) {
-        if (!isTimeout(error)) log(error);
+        if (!isTimeout(error)) tell(error);
         throw new Overdue(reason(error, mostMilliseconds));
       }
     },
@@ -111,7 +116,10 @@ export function reviewPool({
       await turns.enter();
       return run<LikenessReport>(task, LIKENESS, MOST_COMPARING_MILLISECONDS);
     },
-    close: () => pool.close({ force: true }),
+    close: () => {
+      closing = true;
+      return pool.close({ force: true });
+    },
   };
 }
 
