@@ -22,7 +22,7 @@ const MEBIBYTES = 512;
 
 /** Ten times the bars may take ten times as long. */
 const GROWTH = 10;
-const LONG_BARS = 800;
+const LONG_BARS = 400;
 
 /** What costs work, wherever bytes come in: a request of the page, a brief, a script on the desk with itself as brief. */
 const DOORS: Readonly<Record<string, (bytes: Uint8Array) => void>> = {

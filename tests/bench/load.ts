@@ -34,7 +34,7 @@ interface Tally {
 const pieces = existsSync(CHORALES)
   ? piecesIn(CHORALES, '.mxl', 'application/vnd.recordare.musicxml')
   : piecesIn(EXERCISES, '.txt', 'text/plain');
-const hardest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(500, 4)) };
+const hardest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(250, 4)) };
 
 /** Quickly reviewed for the length of its answer, so that forty of them are taken. */
 const longest: Piece = { type: 'text/plain', bytes: new TextEncoder().encode(everythingWrong(150, 4)) };

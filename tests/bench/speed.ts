@@ -24,9 +24,9 @@ export function printSpeed(chorales: readonly Uint8Array[]): void {
   const [reading, both] = perChorale(chorales);
   row('one chorale read, processor', `${reading.toFixed(2)} ms`, 'wanted 2; a general library 22');
   row('one chorale read and reviewed, processor', `${both.toFixed(2)} ms`, 'wanted 8; its plain recipe 270');
-  const [short, long] = [50, 800].map(forBars) as [number, number];
+  const [short, long] = [30, 480].map(forBars) as [number, number];
   row(
-    'reviewed: 50 and 800 bars, processor',
+    'reviewed: 30 and 480 bars, processor',
     `${short.toFixed(0)} and ${long.toFixed(0)} ms`,
     `${(long / short).toFixed(1)} times as long for 16 times the bars`,
   );
