@@ -6,7 +6,6 @@ import { withSigns } from '../report/sentences.ts';
 import { intervalName } from '../score/interval.ts';
 import { fifthsPlace, type Pitch } from '../score/pitch.ts';
 import { printBar } from '../score/place.ts';
-import { remembered } from '../score/remember.ts';
 import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { crotchets, printMetre } from '../score/time.ts';
 import { type Alignment, alignBars, transpositionBetween } from './align.ts';
@@ -54,15 +53,6 @@ export function compareWithGiven(
   script: Score,
   voices: readonly VoiceName[] = VOICES,
 ): GivenComparison {
-  return voices === VOICES ? inAllVoices(given)(script) : compare(given, script, voices);
-}
-
-/** Asked twice of each script: for what is its own work, and for where it departs. */
-const inAllVoices = remembered((given: Score) =>
-  remembered((script: Score) => compare(given, script, VOICES)),
-);
-
-function compare(given: Score, script: Score, voices: readonly VoiceName[]): GivenComparison {
   const asked = notedBars(given);
   const written = notedBars(script);
   const compared = voices.filter((voice) => asked.some((bar) => bar.notes[voice].length > 0));

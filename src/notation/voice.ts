@@ -11,7 +11,7 @@ import { isBarline, type Token, tokensOf } from './tokens.ts';
  */
 export const NOTATION_LIMITS = {
   characters: 200_000,
-  bars: 1_000,
+  bars: 600,
   events: 1_000,
   problems: 50,
   beats: 64,
