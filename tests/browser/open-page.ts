@@ -10,6 +10,8 @@ export interface PageOptions {
   readonly colourScheme?: 'light' | 'dark';
   readonly reducedMotion?: boolean;
   readonly touch?: boolean;
+  /** What stands after `#` in the address. */
+  readonly hash?: string;
   /** Opens the address and waits for nothing. */
   readonly bare?: boolean;
   /** Runs in the page before its own scripts. */
@@ -85,7 +87,7 @@ export async function openPage(browser: Browser, address: string, options: PageO
   page.on('console', (message) => {
     if (message.type() === 'error') throw new Error(`The page complained: ${message.text()}`);
   });
-  await page.goto(address);
+  await page.goto(options.hash === undefined ? address : `${address}#${options.hash}`);
   if (!options.bare) await ready(page);
   return page;
 }

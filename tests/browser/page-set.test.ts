@@ -1,12 +1,11 @@
 /** An exercise that comes in a link: opened, its given notes locked, its helps as allowed, and handed in. */
-import type { Browser, Download, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import type { Download, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { readBrief } from '../../src/brief/brief.ts';
 import { HELPS, type Help } from '../../src/brief/helps.ts';
 import { linkTo } from '../../src/set/link.ts';
-import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
-import { type ServedPage, servePage } from '../support/page.ts';
-import { openPage, ready } from './open-page.ts';
+import { NO_CHROMIUM } from '../support/chromium.ts';
+import { ready, servedSite } from './open-page.ts';
 
 // Its first chord is given in all voices; what follows has parallel octaves waiting to be written.
 const BRIEF = `task: complete the alto, tenor and bass
@@ -34,18 +33,8 @@ async function contentOf(download: Promise<Download>): Promise<string> {
 }
 
 describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
-  let browser: Browser;
-  let served: ServedPage;
+  const site = servedSite();
   let page: Page;
-
-  beforeAll(async () => {
-    [browser, served] = await Promise.all([launchChromium(), servePage()]);
-  }, 120_000);
-  afterAll(async () => {
-    await browser?.close();
-    await served?.close();
-  });
-  afterEach(() => page?.context().close());
 
   const title = (): Promise<string | null> => page.locator('.sheet-head h1').textContent();
   const text = async (): Promise<string> => {
@@ -53,13 +42,13 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     return page.locator('#notation').inputValue();
   };
   async function follow(hash: string): Promise<void> {
-    page = await openPage(browser, `${served.address}#${hash}`);
+    page = await site.visit({ hash });
     await ready(page);
   }
 
   it('opens with what was given locked, note by note, and never reaches the server', async () => {
     const asked: string[] = [];
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     page.on('request', (request) => asked.push(request.url()));
     const hash = hashOf([]);
     await page.evaluate((to) => location.assign(`#${to}`), hash);
@@ -131,7 +120,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
   });
 
   it('says what is wrong with a link that was cut short, and opens the page all the same', async () => {
-    page = await openPage(browser, served.address);
+    page = await site.visit();
     await page.evaluate((to) => location.assign(`#${to}`), hashOf([]).slice(0, -20));
     await page.locator('.notice.failed', { hasText: 'damaged or was cut short' }).waitFor();
     await ready(page);

@@ -1,13 +1,13 @@
 /** Which lines of a script's file were read as which voices, said where that was a guess; and saying otherwise. */
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Line, ScriptView } from '../../../src/desk/wire-shapes.ts';
-import { counted } from '../../../src/english/words.ts';
-import { VOICE_WORDS, VOICES } from '../../../src/score/score.ts';
+import { VOICES } from '../../../src/score/score.ts';
+import { linesToChoose, voiceChoices } from '../../panels/voice-choices.ts';
 import type { Actions } from '../actions.ts';
 
 export function voicesPart(view: ScriptView, actions: Actions): TemplateResult | typeof nothing {
   const told = (view.score?.remarks ?? []).filter(({ about }) => about === 'voices');
-  const lines = view.lines.filter((line) => line.notes > 0 || line.given !== undefined);
+  const lines = linesToChoose(view.lines);
   if (told.length === 0 && lines.length === 0) return nothing;
   return html`<section class="voices-read" aria-label="Voices">
     ${told.map(({ message }) => html`<p><strong>Voices.</strong> ${message}</p>`)}
@@ -27,18 +27,7 @@ function linesForm({ script, score }: ScriptView, lines: readonly Line[], action
         void actions.giveVoices(chosen.join(','), forAll);
       }}
     >
-      ${VOICES.map(
-        (voice) => html`<label
-          ><span class="voice-word">${VOICE_WORDS[voice]}</span>
-          <select name=${voice}>
-            <option value="" ?selected=${!lines.some((line) => line.given === voice)}>not written yet</option>
-            ${lines.map(
-              (line) =>
-                html`<option value=${line.id} ?selected=${line.given === voice}>${lineWords(line)}</option>`,
-            )}
-          </select></label
-        >`,
-      )}
+      ${voiceChoices(lines)}
       <button>Read this script so</button>
       <button value="all">Read the whole stack so</button>
       ${
@@ -50,9 +39,4 @@ function linesForm({ script, score }: ScriptView, lines: readonly Line[], action
       }
     </form>
   </details>`;
-}
-
-function lineWords({ name, notes, lowest, highest }: Line): string {
-  const range = lowest === undefined ? '' : `, ${lowest} to ${highest}`;
-  return `${name} (${counted(notes, 'note')}${range})`;
 }
