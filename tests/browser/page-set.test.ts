@@ -57,6 +57,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     expect(asked.filter((url) => url.includes(hash.slice(4, 40)))).toEqual([]);
     expect(new URL(page.url()).hash).toBe('#write');
     // Writing begins at the first empty beat; the given chord before it and the tune stay.
+    await page.waitForFunction(() => document.activeElement?.id === 'stave');
     await page.keyboard.press('g');
     await expect.poll(text).toMatch(/B: C3 G/);
     await page.locator('#stave').focus();
@@ -69,6 +70,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
 
   it('goes on where it was left when the link is followed again', async () => {
     await follow(hashOf([]));
+    await page.waitForFunction(() => document.activeElement?.id === 'stave');
     await page.keyboard.press('g');
     await expect.poll(text).toMatch(/B: C3 G/);
     await page.waitForFunction(() => document.querySelector('.kept')?.textContent === 'kept in this browser');
