@@ -64,7 +64,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await page.locator('.pace.wide label', { hasText: 'Metronome' }).click();
     await page.locator('.mixer summary').click();
     await page.locator('button[aria-label="bass silent"]').click();
-    expect(await page.locator('.mixer summary').textContent()).toBe('Without bass');
+    await expect.poll(() => page.locator('.mixer summary').textContent()).toBe('Without bass');
     // Pressed again, and then Play, while the notes still sound: each calls off what was to come.
     const give = page.locator('.pace.wide button', { hasText: 'Give the notes' });
     await give.click();

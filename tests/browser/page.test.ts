@@ -65,6 +65,8 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   it('lets the text and the stave follow each other', async () => {
     page = await site.visit();
     await pasteText(page, PARALLELS);
+    // What was pasted would come over what is typed next.
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Two bars of parallels');
     await page.locator('#tab-text').click();
     const text = page.locator('#notation');
     await text.fill(PARALLELS.replace('S: C5 D5', 'S: C5 F5'));
