@@ -1,7 +1,14 @@
 /** Playing, looping and playing two voices alone, in a real browser without a loudspeaker. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { readNotation } from '../../src/notation/read.ts';
+import { excerpt } from '../../src/score/excerpt.ts';
+import { endOf, VOICES } from '../../src/score/score.ts';
+import { soundingsOf, timelineOf } from '../../web/sound/timeline.ts';
 import { NO_CHROMIUM } from '../support/chromium.ts';
+import { exerciseText } from '../support/exercises.ts';
+import { attack, level, sharpest, weighted } from '../support/sound/loudness.ts';
+import { RATE, renderScore } from '../support/sound/render.ts';
 import { pasteText, servedSite } from './open-page.ts';
 
 describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
@@ -85,6 +92,25 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await two.locator('button', { hasText: 'Hear just these two voices' }).click();
     await expect.poll(() => button().textContent()).toContain('Stop');
     await button().click();
+  });
+
+  it('sounds each voice about as loud as the others, at once, and without a click', async () => {
+    const { score } = excerpt(readNotation(exerciseText('kite-hill')).score, 0, 1);
+    const notes = soundingsOf(score, timelineOf(score, 160), 0, endOf(score));
+    const heard = await renderScore(
+      site.browser,
+      score,
+      160,
+      VOICES.map((voice) => [voice]),
+    );
+    const levels = heard.map((samples) => level(weighted(samples, RATE), RATE));
+    const mean = levels.reduce((sum, one) => sum + one, 0) / levels.length;
+    for (const [i, voice] of VOICES.entries()) {
+      expect(Math.abs(levels[i]! - mean), `${voice}, dB(A) from the mean`).toBeLessThan(3);
+      expect(attack(heard[i]!, RATE), `${voice}, seconds until a note stands`).toBeLessThan(0.06);
+      const ends = notes.filter((note) => note.voice === voice).flatMap(({ from, until }) => [from, until]);
+      expect(sharpest(heard[i]!, RATE, ends), `${voice}, bend where notes begin and end`).toBeLessThan(1.5);
+    }
   });
 
   it('fetches nothing from elsewhere, audio library and all', async () => {

@@ -8,6 +8,12 @@ const PARTIALS = [1, 0.42, 0.24, 0.16, 0.05, 0.08, 0.02, 0.05];
 /** Seats of the voices from left to right, -1 to 1. */
 const SEATS: Readonly<Record<VoiceName, number>> = { S: -0.35, A: -0.12, T: 0.12, B: 0.35 };
 
+/**
+ * How strong each stop is. The ear needs more of low notes: by these, each voice alone is as loud as the others to 3 dB,
+ * A-weighted, over eight bars (`npm run bench:sound`).
+ */
+const GAINS: Readonly<Record<VoiceName, number>> = { S: 0.18, A: 0.21, T: 0.27, B: 0.36 };
+
 export interface Organ {
   readonly tone: Tone;
   readonly stops: Readonly<Record<VoiceName, InstanceType<Tone['Synth']>>>;
@@ -19,7 +25,7 @@ export interface Organ {
 export type Levels = Readonly<Record<VoiceName, number>>;
 
 export function setLevels({ levels: gains }: Organ, levels: Levels): void {
-  for (const voice of VOICES) gains[voice].gain.rampTo(levels[voice] * 0.22, 0.05);
+  for (const voice of VOICES) gains[voice].gain.rampTo(levels[voice] * GAINS[voice], 0.05);
 }
 
 /** Nothing sounds any more, and nothing more is to come. */
@@ -40,7 +46,7 @@ export function buildOrgan(tone: Tone): Organ {
   soft.chain(new tone.Gain(0.25), room);
   const levels = perVoice((voice) => {
     const seat = new tone.Panner(SEATS[voice]).connect(soft);
-    return new tone.Gain(0.2).connect(seat);
+    return new tone.Gain(GAINS[voice]).connect(seat);
   });
   const stops = perVoice((voice) =>
     new tone.Synth({

@@ -111,7 +111,7 @@ export function createPlayer(onEnd: () => void): Player {
 }
 
 /** Puts an order on the transport, from its beginning; answers the seconds that are counted in before it. */
-function schedule(organ: Organ, order: Order, onEnd: () => void): number {
+export function schedule(organ: Organ, order: Order, onEnd: () => void): number {
   const { tone, stops, click } = organ;
   silence(organ);
   const transport = tone.getTransport();
