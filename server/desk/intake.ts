@@ -1,4 +1,4 @@
-/** Takes files onto a stack: reviewed in the pool, stored one by one, none of them able to stop the rest. */
+/** Takes files onto a stack: reviewed in the pool, stored some at a time, none of them able to stop the rest. */
 import { createHash } from 'node:crypto';
 import { isNoScript } from '../../src/desk/index.ts';
 import { carryOver } from './carrying.ts';
@@ -39,24 +39,53 @@ export function taskFor(stack: Stack, { file, content }: Incoming, own?: string)
 
 /** Reviews one file and stores it. */
 export async function takeIn(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Taken> {
+  return keepTogether(desk, [await lookAt(desk, pool, stack, incoming)])[0]!;
+}
+
+/** Stores what a file came to; only then is it taken in. */
+type Keep = () => Taken;
+
+async function lookAt(desk: Desk, pool: ReviewPool, stack: Stack, incoming: Incoming): Promise<Keep> {
   const { file, content } = incoming;
   const sum = createHash('sha256').update(content).digest('hex');
-  if (desk.has(stack.id, file, sum) || hasSame(desk, stack.id, file, sum)) return { file, outcome: 'known' };
-  if (isNoScript(file, content)) {
-    setApart(desk, stack.id, file, sum);
-    return { file, outcome: 'no script' };
-  }
+  const known = (): boolean => desk.has(stack.id, file, sum) || hasSame(desk, stack.id, file, sum);
+  if (known()) return () => ({ file, outcome: 'known' });
+  if (isNoScript(file, content))
+    return () => {
+      setApart(desk, stack.id, file, sum);
+      return { file, outcome: 'no script' };
+    };
   const result = await pool.review(taskFor(stack, incoming));
-  const script = desk.addScript(stack.id, { file, sum, content, ...result });
-  if (result.facts !== undefined && result.candidate !== undefined) carryOver(desk, script);
-  return result.error === undefined
-    ? { file, outcome: 'new', script }
-    : { file, outcome: 'unreadable', script, message: result.error.message };
+  return () => {
+    // The same may have come in another folder meanwhile.
+    if (known()) return { file, outcome: 'known' };
+    const script = desk.addScript(stack.id, { file, sum, content, ...result });
+    return result.error === undefined
+      ? { file, outcome: 'new', script }
+      : { file, outcome: 'unreadable', script, message: result.error.message };
+  };
 }
+
+/** One transaction for several: each waits for the disk, and the workers would wait with it. */
+function keepTogether(desk: Desk, keeps: readonly Keep[]): Taken[] {
+  let taken: Taken[] = [];
+  desk.db
+    .transaction(() => {
+      taken = keeps.map((keep) => keep());
+    })
+    .immediate();
+  for (const { outcome, script } of taken)
+    if (outcome === 'new' && script !== undefined) carryOver(desk, script);
+  return taken;
+}
+
+/** What is looked at is stored when there are so many, or when one has waited so long. */
+const MOST_TO_KEEP = 16;
+const MOST_MILLISECONDS_UNKEPT = 500;
 
 /**
  * Takes in any number of files, a few at a time: no more are read than the threads can work on, so that memory stays
- * flat however many there are. Gives the outcomes as they come, in no order.
+ * flat however many there are. Gives the outcomes as they are stored, in no order.
  */
 export async function* takeAll(
   desk: Desk,
@@ -64,17 +93,27 @@ export async function* takeAll(
   stack: Stack,
   incoming: AsyncIterable<Incoming> | Iterable<Incoming>,
 ): AsyncGenerator<Taken> {
-  const working = new Set<Promise<Taken>>();
-  const settled = async (): Promise<Taken> => {
-    const [first, taken] = await Promise.race(
-      [...working].map((one) => one.then((result): [Promise<Taken>, Taken] => [one, result])),
-    );
-    working.delete(first);
+  const working = new Set<Promise<void>>();
+  let looked: Keep[] = [];
+  let kept = performance.now();
+  const keep = (): Taken[] => {
+    const taken = keepTogether(desk, looked);
+    looked = [];
+    kept = performance.now();
     return taken;
   };
   for await (const one of incoming) {
-    working.add(takeIn(desk, pool, stack, one));
-    if (working.size >= 2 * pool.threads) yield await settled();
+    const work = lookAt(desk, pool, stack, one).then((done) => {
+      looked.push(done);
+      working.delete(work);
+    });
+    // Told below, by whichever wait it ends.
+    work.catch(() => {});
+    working.add(work);
+    if (working.size >= 2 * pool.threads) await Promise.race(working);
+    const waited = performance.now() - kept > MOST_MILLISECONDS_UNKEPT;
+    if (looked.length >= (waited ? 1 : MOST_TO_KEEP)) yield* keep();
   }
-  while (working.size > 0) yield await settled();
+  await Promise.all(working);
+  yield* keep();
 }

@@ -10,17 +10,23 @@ import {
 import type { Database } from './database.ts';
 import { LATEST, ORDER } from './queue.ts';
 
-/** Stores what is kept of a script's facts; nothing is kept of one that can't be read. */
-export function keepFigures(db: Database, script: number, facts: ScriptFacts | undefined): void {
+/** Stores what is kept of a script's facts, and gives its figures; nothing is kept of one that can't be read. */
+export function keepFigures(
+  db: Database,
+  script: number,
+  facts: ScriptFacts | undefined,
+): ScriptFigures | undefined {
   if (facts === undefined) {
     db.prepare('DELETE FROM kept WHERE script = ?').run(script);
-    return;
+    return undefined;
   }
+  const figures = figuresOf(facts);
   db.prepare(
     `INSERT INTO kept (script, figures, print, version)
      VALUES (?, ?, ?, (SELECT coalesce(max(version), 0) + 1 FROM kept))
      ON CONFLICT (script) DO UPDATE SET figures = excluded.figures, print = excluded.print, version = excluded.version`,
-  ).run(script, JSON.stringify(figuresOf(facts)), JSON.stringify(facts.print));
+  ).run(script, JSON.stringify(figures), JSON.stringify(facts.print));
+  return figures;
 }
 
 /** One script's figures; undefined for one that can't be read. */
@@ -29,27 +35,6 @@ export function figuresOfScript(db: Database, script: number): ScriptFigures | u
   if (kept !== undefined) return JSON.parse(String(kept)) as ScriptFigures;
   const facts = db.prepare('SELECT facts FROM scripts WHERE id = ?').pluck().get(script);
   return typeof facts === 'string' ? figuresOf(JSON.parse(facts) as ScriptFacts) : undefined;
-}
-
-/** The figures of each candidate's latest draft, one at a time. */
-export function* latestFigures(
-  db: Database,
-  stack: number,
-): Generator<{ readonly id: number; readonly figures: ScriptFigures }> {
-  const rows = db
-    .prepare(
-      `SELECT id, figures, CASE WHEN figures IS NULL THEN facts END AS facts
-       FROM scripts LEFT JOIN kept ON kept.script = scripts.id WHERE stack = ? AND ${LATEST}`,
-    )
-    .iterate(stack) as Iterable<{ id: number; figures: string | null; facts: string | null }>;
-  for (const { id, figures, facts } of rows)
-    yield {
-      id,
-      figures:
-        figures === null
-          ? figuresOf(JSON.parse(facts ?? '{}') as ScriptFacts)
-          : (JSON.parse(figures) as ScriptFigures),
-    };
 }
 
 export interface PrintedScript {

@@ -3,9 +3,6 @@
 import {
   applyDecisions,
   BYTE_ORDER_MARK,
-  type ClassPicture,
-  type ClassTally,
-  classPicture,
   compareDrafts,
   csvLine,
   type Decision,
@@ -21,19 +18,17 @@ import {
   markBookRow,
   marksInView,
   moderationOrder,
-  NO_SCRIPTS,
   type Suggestion,
   standingMarks,
   suggestLevel,
   type TeacherRemark,
   type Total,
   total,
-  withScript,
 } from '../../src/desk/index.ts';
 import { styleAdvice } from '../../src/desk/script-style.ts';
 import type { FoundLine } from '../../src/musicxml/index.ts';
 import type { Score } from '../../src/score/score.ts';
-import { decisionsByScript, latestFigures } from './kept.ts';
+import { decisionsByScript } from './kept.ts';
 import { marksGiven } from './marks-given.ts';
 import { type OpenedScript, openScript, saidVoices } from './open-script.ts';
 import { isSeen, latestEntries } from './queue.ts';
@@ -193,16 +188,6 @@ const MOST_DRAFTS = 7;
 /** Overruled findings never reach a pupil; a remark does only where the teacher agreed to it. */
 export function isPrinted({ standing, severity }: JudgedFinding): boolean {
   return standing === 'agreed' || (standing === 'open' && severity !== 'remark');
-}
-
-export function classPictureOf(desk: Desk, stack: Stack): ClassPicture {
-  const byScript = decisionsByScript(desk.db, stack.id);
-  let tally: ClassTally = NO_SCRIPTS;
-  for (const { id, figures } of latestFigures(desk.db, stack.id)) {
-    const { findings } = applyDecisions(String(id), figures.findings, byScript(id));
-    tally = withScript(tally, { figures, findings });
-  }
-  return classPicture(tally);
 }
 
 /** The marks of a script as far as one marker may see them: all that were given, and those that stand of them. */

@@ -1,8 +1,8 @@
 /**
- * Reviews one script: bytes in, facts out, nothing kept between two calls. The worker pool runs it; a job queue of any
+ * Reviews one script: bytes in, facts out; nothing is kept between two calls but the brief that was read. The worker pool runs it; a job queue of any
  * kind could as well (see DEVELOPERS.md).
  */
-import { readBrief } from '../../src/brief/brief.ts';
+import { type Brief, readBrief } from '../../src/brief/brief.ts';
 import {
   type CandidatePattern,
   candidateOf,
@@ -52,7 +52,7 @@ export interface GivenCheck {
 export default function reviewScript(task: ScriptTask): ScriptResult {
   const opened = openScript(task.content, task.voices ?? {});
   if (!opened.ok) return { ...whose(task, ''), error: refusalOf(opened) };
-  const brief = task.brief === undefined ? undefined : readBrief(task.brief).brief;
+  const brief = task.brief === undefined ? undefined : briefOf(task.brief);
   const review = reviewScore(opened.score, task.profile);
   const facts = factsOf(review, brief?.score);
   return {
@@ -60,6 +60,14 @@ export default function reviewScript(task: ScriptTask): ScriptResult {
     facts,
     ...(brief === undefined ? {} : { given: checkGiven(brief.score, opened.score) }),
   };
+}
+
+/** The brief last read: a stack's scripts have one between them. */
+let lastBrief: { readonly text: string; readonly brief: Brief } | undefined;
+
+function briefOf(text: string): Brief {
+  if (lastBrief?.text !== text) lastBrief = { text, brief: readBrief(text).brief };
+  return lastBrief.brief;
 }
 
 function checkGiven(asked: Score, score: Score): GivenCheck {

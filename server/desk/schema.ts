@@ -107,4 +107,15 @@ export const MIGRATIONS: readonly string[] = [
     version INTEGER NOT NULL
   );
   `,
+  `
+  CREATE INDEX kept_by_version ON kept (version);
+  -- What each script brings to the class picture. A row that is missing is counted when the picture is asked for.
+  CREATE TABLE tallies (
+    script INTEGER PRIMARY KEY REFERENCES scripts(id),
+    -- The rules that found something, in JSON: a decision on one of them for the whole class has the script counted again.
+    rules TEXT NOT NULL,
+    -- Empty where it is to be counted again.
+    tally TEXT
+  );
+  `,
 ];

@@ -28,6 +28,7 @@ import {
   stackOf,
   type TakenBack,
 } from './records.ts';
+import { forgetTallies, keepTally } from './tallies.ts';
 
 export class Desk {
   constructor(
@@ -169,7 +170,7 @@ export class Desk {
       .prepare('SELECT id FROM scripts WHERE stack = ? AND file = ? AND sum = ?')
       .pluck()
       .get(stack, script.file, script.sum) as number;
-    keepFigures(this.db, id, script.facts);
+    keepTally(this.db, id, this.decisions(stack, id), keepFigures(this.db, id, script.facts));
     return id;
   }
 
@@ -289,6 +290,8 @@ export class Desk {
         else this.#raiseScript(script, seen);
         this.#store(decision, stack, script);
         if (decision.kind === 'remark') this.#remember(decision.text, beside);
+        if (script !== undefined) keepTally(this.db, script, this.decisions(stack, script));
+        else forgetTallies(this.db, stack, decision.kind === 'overrule for all' ? decision.rule : undefined);
       })
       .immediate();
     return decision;
@@ -303,6 +306,7 @@ export class Desk {
           const made = { ...proposed, id: randomUUID(), at: this.now().toISOString() };
           this.#store(decisionSchema.parse(made), stack, script);
         }
+        keepTally(this.db, script, this.decisions(stack, script));
       })
       .immediate();
   }

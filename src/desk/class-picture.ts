@@ -8,6 +8,7 @@ import type { BoardBar, GoodBar } from './board.ts';
 import { type Judgement, standingFindings } from './decisions.ts';
 import { hintOf } from './feedback.ts';
 import type { FigureFinding, ScriptFigures } from './figures.ts';
+import { hash } from './hash.ts';
 import { classStyle, joinedStyle, type StyleTally, styleTally } from './script-style.ts';
 
 interface RuleTally {
@@ -18,33 +19,47 @@ interface RuleTally {
   readonly bySeverity: Readonly<Record<Severity, number>>;
   /** Scripts affected times how heavy it is in each. */
   readonly load: number;
-  /** The clearest bars found, the clearest first. */
-  readonly board: readonly BoardBar[];
+  /** Where the clearest bar is, if one shows it. */
+  readonly board?: BarPlace & { readonly clearness: number };
 }
 
-/** Everything gathered so far. Plain data, to be kept or handed from worker to worker. */
+/** A bar worth showing: of which script (the desk's id), and the how-manieth of those kept of it. */
+interface BarPlace {
+  readonly script: number;
+  readonly bar: number;
+}
+
+interface GoodPlace extends BarPlace {
+  readonly kind: string;
+  readonly worth: number;
+  /** Equal for the same music. */
+  readonly music: number;
+}
+
+/** Everything gathered so far. Small and plain, to be kept for each script; the bars' music stays with the scripts. */
 export interface ClassTally {
   readonly scripts: number;
   readonly faultless: number;
   readonly rules: Readonly<Record<string, RuleTally>>;
-  readonly good: readonly GoodBar[];
+  readonly good: readonly GoodPlace[];
   readonly style: StyleTally;
 }
 
 export const NO_SCRIPTS: ClassTally = { scripts: 0, faultless: 0, rules: {}, good: [], style: {} };
 
-const BOARD_BARS_A_RULE = 2;
 const GOOD_BARS = 6;
 
 /** What one script brings to the picture. */
 export interface ScriptInClass {
+  /** The desk's id. */
+  readonly script: number;
   readonly figures: Pick<ScriptFigures, 'boardBars' | 'goodBars' | 'style'>;
   /** As the teacher's decisions leave them; what is overruled is not counted. */
   readonly findings: readonly (FigureFinding & Judgement)[];
 }
 
 /** The tally with one more script. Give each candidate's latest draft only, or drafts will count twice. */
-export function withScript(tally: ClassTally, { figures, findings }: ScriptInClass): ClassTally {
+export function withScript(tally: ClassTally, { script, figures, findings }: ScriptInClass): ClassTally {
   const standing = standingFindings(findings);
   const byRule = new Map<string, (typeof standing)[number][]>();
   for (const finding of standing) {
@@ -53,6 +68,11 @@ export function withScript(tally: ClassTally, { figures, findings }: ScriptInCla
     else list.push(finding);
   }
   const ids = new Set(standing.map(({ id }) => id));
+  const clear = new Map(
+    figures.boardBars.flatMap(({ rule, finding, clearness }, bar) =>
+      ids.has(finding) ? [[rule, { script, bar, clearness }] as const] : [],
+    ),
+  );
   const rules: Record<string, RuleTally> = {};
   for (const [rule, list] of byRule) {
     const first = list[0]!;
@@ -65,14 +85,20 @@ export function withScript(tally: ClassTally, { figures, findings }: ScriptInCla
       places: list.length,
       bySeverity,
       load: Math.max(...list.map(({ severity }) => WEIGHT[severity])),
-      board: figures.boardBars.filter((bar) => bar.rule === rule && ids.has(bar.finding)),
+      ...(clear.has(rule) ? { board: clear.get(rule)! } : {}),
     };
   }
   return joined(tally, {
     scripts: 1,
     faultless: standing.some(({ severity }) => severity === 'fault') ? 0 : 1,
     rules,
-    good: figures.goodBars,
+    good: figures.goodBars.map(({ kind, worth, text }, bar) => ({
+      script,
+      bar,
+      kind,
+      worth,
+      music: hash(text),
+    })),
     style: styleTally(figures.style),
   });
 }
@@ -85,7 +111,7 @@ export function joined(a: ClassTally, b: ClassTally): ClassTally {
   const rules: Record<string, RuleTally> = { ...a.rules };
   for (const [rule, more] of Object.entries(b.rules)) {
     const known = Object.hasOwn(rules, rule) ? rules[rule]! : undefined;
-    rules[rule] = known === undefined ? { ...more, board: clearest(more.board) } : together(known, more);
+    rules[rule] = known === undefined ? more : together(known, more);
   }
   return {
     scripts: a.scripts + b.scripts,
@@ -107,24 +133,22 @@ function together(a: RuleTally, b: RuleTally): RuleTally {
       remark: a.bySeverity.remark + b.bySeverity.remark,
     },
     load: a.load + b.load,
-    board: clearest([...a.board, ...b.board]),
+    ...clearer(a, b),
   };
 }
 
-/** The clearest bars, the same music only once. */
-function clearest(bars: readonly BoardBar[]): BoardBar[] {
-  const sorted = [...bars].sort((a, b) => b.clearness - a.clearness);
-  return sorted
-    .filter((bar, i) => sorted.findIndex(({ text }) => text === bar.text) === i)
-    .slice(0, BOARD_BARS_A_RULE);
+/** The clearer bar of two; of two as clear the first. */
+function clearer({ board: a }: RuleTally, { board: b }: RuleTally): Pick<RuleTally, 'board'> {
+  const board = b === undefined || (a !== undefined && a.clearness >= b.clearness) ? a : b;
+  return board === undefined ? {} : { board };
 }
 
 /** The best good bars, the same music only once, and of one kind no more than a third. */
-function bestOfEach(bars: readonly GoodBar[]): GoodBar[] {
-  const kept: GoodBar[] = [];
+function bestOfEach(bars: readonly GoodPlace[]): GoodPlace[] {
+  const kept: GoodPlace[] = [];
   for (const bar of [...bars].sort((a, b) => b.worth - a.worth)) {
     const kin = kept.filter(({ kind }) => kind === bar.kind).length;
-    if (kept.length < GOOD_BARS && kin < GOOD_BARS / 3 && !kept.some(({ text }) => text === bar.text))
+    if (kept.length < GOOD_BARS && kin < GOOD_BARS / 3 && !kept.some(({ music }) => music === bar.music))
       kept.push(bar);
   }
   return kept;
@@ -166,8 +190,11 @@ export interface ClassPicture {
 const BOARD_BARS = 6;
 const LESSONS = 3;
 
-/** Reads the picture from what was gathered. */
-export function classPicture(tally: ClassTally): ClassPicture {
+/** What is kept of a script to be shown. */
+export type BarsOf = (script: number) => Pick<ScriptFigures, 'boardBars' | 'goodBars'>;
+
+/** Reads the picture from what was gathered; the few bars that are shown are asked of their scripts. */
+export function classPicture(tally: ClassTally, barsOf: BarsOf): ClassPicture {
   const rules = Object.entries(tally.rules)
     .map(([rule, entry]) => ({ rule, ...entry }))
     .filter(({ bySeverity }) => bySeverity.fault + bySeverity.query > 0);
@@ -191,8 +218,11 @@ export function classPicture(tally: ClassTally): ClassPicture {
       bySeverity,
       sentence: `${name}${bySeverity.fault > 0 ? '' : ', worth a second look'}: in ${scripts} of ${counted(tally.scripts, 'script')}, ${counted(places, 'place')}.`,
     })),
-    board: ranked.flatMap(({ board }) => board.slice(0, 1)).slice(0, BOARD_BARS),
-    good: tally.good,
+    board: ranked
+      .flatMap(({ board }) => board ?? [])
+      .slice(0, BOARD_BARS)
+      .flatMap(({ script, bar }) => barsOf(script).boardBars[bar] ?? []),
+    good: tally.good.flatMap(({ script, bar }) => barsOf(script).goodBars[bar] ?? []),
     practise: practise(ranked, tally.scripts),
     style: classStyle(tally.style),
     summary: summary(tally, ranked[0]),
@@ -232,13 +262,13 @@ function lower(name: string): string {
 }
 
 function summary(tally: ClassTally, commonest: Entry | undefined): string {
-  if (tally.scripts === 0) return 'No scripts yet.';
+  if (tally.scripts === 0) return 'There are no scripts on this stack yet that can be read.';
   const clean =
     tally.faultless === 0
-      ? 'No script is without a fault.'
+      ? 'Every script has a fault.'
       : tally.faultless === tally.scripts
         ? 'No script has a fault.'
         : `${counted(tally.faultless, 'script')} of ${tally.scripts} ${tally.faultless === 1 ? 'has' : 'have'} no fault.`;
   if (commonest === undefined) return clean;
-  return `${clean} Commonest: ${lower(commonest.name)}, in ${counted(commonest.scripts, 'script')}.`;
+  return `${clean} The commonest: ${lower(commonest.name)}, in ${commonest.scripts} of ${counted(tally.scripts, 'script')}.`;
 }

@@ -37,6 +37,7 @@ export {
   type ClassPicture,
   type ClassTally,
   classPicture,
+  joined,
   NO_SCRIPTS,
   withScript,
 } from './class-picture.ts';

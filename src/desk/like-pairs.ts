@@ -1,6 +1,7 @@
 /** Which scripts of a stack to lay side by side because they share more than the tune explains. */
 
 import { ADDED, type LikenessPrint } from './fingerprint.ts';
+import { hash } from './hash.ts';
 import { INDEPENDENT } from './independent.ts';
 import { type Comparable, comparable, type Likeness, likenessOf, lineKey } from './likeness.ts';
 
@@ -282,14 +283,4 @@ function traitsOf({ bars }: Comparable): number[] {
     before = here;
   }
   return traits;
-}
-
-/** FNV-1a, 32 bits (Fowler, Noll and Vo). Two traits with one hash only bring together a pair that is then compared. */
-function hash(text: string): number {
-  let value = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) {
-    value ^= text.charCodeAt(i);
-    value = Math.imul(value, 0x01000193);
-  }
-  return value >>> 0;
 }

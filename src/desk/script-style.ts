@@ -98,13 +98,13 @@ export function joinedStyle(a: StyleTally, b: StyleTally): StyleTally {
 export function classStyle(tally: StyleTally): string[] {
   return Object.values(tally)
     .flatMap(({ name, told, low, high }) => [
-      { name, told, side: 'low', scripts: low },
-      { name, told, side: 'high', scripts: high },
+      { name, told, side: 'less', scripts: low },
+      { name, told, side: 'more', scripts: high },
     ])
     .filter(({ told, scripts }) => scripts >= 2 && scripts * 3 >= told)
     .sort((a, b) => b.scripts - a.scripts)
     .map(
       ({ name, told, side, scripts }) =>
-        `${name}: ${side} in ${scripts} of ${counted(told, 'script')} long enough to tell.`,
+        `${name}: ${side} than is usual in the model’s chorales, in ${scripts} of the ${counted(told, 'script')} long enough to compare.`,
     );
 }

@@ -144,9 +144,12 @@ function reachWords(analysis: Analysis, tone: Tone, room: Room): string {
   return `${offers}, from the note before: ${listed(how)}. Another chord offers others.`;
 }
 
+/** Read once: it is asked of every note tried. */
+const COMFORTABLE = rangesIn(String(voiceRange.parameters.comfortable?.value));
+
 function isInReach(pitch: Pitch, tone: Tone, { above, below }: Room): boolean {
   const height = semitone(pitch);
-  const range = rangesIn(String(voiceRange.parameters.comfortable?.value))[tone.voice];
+  const range = COMFORTABLE[tone.voice];
   if (height === semitone(tone.pitch) || Math.abs(staffPlace(pitch) - staffPlace(tone.pitch)) > 7)
     return false;
   if (range !== undefined && (height < semitone(range[0]) || height > semitone(range[1]))) return false;

@@ -204,7 +204,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
       names.map((name) => readFileSync(`fixtures/exercises/${name}.txt`, 'utf8')),
     );
     await page.goto(`${address}desk/#/stack/${id}/class`);
-    await page.getByRole('link', { name: 'Make short exercises for it' }).click();
+    await page.getByRole('link', { name: 'Make short exercises for these' }).click();
     await page.locator('h1', { hasText: 'Practice' }).waitFor();
     expect(await page.locator('input[name=aim]:checked').count()).toBeGreaterThan(0);
     await page.getByLabel('Seed').fill('77');

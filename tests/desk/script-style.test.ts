@@ -50,7 +50,7 @@ describe('a class', () => {
 
   test('has in common what two scripts and a third of them show', () => {
     expect(classStyle(sum([low, low, plain, plain, plain, plain]))).toEqual([
-      'Notes outside the harmony: low in 2 of 6 scripts long enough to tell.',
+      'Notes outside the harmony: less than is usual in the model’s chorales, in 2 of the 6 scripts long enough to compare.',
     ]);
     expect(classStyle(sum([low, low, plain, plain, plain, plain, plain]))).toEqual([]);
     expect(classStyle(sum([low]))).toEqual([]);
@@ -58,7 +58,7 @@ describe('a class', () => {
 
   test('scripts too short to tell do not count', () => {
     expect(classStyle(sum([low, low, {}, {}, {}, {}, {}]))).toEqual([
-      'Notes outside the harmony: low in 2 of 2 scripts long enough to tell.',
+      'Notes outside the harmony: less than is usual in the model’s chorales, in 2 of the 2 scripts long enough to compare.',
     ]);
   });
 });

@@ -6,6 +6,7 @@ import request from 'supertest';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../server/app.ts';
 import { type MarkingDesk, openMarkingDesk } from '../../server/desk/marking-desk.ts';
+import { giveMark } from '../../src/desk/index.ts';
 import { exerciseText } from '../support/exercises.ts';
 import { BRIEF_TEXT, plantedStack } from '../support/planted-stack.ts';
 
@@ -58,9 +59,96 @@ describe('lists', () => {
 
   it('a desk of an older version, without them, gives the same', async () => {
     const before = [await get(''), await get('/class'), await get('/likeness')];
-    marking.desk.db.prepare('DELETE FROM kept').run();
+    marking.desk.db.exec('DELETE FROM kept; DELETE FROM tallies');
     expect([await get(''), await get('/class'), await get('/likeness')]).toEqual(before);
   });
+});
+
+describe('the class picture', () => {
+  /** As it is told, which is what counting every script again gives. */
+  const agreed = async () => {
+    const told = await get('/class');
+    marking.desk.db.exec('DELETE FROM tallies');
+    expect(await get('/class')).toEqual(told);
+    return told;
+  };
+  const inScripts = (picture: { rules: { rule: string; scripts: number }[] }, rule: string): number =>
+    picture.rules.find((each) => each.rule === rule)?.scripts ?? 0;
+
+  it('is added up from what is kept of each script, and the same as counted again after every change', async () => {
+    const { desk } = marking;
+    const before = await agreed();
+    const { rule, scripts, bySeverity } = before.rules[0];
+    const script = desk
+      .entries(stack)
+      .map(({ id }) => desk.script(id))
+      .find(({ facts }) => facts?.findings.filter((finding) => finding.rule === rule).length === 1)!;
+    const finding = script.facts!.findings.find((each) => each.rule === rule)!.id;
+    const about = { script: String(script.id), finding };
+    let revision = script.revision;
+    const decide = (proposed: Parameters<typeof desk.decide>[3]) =>
+      desk.decide(stack, script.id, revision++, proposed);
+
+    const overruled = decide({ kind: 'overrule', ...about });
+    expect(inScripts(await agreed(), rule)).toBe(scripts - 1);
+    decide({ kind: 'undo', decision: overruled.id });
+    expect(await agreed()).toEqual(before);
+    const lighter = decide({ kind: 'severity', ...about, severity: 'remark' });
+    expect((await agreed()).rules.find((each: { rule: string }) => each.rule === rule)).not.toMatchObject({
+      bySeverity,
+    });
+    decide({ kind: 'undo', decision: lighter.id });
+    const right = decide({ kind: 'agree', ...about });
+    expect(await agreed()).toEqual(before);
+    decide({ kind: 'undo', decision: right.id });
+    decide({ kind: 'remark', script: about.script, text: 'Sing it.' });
+    const { scheme } = desk.stack(stack);
+    const given = giveMark(scheme, scheme.criteria[0]!.id, 1, { at: new Date().toISOString() });
+    if (!given.ok) throw new Error(given.message);
+    desk.mark(script.id, revision++, given.mark);
+    desk.changeScript(script.id, revision++, { done: true });
+    expect(await agreed()).toEqual(before);
+  });
+
+  it('counts again what a decision for the whole class bears on, and its undoing', async () => {
+    const { desk } = marking;
+    const before = await agreed();
+    const { rule } = before.rules[0];
+    const all = desk.decide(stack, undefined, desk.stack(stack).revision, {
+      kind: 'overrule for all',
+      rule,
+    });
+    const waiting = desk.db.prepare('SELECT count(*) FROM tallies WHERE tally IS NULL').pluck().get();
+    expect(waiting).toBe(before.rules[0].scripts);
+    expect(inScripts(await agreed(), rule)).toBe(0);
+    desk.decide(stack, undefined, desk.stack(stack).revision, { kind: 'undo', decision: all.id });
+    expect(await agreed()).toEqual(before);
+  });
+
+  it('is that of the latest drafts, whoever’s they are, and of scripts as they were last reviewed', async () => {
+    const { desk } = marking;
+    const before = await agreed();
+    const [one, other] = desk.entries(stack).filter(({ candidate }) => candidate !== undefined);
+    const whose = (candidate: string, draft: number) =>
+      desk.changeScript(one!.id, desk.script(one!.id).revision, { candidate, draft });
+    whose(other!.candidate!, 9);
+    expect((await agreed()).scripts).toBe(before.scripts - 1);
+    whose(one!.candidate!, one!.draft);
+    const settings = desk.stack(stack);
+    const off = { ...settings.profile.rules, [before.rules[0].rule]: { severity: 'off' as const } };
+    desk.changeStack(stack, settings.revision, { ...settings, profile: { ...settings.profile, rules: off } });
+    await marking.reviewAgain(stack);
+    expect(inScripts(await agreed(), before.rules[0].rule)).toBe(0);
+    desk.changeStack(stack, desk.stack(stack).revision, settings);
+    await marking.reviewAgain(stack);
+    expect(await agreed()).toEqual(before);
+    // A next draft with other notes takes the place of the one before.
+    const content = new TextEncoder().encode(exerciseText('kite-hill'));
+    await marking.takeIn(desk.stack(stack), { file: `${one!.candidate}-draft8.txt`, content });
+    const after = await agreed();
+    expect(after.scripts).toBe(before.scripts);
+    expect(after).not.toEqual(before);
+  }, 120_000);
 });
 
 describe('comparing scripts', () => {
@@ -91,7 +179,7 @@ describe('settings that call for reviewing again', () => {
       .send({ revision, name: 'Class', profile: 'strict' });
     expect(answer.status).toBe(200);
     const { again } = await get('');
-    expect(again.of).toBe(files.length);
+    expect(again.of).toBe(marking.desk.count(stack).scripts);
     expect(again.going).toBe(true);
     await expect.poll(async () => (await get('')).again.left, { timeout: 90_000 }).toBe(0);
   }, 120_000);

@@ -25,37 +25,17 @@ export function classPage({ classView }: DeskState): TemplateResult {
             </ol>
             <p>
               <a class="button" href=${hashOf({ view: 'practice', rules: practise.flatMap(({ rules: ids }) => ids).join(',') })}
-                >Make short exercises for it</a
+                >Make short exercises for these</a
               >
             </p>
           </section>`
     }
-    <section>
-      <h2>Commonest</h2>
-      <table class="queue">
-        <thead>
-          <tr>
-            <th>What</th>
-            <th>Scripts, of ${scripts}</th>
-            <th>Places</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${rules.map(
-            ({ name, scripts: inScripts, places }) => html`<tr>
-              <td>${name}</td>
-              <td>${inScripts}</td>
-              <td>${places}</td>
-            </tr>`,
-          )}
-        </tbody>
-      </table>
-    </section>
+    ${rules.length === 0 ? nothing : commonest(rules, scripts)}
     ${
       style.length === 0
         ? nothing
         : html`<section>
-            <h2>Beside the model</h2>
+            <h2>Compared with the model’s chorales</h2>
             <ul>
               ${style.map((sentence) => html`<li>${sentence}</li>`)}
             </ul>
@@ -63,6 +43,30 @@ export function classPage({ classView }: DeskState): TemplateResult {
     }
     ${bars('For the board: what went wrong', board)} ${bars('For the board: what came off well', good)}
   `;
+}
+
+function commonest(rules: ClassView['rules'], scripts: number): TemplateResult {
+  return html`<section>
+    <h2>What was found in most scripts</h2>
+    <table class="queue">
+      <thead>
+        <tr>
+          <th>What was found</th>
+          <th>In how many of ${scripts} scripts</th>
+          <th>Places in all</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${rules.map(
+          ({ name, scripts: inScripts, places, bySeverity }) => html`<tr>
+            <td>${name}${bySeverity.fault > 0 ? nothing : html` (worth a second look)`}</td>
+            <td>${inScripts}</td>
+            <td>${places}</td>
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+  </section>`;
 }
 
 type ShownBar = Pick<ClassView['board'][number], 'text' | 'message' | 'notes' | 'severity'>;
