@@ -8,7 +8,7 @@ import {
   decisionSchema,
   type Mark,
   rememberRemark,
-  standingMarks,
+  settledMarks,
 } from '../../src/desk/index.ts';
 import type { Database } from './database.ts';
 import { keepFigures } from './kept.ts';
@@ -359,10 +359,10 @@ export class Desk {
       .immediate();
   }
 
-  /** The marks that stand: see `standingMarks`. */
+  /** The marks that sheets and the mark book tell: see `settledMarks`. */
   marks(script: number): Mark[] {
     const { given, second } = marksGiven(this.db, script);
-    return standingMarks(given, second);
+    return settledMarks(given, second);
   }
 
   // Settings of the desk

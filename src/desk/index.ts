@@ -95,6 +95,7 @@ export {
   moderationOrder,
   SECOND_MARKINGS,
   type SecondMarking,
+  settledMarks,
   standingMarks,
   type Total,
   total,

@@ -66,6 +66,19 @@ export function standingMarks(given: readonly Mark[], second?: SecondMarking): M
   });
 }
 
+/**
+ * The marks that may leave the desk, on sheets and in the mark book, which anybody may open: those that stand, and with
+ * a second marker who is not to see the first's, of these only those that two have given or that were agreed on.
+ */
+export function settledMarks(given: readonly Mark[], second?: SecondMarking): Mark[] {
+  const standing = standingMarks(given, second);
+  if (second !== 'blind') return standing;
+  return standing.filter(
+    ({ agreed, criterion }) =>
+      agreed || new Set(given.flatMap((mark) => (mark.criterion === criterion ? [mark.by] : []))).size > 1,
+  );
+}
+
 /** Where two markers differ. */
 export function differencesIn(given: readonly Mark[]): Difference[] {
   const settled = new Set(standingMarks(given, 'open').map(({ criterion }) => criterion));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { applyDecisions } from '../../src/desk/decisions.ts';
 import { EXAMPLE_SCHEME } from '../../src/desk/example-scheme.ts';
 import { groupsOf, groupWith, numbersOf } from '../../src/desk/groups.ts';
-import { differencesIn, giveMark, marksInView, standingMarks } from '../../src/desk/marks.ts';
+import { differencesIn, giveMark, marksInView, settledMarks, standingMarks } from '../../src/desk/marks.ts';
 import { decided, exercise } from './scripts.ts';
 
 describe('findings by slip', () => {
@@ -61,6 +61,8 @@ describe('two markers', () => {
   it('where they differ no mark stands until one is agreed on; the same mark stands', () => {
     const [ab, cd] = [give(7, 'AB'), give(5, 'CD')];
     expect(standingMarks([ab], 'open')).toEqual([ab]);
+    expect(settledMarks([ab], 'open')).toEqual([ab]);
+    expect(settledMarks([ab], 'blind')).toEqual([]);
     expect(standingMarks([ab, cd], 'open')).toEqual([]);
     expect(differencesIn([ab, cd])).toEqual([{ criterion: id, marks: [ab, cd] }]);
     expect(standingMarks([ab, give(7, 'CD')], 'open')).toHaveLength(1);

@@ -87,7 +87,29 @@ describe('decisions of several people', () => {
       as(by, request(app).get(`/api/desk/stacks/${stack}/moderation?criterion=chords`));
     expect((await moderated('CD')).body).toMatchObject({ marked: 0 });
     expect((await moderated('AB')).body).toMatchObject({ marked: 1 });
+    // What anybody may open tells as little of it.
+    const told = async () => {
+      const sheet = (await request(app).get(`/api/desk/scripts/${id}/sheet`)).body;
+      const book = (await request(app).get(`/api/desk/stacks/${stack}/mark-book.csv`)).text;
+      // The criteria in their order, the total, and what it is out of.
+      const cells = book
+        .trim()
+        .split('\r\n')[1]!
+        .split(',')
+        .slice(-EXAMPLE_SCHEME.criteria.length - 2);
+      const all = (await request(app).get(`/api/desk/stacks/${stack}/everything.json`)).body;
+      return {
+        sheet: sheet.marks.map(({ marks }: { marks: number }) => marks),
+        markers: sheet.markers,
+        book: cells[EXAMPLE_SCHEME.criteria.findIndex((criterion) => criterion.id === 'chords')],
+        json: all.scripts[0].marks.map(({ marks }: { marks: number }) => marks),
+      };
+    };
+    expect(await told()).toEqual({ sheet: [], markers: [], book: '', json: [] });
+    await mark(id, 7, 'CD');
+    expect(await told()).toMatchObject({ sheet: [7], book: '7', json: [7] });
     await mark(id, 5, 'CD');
+    expect(await told()).toMatchObject({ sheet: [], book: '', json: [] });
     expect((await seen(id, 'CD')).marksGiven).toMatchObject([{ marks: 7 }, { marks: 5 }]);
     expect(await differences()).toMatchObject({
       total: 1,
@@ -99,7 +121,8 @@ describe('decisions of several people', () => {
     expect(marking.desk.marks(id)).toMatchObject([{ marks: 6, agreed: true }]);
     await mark(id, null, 'CD', true);
     await mark(id, null, 'CD');
-    expect(marking.desk.marks(id)).toMatchObject([{ marks: 7, by: 'AB' }]);
+    expect(marking.desk.marks(id)).toEqual([]);
+    expect((await seen(id, 'AB')).marks).toMatchObject([{ marks: 7, by: 'AB' }]);
   });
 });
 

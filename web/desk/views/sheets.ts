@@ -18,7 +18,7 @@ export function sheetsPage(state: DeskState, place: SheetsPlace, actions: Action
   return html`
     <header class="sheets-head no-print">
       <h1>Sheets</h1>
-      ${unseenNote(sheets, place)} ${partsForm(place, actions)} ${filesPart(stack, sheets, place, actions)}
+      ${unseenNote(sheets, place)} ${apartNote(stack)} ${partsForm(place, actions)} ${filesPart(stack, sheets, place, actions)}
       ${choosing(state, place, actions)}
       ${place.options.scripts.length > 0 ? nothing : pageLinks(place, shown.length, sheets.total, SHOWN_AT_ONCE.sheets)}
     </header>
@@ -53,6 +53,15 @@ function unseenNote(
   return html`<p class="wrong unseen-count" role="status">
     Nobody has looked at ${not} of these ${all ? total : shown.length} scripts yet. What only the program has found is
     printed as such.
+  </p>`;
+}
+
+/** Why marks that were given are not on the sheets. */
+function apartNote({ second }: Stack): TemplateResult | typeof nothing {
+  if (second !== 'blind') return nothing;
+  return html`<p role="note">
+    Two people mark this stack, and neither is to see the other’s marks. A mark comes onto the sheet, into the mark book
+    and into the JSON once both have given the same one or have agreed on one.
   </p>`;
 }
 
