@@ -140,13 +140,31 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
   }, 60_000);
 
   it('on a phone the score is on top and the findings come up over it', async () => {
-    const phone = await openWindow(browser, address, { width: 360, height: 740 });
+    const phone = await openWindow(browser, address, { width: 360, height: 780 });
     await open(1, phone);
     const handle = phone.locator('.sheet-handle');
     expect(await handle.isVisible()).toBe(true);
     expect(await phone.locator('.finding').first().isVisible()).toBe(false);
-    await handle.tap();
+    // A finger that scrolls chooses nothing and begins no remark, wherever it came down.
+    const touch = await phone.context().newCDPSession(phone);
+    const drawn = (await phone.locator('.pw-system svg').first().boundingBox())!;
+    const [x, y] = [drawn.x + drawn.width / 2, drawn.y + drawn.height / 2];
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+    for (const by of [10, 20, 40])
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - by }] });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await phone.evaluate(() => scrollTo(0, 0));
+    expect(await phone.locator('form.writing').count()).toBe(0);
+    // A tap on a tag chooses its finding, shows it, and decides nothing that came to lie under the finger.
+    const tag = phone.locator('.pw-finding .pw-tag').nth(1);
+    await tag.scrollIntoViewIfNeeded();
+    const { x: left, y: top, width, height } = (await tag.boundingBox())!;
+    const decided = await phone.locator('.finding.agreed, .finding.overruled').count();
+    await phone.touchscreen.tap(left + width / 2, top + height / 2);
     await phone.locator('.finding.chosen').waitFor();
+    await expect.poll(() => phone.locator('.pw-wash').count()).toBeGreaterThan(0);
+    expect(await phone.locator('form.writing').count()).toBe(0);
+    expect(await phone.locator('.finding.agreed, .finding.overruled').count()).toBe(decided);
     const score = (await phone.locator('.score').boundingBox())!;
     const sheet = (await phone.locator('.margin').boundingBox())!;
     expect(sheet.y).toBeGreaterThan(250);

@@ -188,10 +188,22 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.side-by-side article svg').first().waitFor();
     await go('#/stack/1/class');
     await page.locator('.board svg').first().waitFor();
+    // The notes that a bar is shown for are marked in it.
+    await expect.poll(() => page.locator('.board figure').first().locator('.pw-finding').count()).toBe(1);
+    expect(await page.locator('h2').allTextContents()).toContain('What was found in most scripts');
     await picture('desk-class');
     await go('#/stack/1/likeness');
     await page.locator('.pair').first().waitFor();
     expect(await page.locator('.caution').textContent()).toContain('a question, not an answer');
+    // The bars in notation, side by side: of either script, with whose they are and what is the same.
+    const like = page.locator('.pair').first().locator('.like-bars figure');
+    await like.nth(1).locator('svg').first().waitFor();
+    const [one, other] = await like.locator('figcaption').allTextContents();
+    expect(one).toMatch(/bars? .*: the same in /);
+    expect(other!.split(': ').at(-1)).toBe(one!.split(': ').at(-1));
+    const [a, b] = [(await like.nth(0).boundingBox())!, (await like.nth(1).boundingBox())!];
+    expect(Math.abs(a.y - b.y)).toBeLessThan(2);
+    expect(b.x).toBeGreaterThan(a.x);
   }, 60_000);
 
   it('prints a sheet for each pupil', async () => {

@@ -61,7 +61,7 @@ class Sheet implements Engraving {
     this.root = document.createElement('div');
     this.root.className = 'pw-sheet';
     this.root.setAttribute('aria-hidden', 'true');
-    this.root.addEventListener('pointerdown', this.onPointerDown);
+    this.root.addEventListener('click', this.onClick);
     this.container.replaceChildren(this.root);
   }
 
@@ -315,7 +315,8 @@ class Sheet implements Engraving {
     this.root.remove();
   }
 
-  private readonly onPointerDown = (event: PointerEvent): void => {
+  // Not as soon as a finger comes down: it may have come to scroll, and what opens must not lie under it when it leaves.
+  private readonly onClick = (event: MouseEvent): void => {
     if (!this.events.onSelectFinding && !this.events.onPoint) return;
     const hit = this.hitTest(event.clientX, event.clientY);
     if (!hit) return;
@@ -323,7 +324,7 @@ class Sheet implements Engraving {
       const id = hit.finding === this.chosen ? undefined : hit.finding;
       this.select(id);
       this.events.onSelectFinding?.(id);
-    } else this.events.onPoint?.(hit, event);
+    } else this.events.onPoint?.(hit);
   };
 }
 

@@ -164,8 +164,8 @@ export interface Hit {
 export interface EngravingEvents {
   /** A tag was chosen by pointer or keyboard; undefined when the chosen one is let go. */
   readonly onSelectFinding?: (id: string | undefined) => void;
-  /** A pointer came down on the music, and not on a tag. */
-  readonly onPoint?: (hit: Hit, event: PointerEvent) => void;
+  /** The music was clicked or tapped, and not a tag. */
+  readonly onPoint?: (hit: Hit) => void;
   /** A drawing is complete: all systems are there. Milliseconds since `update`. */
   readonly onDrawn?: (milliseconds: number) => void;
 }
