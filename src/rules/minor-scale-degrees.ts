@@ -7,6 +7,7 @@ import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt, endsPhrase } from '../harmony/questions/moments.ts';
 import { isPassingBy, isQuick, isStep } from '../harmony/questions/ornamental.ts';
 import { departure } from '../harmony/questions/resolution.ts';
+import { voicings } from '../harmony/questions/voicing.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { phraseBreaks, previousTone } from '../score/motion.ts';
@@ -66,7 +67,10 @@ B: A2 D3 E3 A2 | E3*2 A2*2! |`,
 
 function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   const chord = chordAt(analysis, tone.at);
+  // A voice still to be written can make another chord of it, and with it another key.
   if (chord === undefined) return [];
+  const { settled, written } = voicings(analysis)[chord.index]!;
+  if (!settled) return [];
   const next = departure(analysis.texture, tone);
   if (next === undefined) return [];
   const { key } = chord;
@@ -76,7 +80,8 @@ function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   if (plain && isDegree(tone, key, 6, 1)) return raisedSixth(analysis, tone, next, key, true);
   if (plain && isDegree(tone, key, 7, 1)) return raisedSeventh(analysis, tone, next, key);
   if (plain && isDegree(tone, key, 7, 0)) return plainSeventh(analysis, tone, next, key);
-  // The reading may take the raised sixth itself for the sign of another key.
+  // The reading may take the raised sixth itself for the sign of another key; not where the sign may be still to come.
+  if (written.length < VOICES.length) return [];
   const keys = [...keysNear(analysis, chord, 1), ...keysClosedIn(analysis, next.at)];
   const near = keys.find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
   return near === undefined ? [] : raisedSixth(analysis, tone, next, near, false);

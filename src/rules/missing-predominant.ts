@@ -4,6 +4,7 @@ import { isDominant } from '../harmony/questions/functions.ts';
 import { plainDegree } from '../harmony/questions/progression.ts';
 import { sameRoot, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
+import { VOICES } from '../score/score.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -57,7 +58,10 @@ function unprepared(analysis: Analysis, cadence: Cadence): Occurrence[] {
   const dominant = analysis.chords[cadence.approach]!;
   if (cadence.kind !== 'perfect' || !isDominant(dominant)) return [];
   const before = chordBefore(analysis, dominant);
-  if (before === undefined || !voicings(analysis)[before.index]!.sure) return [];
+  if (before === undefined) return [];
+  // One note more can make a chord of the sixth degree out of the tonic.
+  const { sure, written } = voicings(analysis)[before.index]!;
+  if (!sure || written.length < VOICES.length) return [];
   // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
   const degree = plainDegree(before.roman);
   if (degree === undefined || LEADING.has(degree) || before.roman.inversion === 2) return [];

@@ -7,7 +7,7 @@ import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
-import { VOICE_WORDS } from '../score/score.ts';
+import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
@@ -100,6 +100,8 @@ function unexplainedAsHeard(
   const leaps = Math.abs(placesTo(before, tone)) > 1 && Math.abs(placesTo(tone, after)) > 1;
   if (tone.at !== slice.at || !long || !leaps) return [];
   if (hearingAt(analysis.texture, slice.at) !== undefined) return [];
+  // With the voice still to be written it may be a chord.
+  if (VOICES.some((voice) => slice.parts[voice].kind === 'gap')) return [];
   // Where the others only decorate, off the beat or beside a shorter note, this one is the chord's.
   const brief = slice.strength < 2 || tone.until - tone.at < beatLength(slice.bar.metre);
   const decorates = (other: Tone) =>

@@ -1,5 +1,5 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Hearing, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
+import { type Hearing, hearings, isWritten, tonesIn } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
 import { leadingNoteIn } from '../harmony/questions/degrees.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
@@ -72,7 +72,10 @@ B: G3 C3 D3 D3 | G2*4! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
-      hearings(analysis.texture).flatMap((heard) => unresolvedAsHeard(analysis, heard)),
+      // A voice still to be written may make no dominant of it.
+      hearings(analysis.texture)
+        .filter(isWritten)
+        .flatMap((heard) => unresolvedAsHeard(analysis, heard)),
     ),
 });
 

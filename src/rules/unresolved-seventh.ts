@@ -1,5 +1,5 @@
 import type { Analysis } from '../harmony/analysis.ts';
-import { type Hearing, hearingAt, hearings } from '../harmony/by-ear/hearing.ts';
+import { type Hearing, hearingAt, hearings, isWritten } from '../harmony/by-ear/hearing.ts';
 import { isDominant, sameHarmony } from '../harmony/questions/functions.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { endsPhrase } from '../harmony/questions/moments.ts';
@@ -66,7 +66,10 @@ B: G3 C3 D3 D3 | G2*4! |`,
   check: (analysis) =>
     besides(
       voicings(analysis).flatMap((voicing) => unresolved(analysis, voicing)),
-      hearings(analysis.texture).flatMap((heard) => unresolvedAsHeard(analysis, heard)),
+      // A voice still to be written may take the seventh out of the chord, or take its resolution over.
+      hearings(analysis.texture)
+        .filter(isWritten)
+        .flatMap((heard) => unresolvedAsHeard(analysis, heard)),
     ),
 });
 

@@ -24,6 +24,30 @@ A: G4 F4 E4 D4 | E4*4! |
 T: ${tenor} |
 B: C3 D3 C3 G2 | C3*4! |`;
 
+/** Over the bass's passing B: a seventh chord by its notes, of which the soprano's A would be the seventh. */
+const passing = (tenor: string) => `key: A major
+metre: 4/4
+S: A4 A4 E4 G#4 | A4*4! |
+A: E4 D4 C#4 E4 | E4*4! |
+T: ${tenor} |
+B: C#3 B2 A2 E3 | A2*4! |`;
+
+/** The tonic goes straight to the dominant, unless the tenor makes another chord of it. */
+const straight = (tenor: string) => `key: C major
+metre: 4/4
+S: E5 D5 C5 B4 | C5*4! |
+A: G4 G4 G4 G4 | G4*4! |
+T: ${tenor} |
+B: C3 B2 E3 G3 | C3*4! |`;
+
+/** The raised sixth of A minor in the bass sinks again. */
+const raised = (tenor: string) => `key: A minor
+metre: 4/4
+S: C5 D5 C5 B4 | A4*4! |
+A: A4 D4 E4 G#4 | E4*4! |
+T: ${tenor} |
+B: A3 F#3 E3 E3 | A2*4! |`;
+
 describe('while the tenor is to be written', () => {
   const open = '? ? ? ? | ?*4';
 
@@ -37,5 +61,20 @@ describe('while the tenor is to be written', () => {
     const rule = 'doubled-diminished-root';
     expect(rulesIn(doubled(open))).not.toContain(rule);
     expect(rulesIn(doubled('E4 B3 C4 G3 | G3*4!'))).toContain(rule);
+  });
+
+  it('a note is no seventh that is one only until the tenor comes', () => {
+    expect(rulesIn(passing(open))).not.toContain('unresolved-seventh');
+    expect(rulesIn(passing('A3 F#3 A3 B3 | C#4*4!'))).toContain('unresolved-seventh');
+  });
+
+  it('the tenor may make the chord that leads to the dominant', () => {
+    expect(rulesIn(straight(open))).not.toContain('missing-predominant');
+    expect(rulesIn(straight('C4 D4 C4 D4 | E4*4!'))).toContain('missing-predominant');
+  });
+
+  it('the sixth degree may belong to another key', () => {
+    expect(rulesIn(raised(open))).not.toContain('minor-scale-degrees');
+    expect(rulesIn(raised('E4 A3 A3 D4 | C4*4!'))).toContain('minor-scale-degrees');
   });
 });

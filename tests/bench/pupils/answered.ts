@@ -9,7 +9,10 @@ import { crotchets } from '../../../src/score/time.ts';
 import type { Bench, Row, Section } from './section.ts';
 import { withoutVoices } from './thin.ts';
 
-/** What members a chord has, in which position and how often; whole or not, a voice more can change it. */
+/**
+ * What members a chord has, in which position and how often, and what its tendency notes do; whole or not, a voice more
+ * can change it.
+ */
 const ASKED: readonly string[] = [
   'missing-third',
   'missing-root',
@@ -20,6 +23,11 @@ const ASKED: readonly string[] = [
   'doubled-seventh',
   'doubled-diminished-root',
   'stray-six-four',
+  'unresolved-seventh',
+  'unresolved-leading-note',
+  'minor-scale-degrees',
+  'missing-predominant',
+  'unexplained-dissonance',
 ];
 const MISSING: readonly (readonly VoiceName[])[] = [['T'], ['A'], ['A', 'T']];
 
