@@ -46,6 +46,7 @@ import type { Rule } from './rule.ts';
 import { seventhLeap } from './seventh-leap.ts';
 import { straySixFour } from './stray-six-four.ts';
 import { submediantOutOfPlace } from './submediant-out-of-place.ts';
+import { supertonicOutOfPlace } from './supertonic-out-of-place.ts';
 import { unequalFifths } from './unequal-fifths.ts';
 import { unexplainedDissonance } from './unexplained-dissonance.ts';
 import { unfinished } from './unfinished.ts';
@@ -107,6 +108,7 @@ export const RULES: readonly Rule[] = [
   backwardStep,
   mediantOutOfPlace,
   submediantOutOfPlace,
+  supertonicOutOfPlace,
   unresolvedLeadingNote,
   unpreparedSeventh,
   unresolvedSeventh,

@@ -215,6 +215,32 @@ export const PROGRESSIONS: readonly Planter[] = [
         .map(pair),
   },
   {
+    rule: 'supertonic-out-of-place',
+    family: 'chords',
+    definition:
+      'in major, the key being settled, the supertonic triad in root position, then the tonic triad in root position',
+    tries: (piece, random) =>
+      overLabels(
+        piece,
+        random,
+        (label, next) =>
+          isRootDominant(label) && isMajorTonic(next) && next?.bass === next?.root && label.key === next?.key,
+        (label) => recast(piece, label, 2, { 1: -1, 5: 3 }),
+      ),
+    find: (plain, piece) =>
+      steps(plain, piece)
+        .filter(
+          ([a, b]) =>
+            !isMinor(a) &&
+            isSettled(piece, a) &&
+            isTriad(plain, a, inKey(a, 2), inKey(a, -1), inKey(a, 3)) &&
+            isTriad(plain, b, inKey(b, 0), inKey(b, 4), inKey(b, 1)),
+        )
+        .map(pair),
+    // Before a phrase's last chord it is a cadence that fails.
+    alsoNamed: ['no-cadence'],
+  },
+  {
     rule: 'submediant-out-of-place',
     family: 'chords',
     definition:
