@@ -18,8 +18,10 @@ declare module 'abcjs/src/parse/abc_parse.js' {
     readonly el_type: string;
     readonly startChar?: number;
     readonly type?: string;
-    /** In semibreves, without what a tuplet takes. */
-    readonly duration?: number;
+    /** In semibreves, without what a tuplet takes; of a tempo the lengths that make its beat. */
+    readonly duration?: number | readonly number[];
+    /** Beats a minute, of a tempo. */
+    readonly bpm?: number;
     readonly pitches?: readonly AbcPitch[];
     readonly rest?: { readonly type: string; readonly text?: number | string };
     readonly decoration?: readonly string[];
@@ -54,6 +56,11 @@ declare module 'abcjs/src/parse/abc_parse.js' {
     readonly value?: readonly { readonly num: string; readonly den?: string }[];
   }
 
+  export interface AbcTempo {
+    readonly duration?: number | readonly number[];
+    readonly bpm?: number;
+  }
+
   export interface AbcStaff {
     readonly voices: readonly (readonly AbcElement[])[];
     readonly title?: readonly string[];
@@ -66,7 +73,7 @@ declare module 'abcjs/src/parse/abc_parse.js' {
     readonly lines: readonly { readonly staff?: readonly AbcStaff[] }[];
     readonly metaText: {
       readonly title?: unknown;
-      readonly tempo?: { readonly duration?: readonly number[]; readonly bpm?: number };
+      readonly tempo?: AbcTempo;
     };
   }
 

@@ -1,11 +1,12 @@
 /// <reference path="./abcjs.d.ts" />
 /** From the parsed voices of a tune in ABC to what it says, in the shape in which a MusicXML file's content comes. */
-import type { AbcElement, AbcKey, AbcMetre, AbcPitch, AbcTune } from 'abcjs/src/parse/abc_parse.js';
+import type { AbcElement, AbcKey, AbcMetre, AbcPitch, AbcTempo, AbcTune } from 'abcjs/src/parse/abc_parse.js';
 import type { SourceBar, SourceNote, SourcePart, SourceScore } from '../musicxml/index.ts';
 import { LIMITS } from '../musicxml/index.ts';
 import { Refused } from '../refusal/refusal.ts';
 import { type Pitch, STEPS } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
+import { tempoWithin } from '../score/tempo.ts';
 import { barLength, CROTCHET, isBeatUnit, type Metre } from '../score/time.ts';
 
 /** Where nothing in the file is pointed at. */
@@ -27,11 +28,8 @@ export interface ParsedVoice {
 export function sourceOf(voices: readonly ParsedVoice[]): SourceScore {
   const [first] = voices;
   const title = first?.tune.metaText.title;
-  const { bpm = 0, duration = [] } = first?.tune.metaText.tempo ?? {};
-  const tempo = bpm * duration.reduce((sum, one) => sum + one, 0) * 4;
   return {
     title: typeof title === 'string' ? title.slice(0, LIMITS.nameLength) : '',
-    ...(tempo >= 5 && tempo <= 1000 ? { tempo } : {}),
     explicitSilence: false,
     parts: voices.map((voice, i) => partOf(voice, i)),
     remarks: [],
@@ -40,6 +38,7 @@ export function sourceOf(voices: readonly ParsedVoice[]): SourceScore {
 
 function partOf(voice: ParsedVoice, index: number): SourcePart {
   const reader = new VoiceReader(voice);
+  if (voice.tune.metaText.tempo !== undefined) reader.readTempo(voice.tune.metaText.tempo);
   for (const { staff } of voice.tune.lines) {
     const [own] = staff ?? [];
     if (own === undefined) continue;
@@ -100,7 +99,17 @@ class VoiceReader {
       case 'meter':
         this.readMetre(element);
         break;
+      case 'tempo':
+        this.readTempo(element);
+        break;
     }
+  }
+
+  /** So many of a length, or of several together, a minute. */
+  readTempo({ bpm = 0, duration = [] }: AbcTempo): void {
+    const beat = typeof duration === 'number' ? duration : duration.reduce((sum, one) => sum + one, 0);
+    const tempo = tempoWithin(bpm * beat * 4);
+    if (tempo !== undefined) this.bar.tempos.push({ at: this.bar.length, tempo });
   }
 
   finish(): SourceBar[] {
@@ -122,7 +131,8 @@ class VoiceReader {
   }
 
   private readNote(element: AbcElement): void {
-    const { duration = 0, pitches, rest } = element;
+    const { pitches, rest } = element;
+    const duration = typeof element.duration === 'number' ? element.duration : 0;
     if (element.startTriplet !== undefined) this.tuplet = element.tripletMultiplier ?? 1;
     const length = duration * this.tuplet * 4 * CROTCHET;
     if (element.endTriplet) this.tuplet = 1;
@@ -247,6 +257,7 @@ function emptyBar(): Open<SourceBar> {
     notes: [] as SourceNote[],
     keys: [],
     metres: [],
+    tempos: [],
     figures: [],
     repeats: [],
     fermatas: [],

@@ -4,8 +4,9 @@ import { capitalised, counted } from '../english/words.ts';
 import { count } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { barAt, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
-import { endOf, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
-import { crotchets, type Ticks } from '../score/time.ts';
+import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
+import { secondsOf, tempoMarks } from '../score/tempo.ts';
+import type { Ticks } from '../score/time.ts';
 import { type Brief, printDuration } from './brief.ts';
 
 export type Verdict = 'done' | 'not yet' | 'look';
@@ -196,16 +197,12 @@ function ranges(review: Review): CheckItem {
   };
 }
 
-/** How long the exercise lasts at its tempo (repeats not counted), in seconds. */
-export function secondsOf(score: Score, usualTempo: number): number {
-  return (crotchets(endOf(score)) * 60) / (score.tempo ?? usualTempo);
-}
-
 function length({ review, brief, usualTempo }: LastCheckInput): CheckItem[] {
   const seconds = secondsOf(review.score, usualTempo);
   const tempo = review.score.tempo ?? usualTempo;
   const least = brief?.leastSeconds;
-  const lasts = `At crotchet = ${tempo} it lasts ${printDuration(seconds)}`;
+  const changes = tempoMarks(review.score).length > 1;
+  const lasts = `At ${changes ? 'its tempos' : `crotchet = ${tempo}`} it lasts ${printDuration(seconds)}`;
   return [
     {
       id: 'length',

@@ -12,7 +12,7 @@ export function excerptOf(score: Score, first: number, last: number): Score {
   const bars = draftOf(score).bars.slice(first, last + 1);
   return buildScore({
     title: '',
-    bars: bars.map((bar) => ({
+    bars: bars.map(({ tempo: _tempo, ...bar }) => ({
       ...bar,
       voices: Object.fromEntries(
         Object.entries(bar.voices).map(([voice, part]) => [

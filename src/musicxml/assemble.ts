@@ -35,6 +35,8 @@ interface Stretch {
   readonly split: boolean;
   readonly metre: Metre;
   readonly key: KeySignature;
+  /** Crotchets a minute from here on; left out where it goes on. */
+  readonly tempo?: number;
   readonly repeatStart: boolean;
   readonly repeatEnd: boolean;
   readonly ending?: string;
@@ -94,6 +96,7 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
       ...(stretch.number === '' ? {} : { number: stretch.number }),
       metre: stretch.metre,
       key: stretch.key,
+      ...(stretch.tempo === undefined ? {} : { tempo: stretch.tempo }),
       ...(short ? { short: lengthIn(stretch) } : {}),
       ...(stretch.repeatStart ? { repeatStart: true } : {}),
       ...(stretch.repeatEnd ? { repeatEnd: true } : {}),
@@ -104,8 +107,7 @@ export function assemble(source: SourceScore, lines: Lines, remarks: readonly Re
       ),
     };
   });
-  const { title, tempo } = source;
-  const score = buildScore({ title, ...(tempo === undefined ? {} : { tempo }), bars, remarks });
+  const score = buildScore({ title: source.title, bars, remarks });
   return {
     score,
     readFrom: byVoice((voice) => readFrom(voice, lines[voice]?.part ?? 0, judged, score)),
@@ -175,6 +177,7 @@ function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {
   const own = [...new Set(Object.values(lines).map((line) => line.part))];
   const length = Math.max(0, ...source.parts.map((part) => part.bars.length));
   const stretches: Stretch[] = [];
+  const tempoFrom = tempoFollower();
   let metre: Metre = usualMetre(source);
   let key: KeySignature = { fifths: 0 };
   for (let index = 0; index < length; index++) {
@@ -208,6 +211,7 @@ function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {
       const to = edges[i + 1]!;
       for (const [at, changed] of keys) if (at >= (i === 0 ? 0 : from) && at < to) key = changed;
       const lastOne = i === edges.length - 2;
+      const tempo = tempoFrom(all, from, lastOne ? Number.POSITIVE_INFINITY : to);
       stretches.push({
         source: all,
         number: first.number,
@@ -217,6 +221,7 @@ function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {
         split: edges.length > 2,
         metre,
         key,
+        ...(tempo === undefined ? {} : { tempo }),
         repeatStart: repeats.some((r) => r.direction === 'forward' && r.at === from && from < until),
         repeatEnd: repeats.some((r) => r.direction === 'backward' && (r.at === to || (lastOne && r.at > to))),
         ...(first.ending === undefined ? {} : { ending: first.ending }),
@@ -227,6 +232,24 @@ function stretchesOf(source: SourceScore, lines: Lines): Stretch[] {
     if (change !== undefined && change.metre !== 'free') metre = change.metre;
   }
   return stretches;
+}
+
+/**
+ * Goes through the stretches in order and says at which tempo each begins, where it is told: by the first part that
+ * tells any. A mark inside a stretch holds from the next one on, in the very first from its beginning.
+ */
+function tempoFollower(): (bars: readonly SourceBar[], from: Ticks, until: Ticks) => number | undefined {
+  let opening = true;
+  let waiting: number | undefined;
+  return (bars, from, until) => {
+    const marks = bars.find((bar) => bar.tempos.length > 0)?.tempos ?? [];
+    const here = marks.filter(({ at }) => at >= from && at < until);
+    const first = here.find(({ at }) => opening || at === from);
+    const tempo = first?.tempo ?? waiting;
+    waiting = here.findLast((mark) => mark !== first && mark.at > from)?.tempo;
+    opening = false;
+    return tempo;
+  };
 }
 
 /** The metre to begin with where the file gives none: the length most bars have. */

@@ -3,6 +3,7 @@
 import { Refused } from '../refusal/refusal.ts';
 import type { Pitch } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
+import { tempoWithin } from '../score/tempo.ts';
 import { CROTCHET, type Metre, type Ticks } from '../score/time.ts';
 import { readFigures } from './figures.ts';
 import { LIMITS } from './limits.ts';
@@ -46,7 +47,6 @@ export interface PartState {
 /** What a bar's reader tells the score's. */
 export interface Notices {
   readonly remark: (message: string, bar: string, line: number) => void;
-  readonly tempo: (crotchetsAMinute: number) => void;
   /** Called for each note and rest; throws where there are too many. */
   readonly count: (element: XmlElement) => void;
 }
@@ -65,6 +65,7 @@ export class BarReader {
   private readonly notes: SourceNote[] = [];
   private readonly keys: { at: Ticks; staff: number; key: KeySignature }[] = [];
   private readonly metres: { at: Ticks; metre: Metre | 'free' }[] = [];
+  private readonly tempos: { at: Ticks; tempo: number }[] = [];
   private readonly figures: SourceFigure[] = [];
   private readonly repeats: { at: Ticks; direction: 'forward' | 'backward' }[] = [];
   private readonly fermatas: Ticks[] = [];
@@ -134,6 +135,7 @@ export class BarReader {
       notes: this.notes,
       keys: this.keys,
       metres: this.metres,
+      tempos: this.tempos,
       figures: this.figures,
       repeats: this.repeats.map(({ at, direction }) => ({ at: at === BAR_END ? length : at, direction })),
       ...(this.ending === undefined ? {} : { ending: this.ending }),
@@ -308,16 +310,26 @@ export class BarReader {
   private readTempo(element: XmlElement): void {
     const sound = element.name === 'sound' ? element : childOf(element, 'sound');
     const given = decimal(sound?.attributes.tempo ?? '');
-    if (given && given.n > 0) this.notices.tempo(given.n / given.d);
+    if (given && given.n > 0 && this.takeTempo(given.n / given.d)) return;
     for (const type of childrenOf(element, 'direction-type')) {
       const mark = childOf(type, 'metronome');
       const unit = mark && textOf(mark, 'beat-unit');
       const perMinute = mark && decimal(textOf(mark, 'per-minute') ?? '');
       const length = unit && notatedLength(unit, childrenOf(mark, 'beat-unit-dot').length, 1, 1);
       if (perMinute && perMinute.n > 0 && length) {
-        this.notices.tempo((perMinute.n / perMinute.d) * (length.n / length.d / CROTCHET));
+        if (this.takeTempo((perMinute.n / perMinute.d) * (length.n / length.d / CROTCHET))) return;
       }
     }
+  }
+
+  /** What can't be a tempo is no mark. */
+  private takeTempo(crotchets: number): boolean {
+    const tempo = tempoWithin(crotchets);
+    if (tempo === undefined) return false;
+    // A ritardando may be written out in hundreds of marks.
+    if (this.tempos.length === LIMITS.changesInBar) this.tempos.pop();
+    this.tempos.push({ at: nearestTick(this.cursor), tempo });
+    return true;
   }
 
   private readFigures(element: XmlElement): void {

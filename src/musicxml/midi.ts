@@ -3,6 +3,7 @@ import { writeMidi as encode, type MidiEvent } from 'midi-file';
 import { capitalised } from '../english/words.ts';
 import { midiNumber } from '../score/pitch.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
+import { tempoMarks } from '../score/tempo.ts';
 import { textureOf } from '../score/texture.ts';
 import { CROTCHET, printMetre, type Ticks } from '../score/time.ts';
 
@@ -34,7 +35,7 @@ export function writeMidi(score: Score, options: MidiOptions = {}): Uint8Array {
   const division = fine ? CROTCHET : USUAL_DIVISION;
   const texture = textureOf(score);
   const tracks = [
-    conductor(score, score.tempo ?? options.tempo ?? 72),
+    conductor(score, options.tempo ?? 72),
     ...VOICES.map((voice, channel) =>
       texture.tones[voice].reduce<Timed[]>(
         (events, tone) => {
@@ -67,12 +68,13 @@ function opening(voice: VoiceName, channel: number): Timed[] {
   ];
 }
 
-function conductor(score: Score, tempo: number): Timed[] {
-  // A tempo takes three bytes of microseconds: 3.6 crotchets a minute is the slowest.
-  const microsecondsPerBeat = Math.min(0xffffff, Math.max(1, Math.round(60_000_000 / tempo)));
+/** `usual` is the tempo up to the first that the score gives. */
+function conductor(score: Score, usual: number): Timed[] {
+  const marks = tempoMarks(score).map(({ bar, tempo }) => tempoEvent(bar.at, tempo));
   const events: Timed[] = [
     { at: 0, event: { deltaTime: 0, type: 'trackName', text: utf8(score.title) } },
-    { at: 0, event: { deltaTime: 0, type: 'setTempo', microsecondsPerBeat } },
+    ...(marks[0]?.at === 0 ? [] : [tempoEvent(0, score.tempo ?? usual)]),
+    ...marks,
   ];
   for (const [index, bar] of score.bars.entries()) {
     const before = score.bars[index - 1];
@@ -100,6 +102,12 @@ function conductor(score: Score, tempo: number): Timed[] {
     }
   }
   return events;
+}
+
+function tempoEvent(at: Ticks, tempo: number): Timed {
+  // A tempo takes three bytes of microseconds: 3.6 crotchets a minute is the slowest.
+  const microsecondsPerBeat = Math.min(0xffffff, Math.max(1, Math.round(60_000_000 / tempo)));
+  return { at, event: { deltaTime: 0, type: 'setTempo', microsecondsPerBeat } };
 }
 
 function inDeltas(track: readonly Timed[], end: Ticks, tick: Ticks): MidiEvent[] {

@@ -44,7 +44,6 @@ class ScoreReader implements XmlListener {
   private readonly named = new Map<string, string>();
   private readonly headings: Headings = { work: '', movement: '', credit: '', software: [] };
   private readonly remarks: { message: string; bar?: string; line?: number }[] = [];
-  private tempo: number | undefined;
   private notes = 0;
   private part: PartInWork | undefined;
   private bar: BarReader | undefined;
@@ -60,9 +59,6 @@ class ScoreReader implements XmlListener {
       if (this.remarks.length < 50 && !this.remarks.some((known) => known.message === message)) {
         this.remarks.push({ message, ...(number === '' ? {} : { bar: number }), line });
       }
-    },
-    tempo: (value) => {
-      if (this.tempo === undefined && value >= 5 && value <= 1000) this.tempo = value;
     },
     count: (element) => {
       this.notes++;
@@ -110,7 +106,6 @@ class ScoreReader implements XmlListener {
     }
     return {
       title: headings.work || headings.movement || headings.credit,
-      ...(this.tempo === undefined ? {} : { tempo: this.tempo }),
       explicitSilence: headings.software.length > 0 && headings.software.every((name) => name === SOFTWARE),
       parts: parts.map(finished),
       remarks: this.remarks,
@@ -190,6 +185,7 @@ const EMPTY_BAR: SourceBar = {
   notes: [],
   keys: [],
   metres: [],
+  tempos: [],
   figures: [],
   repeats: [],
   fermatas: [],

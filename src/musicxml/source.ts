@@ -66,6 +66,8 @@ export interface SourceBar {
   readonly notes: readonly SourceNote[];
   readonly keys: readonly { readonly at: Ticks; readonly staff: number; readonly key: KeySignature }[];
   readonly metres: readonly { readonly at: Ticks; readonly metre: Metre | 'free' }[];
+  /** Crotchets a minute, each from its moment on. */
+  readonly tempos: readonly { readonly at: Ticks; readonly tempo: number }[];
   readonly figures: readonly SourceFigure[];
   /** Repeats with the moment of their barline. */
   readonly repeats: readonly { readonly at: Ticks; readonly direction: 'forward' | 'backward' }[];
@@ -89,8 +91,6 @@ export interface SourcePart {
 
 export interface SourceScore {
   readonly title: string;
-  /** Crotchets a minute. */
-  readonly tempo?: number;
   /** Written by this program: what is not printed is not yet written, and every printed rest is a rest. */
   readonly explicitSilence: boolean;
   readonly parts: readonly SourcePart[];

@@ -124,7 +124,7 @@ function partOf(context: BarContext, part: PartPlan, leads: boolean): string {
     const content = [
       attributesOf(context, part, bar, before),
       leftBarline(bar, before),
-      index === 0 && leads ? tempoOf(context.score) : '',
+      leads && bar.tempo !== undefined && bar.tempo !== before?.tempo ? tempoOf(bar.tempo) : '',
     ];
     for (const [i, staff] of part.staves.entries()) {
       if (i > 0) content.push(backup(context, bar.duration));
@@ -189,9 +189,8 @@ function attributesOf(context: BarContext, part: PartPlan, bar: Bar, before: Bar
   return content.length === 0 ? '' : element('attributes', {}, ...content);
 }
 
-function tempoOf(score: Score): string {
-  if (score.tempo === undefined) return '';
-  const tempo = String(Number(score.tempo.toFixed(6)));
+function tempoOf(crotchets: number): string {
+  const tempo = String(crotchets);
   return element(
     'direction',
     { placement: 'above' },

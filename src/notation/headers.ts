@@ -2,6 +2,7 @@
 import { capitalised } from '../english/words.ts';
 import { fifthsPlace, noteNameAtFifths, parseNoteName, printNoteName } from '../score/pitch.ts';
 import type { KeySignature } from '../score/score.ts';
+import { tempoWithin } from '../score/tempo.ts';
 import { isBeatUnit, type Metre } from '../score/time.ts';
 
 export const HEADER_NAMES = ['title', 'key', 'metre', 'tempo', 'upbeat', 'bar', 'ending', 'figures'] as const;
@@ -48,11 +49,10 @@ export function parseMetre(text: string): Metre | undefined {
   return metre.beats >= 1 && metre.beats <= 32 && isBeatUnit(metre.unit) ? metre : undefined;
 }
 
-/** Reads a tempo in crotchets a minute, 10 to 400, in whole or decimal figures. */
+/** Reads a tempo in crotchets a minute, 5 to 1,000, in whole or decimal figures. */
 export function parseTempo(text: string): number | undefined {
-  if (!/^\d{1,3}(\.\d{1,3})?$/.test(text)) return undefined;
-  const tempo = Number(text);
-  return tempo >= 10 && tempo <= 400 ? tempo : undefined;
+  if (!/^\d{1,4}(\.\d{1,3})?$/.test(text)) return undefined;
+  return tempoWithin(Number(text));
 }
 
 /** Reads a number of beats as a fraction: `1`, `1/2`, `3/2`. */
@@ -77,7 +77,7 @@ export const HEADER_EXPECTS: Readonly<Record<HeaderName, string>> = {
   title: 'a title',
   key: 'a key such as "G major", "F# minor" or "2 flats"',
   metre: 'a metre such as 4/4, 3/4 or 3/2',
-  tempo: 'crotchets a minute, a number from 10 to 400',
+  tempo: 'crotchets a minute, a number from 5 to 1000',
   upbeat: 'the length of the upbeat in beats, such as 1 or 1/2, shorter than a bar',
   bar: 'the number printed at the next bar, such as 12 or 12a',
   ending: 'the number of the ending the next bar belongs to, such as 1 or "1, 2"',

@@ -68,6 +68,7 @@ function headersBefore(score: Score, index: number, apart: boolean): string[] {
   const metre = printMetre(bar.metre);
   if (!before || printKeySignature(before.key) !== key) headers.push(`key: ${key}`);
   if (!before || printMetre(before.metre) !== metre) headers.push(`metre: ${metre}`);
+  if (before && bar.tempo !== undefined && before.tempo !== bar.tempo) headers.push(`tempo: ${bar.tempo}`);
   const meant = meantLength(bar);
   if (meant < barLength(bar.metre) && !lengthIsPlain(score, index)) {
     headers.push(`upbeat: ${printRatio(meant, beatLength(bar.metre))}`);

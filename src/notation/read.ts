@@ -21,7 +21,7 @@
  *   melody, `~` that none does; where neither they nor fermatas say so, the reading finds the ends itself.
  * - Lines of one voice follow on from each other. A new system begins where a letter comes round again; its voices
  *   begin where the voice of its first line stands, and a voice that lags has gaps up to there.
- * - `key` and `metre` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only
+ * - `key`, `metre` and `tempo` between systems hold from the next bar on; `upbeat`, `bar` and `ending` speak of the next bar only
  *   (`upbeat: 1` makes it one beat long).
  * - `figures: 1:2 6, 2:1 6/5` are the figures under the bass, each at its bar and beat; it may stand anywhere.
  */
@@ -107,8 +107,10 @@ class Reader implements TextAround {
   private readonly keys: From<KeySignature>[] = [];
   private readonly figures: (PlacedFigure & { readonly line: number })[] = [];
   private readonly voices: Record<VoiceName, VoiceWriter>;
+  private readonly tempos: From<number>[] = [];
+  /** Read, while it isn't known yet whether a system begins after it. */
+  private pendingTempo: number | undefined;
   private title = '';
-  private tempo: number | undefined;
   line = 1;
   /** Voices with a line in the system being read, and the voice of the last line. */
   private readonly inSystem = new Set<VoiceName>();
@@ -182,9 +184,8 @@ class Reader implements TextAround {
       return true;
     }
     if (header === 'tempo') {
-      const tempo = parseTempo(value);
-      if (tempo !== undefined) this.tempo = tempo;
-      return tempo !== undefined;
+      this.pendingTempo = parseTempo(value) ?? this.pendingTempo;
+      return parseTempo(value) !== undefined;
     }
     if (header === 'figures') {
       const figures = this.figures.length > NOTATION_LIMITS.events ? undefined : parseFigures(value);
@@ -245,8 +246,20 @@ class Reader implements TextAround {
     return holdingAt(this.keys, bar) ?? { fifths: 0 };
   }
 
+  /**
+   * A tempo that stands between the lines of one system, or after the last, doesn't divide them: it speaks of the
+   * system. `begins`: the next line begins a new one.
+   */
+  private settleTempo(begins: boolean): void {
+    if (this.pendingTempo === undefined) return;
+    const bar = begins ? this.startOfNextSystem() : this.systemStart.bar;
+    this.tempos.push({ bar, value: this.pendingTempo });
+    this.pendingTempo = undefined;
+  }
+
   private readVoice(voice: VoiceName, line: string, from: number): void {
     const writer = this.voices[voice];
+    this.settleTempo(this.inSystem.has(voice) || this.inSystem.size === 0);
     if (this.inSystem.has(voice) && this.lastVoice !== voice) {
       this.inSystem.clear();
       this.systemStart = writer.position();
@@ -274,6 +287,7 @@ class Reader implements TextAround {
   }
 
   private finish(): NotationReading {
+    this.settleTempo(false);
     const count = Math.max(0, ...VOICES.map((voice) => this.voices[voice].barsWritten()));
     const bars = Array.from({ length: count }, (_, i): DraftBar => {
       const said = this.barHeaders[i] ?? {};
@@ -282,9 +296,11 @@ class Reader implements TextAround {
         const written = this.voices[voice].bars[i];
         if (written) voices[voice] = written;
       }
+      const tempo = holdingAt(this.tempos, i);
       return {
         metre: this.metreOf(i),
         key: this.keyOf(i),
+        ...(tempo === undefined ? {} : { tempo }),
         voices,
         ...(said.number === undefined ? {} : { number: said.number }),
         ...(said.upbeat === undefined ? {} : { short: said.upbeat }),
@@ -293,9 +309,10 @@ class Reader implements TextAround {
         ...(said.repeatEnd ? { repeatEnd: true } : {}),
       };
     });
+    const opening = holdingAt(this.tempos, 0);
     const built = buildScore({
       title: this.title,
-      ...(this.tempo === undefined ? {} : { tempo: this.tempo }),
+      ...(opening === undefined ? {} : { tempo: opening }),
       bars,
     });
     const score = this.withFigures(built);

@@ -9,6 +9,7 @@ import type { Finding, Review } from '../review/review.ts';
 import { printNoteName, printPitch } from '../score/pitch.ts';
 import { barAt, type Place, placeIn } from '../score/place.ts';
 import { endOf } from '../score/score.ts';
+import { tempoMarks } from '../score/tempo.ts';
 import { crotchets, type Ticks } from '../score/time.ts';
 import { styleOf } from '../style/profile.ts';
 import { tooShortInWords } from '../style/words.ts';
@@ -26,6 +27,11 @@ export function jsonReview(file: string, review: Review): JsonReview {
     key: printKey(homeKey(review.analysis)),
     bars: score.bars.length,
     crotchets: crotchets(endOf(score)),
+    tempos: tempoMarks(score).map(({ bar, tempo }) => ({
+      from: crotchets(bar.at),
+      bar: bar.number,
+      crotchetsAMinute: tempo,
+    })),
     chords: analysis.chords.map((chord) => jsonChord(review, chord)),
     keys: analysis.keys.map((region) => ({
       from: crotchets(region.from),

@@ -129,6 +129,10 @@ export const jsonReviewSchema = z.object({
   key: keyName,
   bars: z.number().int().min(0),
   crotchets,
+  tempos: z
+    .array(z.object({ from: crotchets, bar: barNumber, crotchetsAMinute: z.number().positive() }))
+    .optional()
+    .describe('Where a tempo is set, at the beginning or at a barline; empty where none is.'),
   chords: z.array(chordSchema),
   keys: z.array(z.object({ from: crotchets, until: crotchets, key: keyName })),
   ornaments: z.array(ornamentSchema),

@@ -46,6 +46,8 @@ export interface DraftBar {
   readonly number?: string;
   readonly metre: Metre;
   readonly key: KeySignature;
+  /** Crotchets a minute from this bar on; left out where it goes on as before. */
+  readonly tempo?: number;
   /** The source says that this bar is meant to be short: an upbeat, or one part of a split bar. */
   readonly short?: Ticks | true;
   readonly repeatStart?: boolean;
@@ -59,6 +61,7 @@ export interface DraftBar {
 
 export interface DraftScore {
   readonly title: string;
+  /** Crotchets a minute at the beginning, unless the first bar says. */
   readonly tempo?: number;
   readonly bars: readonly DraftBar[];
   readonly remarks?: readonly ReaderRemark[];
@@ -87,6 +90,7 @@ export function buildScore(draft: DraftScore): Score {
   const figures: WrittenFigure[] = [];
   let at: Ticks = 0;
   let heldOver: Ticks = 0;
+  let tempo = draft.tempo;
   for (const [index, bar] of measured.entries()) {
     if (measured[index - 1]?.full !== bar.full) heldOver = 0;
     const { duration, fits } = extentOf(bar, measured[index + 1], bars[0], heldOver);
@@ -97,15 +101,17 @@ export function buildScore(draft: DraftScore): Score {
     for (const voice of VOICES)
       appendEvents(voices[voice], bar.draft.voices[voice]?.events ?? [], at, duration);
     const number = bar.draft.number ?? plainNumber(bars, offset);
-    bars.push(barFrom(bar, { index, number, at, duration, offset, misfits: misfitsIn(bar, fits) }));
+    tempo = bar.draft.tempo ?? tempo;
+    bars.push(barFrom(bar, { index, number, at, duration, offset, tempo, misfits: misfitsIn(bar, fits) }));
     for (const figure of bar.draft.figures ?? []) {
       if (figure.into < duration) figures.push({ at: at + figure.into, figures: figure.figures });
     }
     at += duration;
   }
+  const opening = draft.bars[0]?.tempo ?? draft.tempo;
   return {
     title: draft.title,
-    ...(draft.tempo === undefined ? {} : { tempo: draft.tempo }),
+    ...(opening === undefined ? {} : { tempo: opening }),
     bars,
     voices: byVoice((voice) => settleTies(voices[voice])),
     ...(figures.length > 0 ? { figures } : {}),
@@ -157,13 +163,16 @@ function misfitsIn(bar: Measured, fits: Ticks): Misfit[] {
   });
 }
 
-type Laid = Pick<Bar, 'index' | 'number' | 'at' | 'duration' | 'offset' | 'misfits'>;
+type Laid = Pick<Bar, 'index' | 'number' | 'at' | 'duration' | 'offset' | 'misfits'> & {
+  readonly tempo: number | undefined;
+};
 
-function barFrom({ draft }: Measured, { misfits, ...laid }: Laid): Bar {
+function barFrom({ draft }: Measured, { misfits, tempo, ...laid }: Laid): Bar {
   return {
     ...laid,
     metre: draft.metre,
     key: draft.key,
+    ...(tempo === undefined ? {} : { tempo }),
     ...(draft.repeatStart ? { repeatStart: true as const } : {}),
     ...(draft.repeatEnd ? { repeatEnd: true as const } : {}),
     ...(draft.ending === undefined ? {} : { ending: draft.ending }),

@@ -37,6 +37,7 @@ export function excerpt(
     shift,
     score: {
       title: score.title,
+      ...(from.tempo === undefined ? {} : { tempo: from.tempo }),
       bars: bars.map((bar, index) => ({ ...bar, index, at: bar.at - shift })),
       voices: byVoice((voice) =>
         score.voices[voice]

@@ -95,6 +95,8 @@ export interface Bar {
   readonly offset: Ticks;
   readonly metre: Metre;
   readonly key: KeySignature;
+  /** Crotchets a minute in this bar; as in the bar before unless the exercise says otherwise, and undefined until it does. */
+  readonly tempo?: number;
   readonly repeatStart?: true;
   readonly repeatEnd?: true;
   /** Numbers of the ending this bar belongs to, as printed: "1", "2", "1, 2". */
@@ -122,7 +124,7 @@ export interface WrittenFigure {
 
 export interface Score {
   readonly title: string;
-  /** Crotchets a minute, where the exercise says so. */
+  /** Crotchets a minute at the beginning, where the exercise says so: the first bar's. */
   readonly tempo?: number;
   readonly bars: readonly Bar[];
   /** Each voice's events, in order, without holes, from 0 to the end of the last bar. */

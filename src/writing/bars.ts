@@ -43,9 +43,10 @@ export function insertBar(score: Score, index: number): Score {
   const draft = draftOf(score);
   const model = score.bars[Math.min(index, score.bars.length - 1)];
   if (model === undefined) return addBars(score, 1);
+  const tempo = model.tempo === undefined ? {} : { tempo: model.tempo };
   const bars = renumbered([
     ...draft.bars.slice(0, index),
-    emptyBar(model.metre, model.key),
+    { ...emptyBar(model.metre, model.key), ...tempo },
     ...draft.bars.slice(index),
   ]);
   return buildScore({ ...draft, bars });
@@ -70,16 +71,34 @@ function renumbered(bars: readonly DraftBar[]): DraftBar[] {
 /** What stands above the exercise. */
 export interface Heading {
   readonly title: string;
+  /** Crotchets a minute from the beginning, as far as the old tempo held. */
   readonly tempo: number | undefined;
 }
 
 /** The score under another heading. */
-export function withHeading(score: Score, heading: Heading): Score {
+export function withHeading(score: Score, { title, tempo }: Heading): Score {
   const { tempo: _tempo, ...draft } = draftOf(score);
-  return buildScore({
-    ...draft,
-    title: heading.title,
-    ...(heading.tempo === undefined ? {} : { tempo: heading.tempo }),
+  const bars = inTempo(score, draft.bars, 0, tempo);
+  return buildScore({ ...draft, title, bars, ...(tempo === undefined ? {} : { tempo }) });
+}
+
+/** The score at another tempo, in crotchets a minute, from a bar on, as far as the old one held. */
+export function withTempo(score: Score, index: number, tempo: number): Score {
+  const draft = draftOf(score);
+  return buildScore({ ...draft, bars: inTempo(score, draft.bars, index, tempo) });
+}
+
+function inTempo(
+  score: Score,
+  drafts: readonly DraftBar[],
+  index: number,
+  tempo: number | undefined,
+): DraftBar[] {
+  const until = regionEnd(score, index, (a, b) => a.tempo === b.tempo);
+  return drafts.map((bar, i) => {
+    if (i < index || i >= until) return bar;
+    const { tempo: _tempo, ...rest } = bar;
+    return tempo === undefined ? rest : { ...rest, tempo };
   });
 }
 
@@ -116,14 +135,17 @@ export function withMetre(score: Score, index: number, metre: Metre): Score | st
   const lines = byVoice((voice) =>
     lineOf(draft.bars.slice(from, until), score.bars.slice(from, until), voice),
   );
-  const length = score.bars.slice(from, until).reduce((sum, bar) => sum + bar.duration, 0);
+  const barred = score.bars.slice(from, until);
+  const length = barred.reduce((sum, bar) => sum + bar.duration, 0);
   const fresh: DraftBar[] = [];
   for (let at = 0; at < length; at += barLength(metre)) {
     const voices = byVoice((voice) => ({
       events: cut(lines[voice], at, at + barLength(metre)),
       closed: false,
     }));
-    fresh.push({ metre, key: first.key, voices });
+    // Key and tempo are those that hold where the bar begins; a change inside it waits for the next barline.
+    const { key, tempo } = barred.findLast((bar) => bar.at - barred[0]!.at <= at) ?? first;
+    fresh.push({ metre, key, ...(tempo === undefined ? {} : { tempo }), voices });
   }
   const bars = [...draft.bars.slice(0, index), ...kept, ...fresh, ...draft.bars.slice(until)];
   return buildScore({ ...draft, bars: renumbered(bars) });

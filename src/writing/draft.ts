@@ -32,6 +32,7 @@ function draftBar(score: Score, bar: Bar, cursors: Record<VoiceName, number>): D
     number: bar.number,
     metre: bar.metre,
     key: bar.key,
+    ...(bar.tempo === undefined ? {} : { tempo: bar.tempo }),
     ...(shortByDesign ? { short: bar.duration } : {}),
     ...(bar.repeatStart ? { repeatStart: true } : {}),
     ...(bar.repeatEnd ? { repeatEnd: true } : {}),

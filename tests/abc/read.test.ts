@@ -51,6 +51,11 @@ describe('a tune', () => {
     expect(score.remarks).toEqual([]);
   });
 
+  it('changes its tempo where it says so', () => {
+    const score = read(tune('G A B c | [Q:1/8=100] d4 | e4 |]', { key: 'G', more: 'Q:1/4=72\n' }));
+    expect(score.bars.map((bar) => bar.tempo)).toEqual([72, 50, 50]);
+  });
+
   it.each([
     ['Am', { fifths: 0, mode: 'minor' }, 'F4'],
     ['Bb', { fifths: -2, mode: 'major' }, 'F4'],

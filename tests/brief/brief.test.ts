@@ -7,11 +7,12 @@ import {
   printDuration,
   readBrief,
 } from '../../src/brief/brief.ts';
-import { type CheckItem, lastCheck, secondsOf } from '../../src/brief/last-check.ts';
+import { type CheckItem, lastCheck } from '../../src/brief/last-check.ts';
 import { compareWithGiven } from '../../src/desk/given.ts';
 import { printNotation, readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
 import { reviewScore } from '../../src/review/review.ts';
+import { secondsOf } from '../../src/score/tempo.ts';
 
 const BRIEF = `task: add alto, tenor and bass
 profile: chorale

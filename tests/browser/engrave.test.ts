@@ -49,6 +49,7 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
         window.harness.engraving.complete();
         return {
           ...window.harness.collisions(),
+          systems: document.querySelectorAll('.pw-system').length,
           // What follows from another finding is told with it, and what is unwritten shows by itself.
           findings: (window.harness.review()?.findings ?? [])
             .filter(({ because, mark }) => because === undefined && mark !== undefined)
@@ -71,6 +72,8 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
       const drawn = await draw(at(width), text);
       expect(drawn.collisions).toEqual([]);
       expect(drawn.overflow).toBe(false);
+      expect(drawn.brackets).toBe(3 * drawn.systems);
+      expect(drawn.tempos).toBe(text.match(/(?<=S:[^]*)\ntempo:/g)?.length ?? 0);
       // Every written note has its head, every finding its tag.
       const signs = planBars(readNotation(text).score).flatMap((bar) =>
         VOICES.flatMap((voice) => bar.signs[voice]),

@@ -154,7 +154,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await expect.poll(() => line('T')).toMatch(/T: G3 F#/);
   });
 
-  it('key and metre are changed from a bar on', async () => {
+  it('key, metre and tempo are changed from a bar on', async () => {
     await open(WRITTEN);
     await page.locator('#stave').focus();
     await page.keyboard.press('Home');
@@ -164,6 +164,17 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await page.locator('.exercise-menu button', { hasText: 'from bar 1 on' }).click();
     await expect.poll(() => line('S')).toMatch(/S: G4 A B \| C5 \?\*2/);
     expect(await page.locator('.sheet-head').textContent()).toMatch(/D major · 3\/4/);
+    await page.locator('.tools button[aria-label="S, soprano"]').click();
+    await page.keyboard.press('End');
+    await page.locator('summary', { hasText: 'Exercise' }).click();
+    const menu = page.locator('.exercise-menu fieldset input[name="tempo"]');
+    await menu.fill('54');
+    await page.locator('.exercise-menu button', { hasText: 'from bar 3 on' }).click();
+    await expect.poll(() => page.locator('.pw-tempo').allTextContents()).toEqual(['= 54']);
+    await page.locator('#tab-text').click();
+    await expect.poll(() => page.locator('#notation').inputValue()).toContain('\n\ntempo: 54\nS:');
+    await page.locator('button[aria-label="Undo"]').click();
+    await expect.poll(() => page.locator('.pw-tempo').count()).toBe(0);
   });
 
   it('a phrase is said to end with a note, and not to', async () => {

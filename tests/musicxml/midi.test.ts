@@ -43,6 +43,27 @@ describe('MIDI', () => {
     expect(sounds(midi.tracks[4]!)).toEqual(['51@0-1440']);
   });
 
+  it('changes the tempo at the barline where the score does', () => {
+    const { tracks } = parseMidi(
+      writeMidi(
+        readNotation('metre: 3/4\nS: C5*3 |\ntempo: 90\nS: D5*3 | E5*3 |\ntempo: 60\nS: F5*3 |').score,
+        {
+          tempo: 80,
+        },
+      ),
+    );
+    let at = 0;
+    const tempos = tracks[0]!.flatMap((event) => {
+      at += event.deltaTime;
+      return event.type === 'setTempo' ? [[at, event.microsecondsPerBeat]] : [];
+    });
+    expect(tempos).toEqual([
+      [0, 750_000],
+      [1440, 666_667],
+      [4320, 1_000_000],
+    ]);
+  });
+
   it.each([1, 2, 4, 8, 16, 32])('writes a lower figure of %i', (unit) => {
     const midi = written(`metre: 3/${unit}\n\nS: C5*3 |`);
     expect(midi.tracks[0]).toContainEqual(

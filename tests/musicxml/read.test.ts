@@ -68,6 +68,38 @@ const FILL = (bar: string) =>
     [notes('w:C3'), notes('w:C3')],
   );
 
+describe('tempo', () => {
+  const mark = (tempo: number) => `<direction><sound tempo="${tempo}"/></direction>`;
+  const tempos = (first: string, second: string) =>
+    read(
+      partwise(
+        SATB(
+          [first, second, notes('w:C5')],
+          [notes('w:G4'), notes('w:G4'), notes('w:G4')],
+          [notes('w:E4'), notes('w:E4'), notes('w:E4')],
+          [mark(200) + notes('w:C3'), mark(300) + notes('w:C3'), notes('w:C3')],
+        ),
+      ),
+    ).bars.map((bar) => bar.tempo);
+
+  it('changes where it is marked, by the first part that marks it', () => {
+    expect(tempos(mark(60) + notes('w:C5'), mark(90) + notes('w:C5'))).toEqual([60, 90, 90]);
+  });
+
+  it('marked inside a bar holds from the next barline on, unless another is marked there', () => {
+    const slowing = mark(70) + notes('h:C5') + mark(60) + notes('q:C5') + mark(50) + notes('q:C5');
+    expect(tempos(slowing, notes('w:C5') + mark(40))).toEqual([70, 50, 40]);
+    expect(tempos(slowing, mark(70) + notes('h:C5') + mark(65) + notes('h:C5'))).toEqual([70, 70, 65]);
+    expect(tempos(notes('h:C5') + mark(60) + notes('h:C5'), notes('w:C5'))[0]).toBe(60);
+  });
+
+  it('is read from a metronome mark, but for what nobody plays', () => {
+    const dotted =
+      '<direction><direction-type><metronome><beat-unit>quarter</beat-unit><beat-unit-dot/><per-minute>50</per-minute></metronome></direction-type></direction>';
+    expect(tempos(dotted + notes('w:C5'), mark(9000) + notes('w:C5'))).toEqual([75, 300, 300]);
+  });
+});
+
 describe('silence', () => {
   it('takes an empty bar in one voice as not yet written, and the rests of the bar before it too', () => {
     const score = read(

@@ -40,7 +40,7 @@ describe.skipIf(!haveSuite)(
         expect(told.join(' ')).toBe(one.bars);
       }
       if (one.title !== undefined) expect(source.title).toBe(one.title);
-      if (one.tempo !== undefined) expect(source.tempo).toBe(one.tempo);
+      if (one.tempo !== undefined) expect(bars[0]!.tempos[0]?.tempo).toBe(one.tempo);
       if (one.partNames !== undefined)
         expect(source.parts.map((part) => part.name).join('; ')).toBe(one.partNames);
       if (one.lyrics !== undefined) {

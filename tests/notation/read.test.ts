@@ -98,6 +98,20 @@ describe('bars', () => {
     expect(score.bars.flatMap((bar) => bar.misfits)).toEqual([]);
   });
 
+  test.each([
+    ['at the head', 'tempo: 60\nS: C5*4 | D5*4 |\nA: C4*4 | D4*4 |', [60, 60]],
+    ['between the voices of the system', 'S: C5*4 | D5*4 |\ntempo: 60\nA: C4*4 | D4*4 |', [60, 60]],
+    ['after all music', 'S: C5*4 | D5*4 |\nA: C4*4 | D4*4 |\ntempo: 60', [60, 60]],
+    ['between systems', 'S: C5*4 |\nA: C4*4 |\ntempo: 60.5\nS: D5*4 |\nA: D4*4 |', [undefined, 60.5]],
+    ['between systems of one voice', 'tempo: 90\nS: C5*4 |\n\ntempo: 60\nS: D5*4 |\nA: D4*4 |', [90, 60]],
+  ])('a tempo %s', (_where, text, tempos) => {
+    const { score, problems } = readNotation(text);
+    expect(problems).toEqual([]);
+    expect(score.bars.map((bar) => bar.tempo)).toEqual(tempos);
+    expect(score.tempo).toBe(tempos[0]);
+    expect(score.voices.A.map((event) => event.kind).at(-1)).toBe('note');
+  });
+
   test('key and metre may change between systems', () => {
     const { score } = readNotation(
       'key: G major\nS: G4*4 |\n\nkey: D minor\nmetre: 3/4\nS: A4*3 |\nB: D3*3 |',

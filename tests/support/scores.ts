@@ -83,10 +83,11 @@ function bar(m: Metre, k: KeySignature, first: boolean): fc.Arbitrary<DraftBar> 
       upbeat,
       number: fc.option(fc.constantFrom('7', '12a', 'X1'), { nil: undefined, freq: 8 }),
       ending: fc.option(fc.constantFrom('1', '1, 2'), { nil: undefined, freq: 8 }),
+      tempo: fc.option(fc.integer({ min: 5, max: 1000 }), { nil: undefined, freq: 4 }),
       repeatStart: fc.boolean(),
       repeatEnd: fc.boolean(),
     })
-    .map(({ upbeat: short, number, ending, voices, repeatStart, repeatEnd }) => ({
+    .map(({ upbeat: short, number, ending, tempo, voices, repeatStart, repeatEnd }) => ({
       metre: m,
       key: k,
       voices: voices as Partial<Record<VoiceName, { events: DraftEvent[]; closed: boolean }>>,
@@ -95,6 +96,7 @@ function bar(m: Metre, k: KeySignature, first: boolean): fc.Arbitrary<DraftBar> 
       ...(short === undefined || m.beats < 2 ? {} : { short }),
       ...(number === undefined ? {} : { number }),
       ...(ending === undefined ? {} : { ending }),
+      ...(tempo === undefined ? {} : { tempo }),
     }));
 }
 

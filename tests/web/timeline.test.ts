@@ -21,6 +21,20 @@ describe('the timeline', () => {
     const timeline = timelineOf(score('S: C5*4 |'), 120);
     expect(timeline.secondsAt(3 * CROTCHET)).toBeCloseTo(1.5);
   });
+  it('changes its pace at a barline, under a tied note too, and in proportion to the tempo chosen', () => {
+    const music = score('tempo: 60\nS: C5*3 D5 |\ntempo: 120\nS: =*2 E5*2 |\ntempo: 30\nS: F5*4 |');
+    const seconds = (tempo: number) =>
+      [4, 6, 8, 12].map((beat) =>
+        Number(
+          timelineOf(music, tempo)
+            .secondsAt(beat * CROTCHET)
+            .toFixed(3),
+        ),
+      );
+    expect(seconds(60)).toEqual([4, 5, 6, 14]);
+    expect(seconds(120)).toEqual([2, 2.5, 3, 7]);
+    expect(countInFor(music, 4 * CROTCHET, 60).seconds).toBe(2);
+  });
   it('draws out what stands under a fermata, and only that', () => {
     const timeline = timelineOf(FERMATA, 60);
     const lengths = [0, 1, 2, 3].map(

@@ -15,6 +15,7 @@ import {
   withHeading,
   withKey,
   withMetre,
+  withTempo,
 } from '../../src/writing/bars.ts';
 import { draftOf } from '../../src/writing/draft.ts';
 import { copyPassage, erasePassage, movePassage, pastePassage } from '../../src/writing/passage.ts';
@@ -203,6 +204,29 @@ describe('bars', () => {
     expect(typeof back === 'string' ? back : textureOf(back).tones.S.map((tone) => tone.pitch)).toEqual(
       textureOf(music).tones.S.map((tone) => tone.pitch),
     );
+  });
+  it('keep each key and tempo that begins inside when they are barred anew', () => {
+    const music = score('tempo: 60\nkey: C major\nS: C5*4 |\ntempo: 90\nkey: G major\nS: D5*4 | E5*4 |');
+    const after = withMetre(music, 0, { beats: 2, unit: 4 });
+    if (typeof after === 'string') throw new Error(after);
+    expect(after.bars.map((bar) => [bar.tempo, bar.key.fifths])).toEqual([
+      ...Array(2).fill([60, 0]),
+      ...Array(4).fill([90, 1]),
+    ]);
+  });
+  it('take another tempo from one of them on, as far as the old one held', () => {
+    const music = score('tempo: 60\nS: C5*4 | D5*4 | E5*4 |\ntempo: 90\nS: F5*4 |');
+    const tempos = (one: Score) => one.bars.map((bar) => bar.tempo);
+    expect(tempos(withTempo(music, 1, 80))).toEqual([60, 80, 80, 90]);
+    expect(withTempo(music, 0, 50)).toMatchObject({ tempo: 50, voices: music.voices });
+    expect(tempos(withHeading(music, { title: '', tempo: undefined }))).toEqual([
+      ...Array(3).fill(undefined),
+      90,
+    ]);
+    expect(tempos(insertBar(music, 3))).toEqual([60, 60, 60, 90, 90]);
+    expect(tempos(removeBar(music, 3))).toEqual([60, 60, 60]);
+    expect(removeBar(removeBar(removeBar(music, 0), 0), 0).tempo).toBe(90);
+    expect(tempos(addBars(music, 1))).toEqual([60, 60, 60, 90, 90]);
   });
   it('refuse another metre over bars that are repeated', () => {
     expect(withMetre(score('S: |: C5*4 :| D5*4 |'), 0, { beats: 3, unit: 4 })).toMatch(/repeated/);

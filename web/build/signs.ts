@@ -16,6 +16,9 @@ const RANGES: readonly (readonly [number, number])[] = [
   [0xe4c0, 0xe4c1],
   [0xe4e0, 0xe4ee],
   [0xe880, 0xe88a],
+  // Notes of metronome marks, and their dot.
+  [0xeca2, 0xecab],
+  [0xecb7, 0xecb7],
 ];
 
 /** Written letters: those of the languages of Western and Central Europe, which a pupil's words and lyrics may be in. */

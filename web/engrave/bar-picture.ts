@@ -232,6 +232,7 @@ function inkBar(translated: TranslatedBar, i: number, context: SVGContext): Gath
     boxes.solid.push(...headBoxes(stave));
     boxes.thin.push(...endBoxes(translated.bar, stave));
   }
+  if (i === 0) boxes.solid.push(...bracketEnds(staves));
   return boxes;
 }
 
@@ -344,6 +345,15 @@ function beamBoxes(beam: Beam): Box[] {
 function headBoxes(stave: Stave): Box[] {
   const width = stave.getNoteStartX() - stave.getX();
   return width < 12 ? [] : [{ x: stave.getX(), y: stave.getY() - 12, width, height: STAFF_HEIGHT + 24 }];
+}
+
+/** The hooks of the bracket, above and below the staves, which VexFlow draws 5 left of them and 6 beyond. */
+function bracketEnds({ treble, bass }: TranslatedBar['staves']): Box[] {
+  const hook = { x: treble.getX() - 5, width: 20, height: 12 };
+  return [
+    { ...hook, y: treble.getY() - 6 - hook.height },
+    { ...hook, y: bass.getY() + STAFF_HEIGHT + 6 },
+  ];
 }
 
 /** A repeat sign or a final double bar. */

@@ -57,6 +57,8 @@ export interface PlannedBar {
   /** The signature before, where this bar changes it. */
   readonly keyBefore?: number;
   readonly metreChanges?: true;
+  /** Crotchets a minute, where they change after the first bar. */
+  readonly tempo?: number;
   readonly repeatStart?: true;
   readonly repeatEnd?: true;
   readonly ending?: string;

@@ -1,4 +1,5 @@
 /** What stands among the notes and is drawn by ourselves: ties, fermatas, gaps, endings, lyrics. */
+import { beatsAMinute, countedBeat } from '../../src/report/sentences.ts';
 import { VOICES } from '../../src/score/score.ts';
 import { type PlannedBar, STAFF_OF, STAFF_VOICES, type StaffName } from './bars.ts';
 import { placeY, STAFF_HEIGHT, stemUp, trebleBottom, VERSE } from './extents.ts';
@@ -21,6 +22,7 @@ export function drawBySelf(svg: SVGElement, plan: SystemPlan, lines: Lines, boxe
   drawGaps(svg, plan, lines, boxes);
   drawFermatas(svg, plan, lines, boxes);
   drawLyrics(svg, plan, lines, boxes);
+  drawTempos(svg, plan, lines, boxes);
   drawEndings(svg, plan, lines, boxes);
 }
 
@@ -143,6 +145,43 @@ function drawLyrics(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gath
         boxes.solid.push({ x: x - width / 2, y: y - 10, width, height: 13 });
       }
     }
+  }
+}
+
+/** SMuFL's notes for metronome marks, by their name; with a dot they are three of the next shorter. */
+const TEMPO_NOTES: Readonly<Record<string, string>> = {
+  semibreve: '\ueca2',
+  minim: '\ueca3',
+  crotchet: '\ueca5',
+  quaver: '\ueca7',
+  semiquaver: '\ueca9',
+  demisemiquaver: '\uecab',
+};
+const TEMPO_DOT = '\uecb7';
+/** As in engrave.css. */
+const TEMPO_SIZE = 13;
+const TEMPO_NOTE_SIZE = 22;
+
+/** A new tempo over the bar it begins with, as note and figure. What it is at the beginning stands above the score. */
+function drawTempos(svg: SVGElement, plan: SystemPlan, lines: Lines, boxes: Gathered): void {
+  measure ??= canvasMeasure();
+  for (const { at, index, tempo, metre } of plan.bars) {
+    if (tempo === undefined) continue;
+    const beat = countedBeat(metre);
+    const dotted = beat.name.startsWith('dotted ');
+    const note = TEMPO_NOTES[beat.name.replace('dotted ', '')]! + (dotted ? TEMPO_DOT : '');
+    const figure = `= ${beatsAMinute(tempo, metre)}`;
+    const place = lines.bars.find((bar) => bar.index === index)!;
+    const x = Math.max(place.x + 2, xAt(lines as SystemGeometry, at) - 4);
+    const before = (measure ?? guessWidth)(note, TEMPO_NOTE_SIZE, true) + 4;
+    const width = before + (measure ?? guessWidth)(figure, TEMPO_SIZE);
+    const near = [...boxes.solid, ...boxes.thin].filter(
+      (box) => box.x < x + width && box.x + box.width > x && box.y < lines.top.treble + STAFF_HEIGHT,
+    );
+    const y = Math.min(lines.top.treble - 10, ...near.map((box) => box.y - 6));
+    addText(svg, note, { x, y }, 'pw-tempo-note');
+    addText(svg, figure, { x: x + before, y }, 'pw-tempo');
+    boxes.solid.push({ x, y: y - 18, width, height: 20 });
   }
 }
 

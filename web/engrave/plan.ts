@@ -64,6 +64,7 @@ function frame(score: Score, bar: Bar): Omit<PlannedBar, 'signs' | 'beams' | 'tu
     key: bar.key,
     ...(before && before.key.fifths !== bar.key.fifths ? { keyBefore: before.key.fifths } : {}),
     ...(metreChanges ? { metreChanges: true as const } : {}),
+    ...(before && bar.tempo !== undefined && before.tempo !== bar.tempo ? { tempo: bar.tempo } : {}),
     ...(bar.repeatStart ? { repeatStart: true as const } : {}),
     ...(bar.repeatEnd ? { repeatEnd: true as const } : {}),
     ...(bar.ending !== undefined ? { ending: bar.ending } : {}),

@@ -3,11 +3,20 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { capitalised } from '../../src/english/words.ts';
 import { parseKeySignature, parseMetre, printKeySignature } from '../../src/notation/index.ts';
-import { beatsAMinute, countedBeat, withSigns } from '../../src/report/sentences.ts';
+import { beatsAMinute, countedBeat, printTempo, withSigns } from '../../src/report/sentences.ts';
 import { barAt, firstMetre, printBar } from '../../src/score/place.ts';
 import { type Bar, endOf, type Score } from '../../src/score/score.ts';
-import { printMetre } from '../../src/score/time.ts';
-import { addBars, insertBar, removeBar, withHeading, withKey, withMetre } from '../../src/writing/bars.ts';
+import { tempoWithin } from '../../src/score/tempo.ts';
+import { type Metre, printMetre } from '../../src/score/time.ts';
+import {
+  addBars,
+  insertBar,
+  removeBar,
+  withHeading,
+  withKey,
+  withMetre,
+  withTempo,
+} from '../../src/writing/bars.ts';
 import type { Panel } from './context.ts';
 
 export function exerciseMenu(panel: Panel): TemplateResult {
@@ -33,7 +42,7 @@ export function exerciseMenu(panel: Panel): TemplateResult {
         }}
       >
         <label>Title <input name="title" maxlength="80" .value=${score.title} /></label>
-        <label>Tempo, ${countedBeat(metre).name}s a minute <input name="tempo" type="number" min="5" max="400" step="any" .value=${score.tempo === undefined ? '' : String(beatsAMinute(score.tempo, metre))} /></label>
+        ${tempoField(score.tempo, metre, 'Tempo at the beginning')}
         <button type="submit">Change</button>
       </form>
       ${bar === undefined ? nothing : fromBarForm(panel, bar)}
@@ -60,7 +69,22 @@ export function exerciseMenu(panel: Panel): TemplateResult {
   </details>`;
 }
 
-/** Key and metre from the caret's bar on. */
+function tempoField(tempo: number | undefined, metre: Metre, name: string): TemplateResult {
+  const shown = tempo === undefined ? '' : String(beatsAMinute(tempo, metre));
+  return html`<label>${name}, ${countedBeat(metre).name}s a minute <input name="tempo" type="number" min="5" max="400" step="any" .value=${shown} /></label>`;
+}
+
+/**
+ * Crotchets a minute of what a tempo field holds: as before where it was left alone, undefined where it is empty or
+ * can't be a tempo.
+ */
+function tempoIn(form: FormData, before: number | undefined, metre: Metre): number | undefined {
+  const typed = Number(form.get('tempo'));
+  if (before !== undefined && typed === beatsAMinute(before, metre)) return before;
+  return tempoWithin(typed * countedBeat(metre).crotchets);
+}
+
+/** Key, metre and tempo from the caret's bar on. */
 function fromBarForm(panel: Panel, bar: Bar): TemplateResult {
   return html`<form
     class="check-form"
@@ -74,6 +98,7 @@ function fromBarForm(panel: Panel, bar: Bar): TemplateResult {
       <legend>From ${printBar(bar.number)} on</legend>
       <label>Key, such as G major or B♭ minor (B♭ may be typed Bb) <input name="key" .value=${printKeySignature(bar.key)} /></label>
       <label>Metre, such as 4/4 <input name="metre" .value=${printMetre(bar.metre)} /></label>
+      ${tempoField(bar.tempo, bar.metre, 'Tempo')}
     </fieldset>
     <button type="submit">Change from ${printBar(bar.number)} on</button>
   </form>`;
@@ -85,7 +110,7 @@ function changeFrom(form: FormData, bar: Bar, { state, actions }: Panel): void {
   else actions.rewrite(() => made.score, made.said);
 }
 
-/** The score with the key and metre of the form from the bar on, or a sentence saying what is wrong with the form. */
+/** The score with the key, metre and tempo of the form from the bar on, or a sentence saying what is wrong with the form. */
 function changedFrom(form: FormData, bar: Bar, score: Score): { score: Score; said: string } | string {
   const key = parseKeySignature(String(form.get('key')).trim());
   const metre = parseMetre(String(form.get('metre')).trim());
@@ -96,16 +121,26 @@ function changedFrom(form: FormData, bar: Bar, score: Score): { score: Score; sa
   const sameMetre = metre.beats === bar.metre.beats && metre.unit === bar.metre.unit;
   const barred = sameMetre ? score : withMetre(score, bar.index, metre);
   if (typeof barred === 'string') return barred;
-  const said = withSigns(`From ${printBar(bar.number)} on: ${printKeySignature(key)}, ${printMetre(metre)}.`);
-  return { score: withKey(barred, bar.index, key), said };
+  const tempo = tempoIn(form, bar.tempo, bar.metre);
+  if (tempo === undefined && form.get('tempo') !== '')
+    return `The tempo was not understood; ${countedBeat(bar.metre).name}s a minute, such as 72, were expected.`;
+  const keyed = withKey(barred, bar.index, key);
+  const said = [
+    printKeySignature(key),
+    printMetre(metre),
+    ...(tempo === undefined ? [] : [printTempo(tempo, metre)]),
+  ];
+  return {
+    score: tempo === undefined || tempo === bar.tempo ? keyed : withTempo(keyed, bar.index, tempo),
+    said: withSigns(`From ${printBar(bar.number)} on: ${said.join(', ')}.`),
+  };
 }
 
 function changeHeading(form: FormData, { actions, state }: Panel): void {
-  const metre = firstMetre(state.history.now.score);
-  const tempo = Number(form.get('tempo')) * countedBeat(metre).crotchets;
+  const { score } = state.history.now;
   const heading = {
     title: String(form.get('title') ?? '').trim(),
-    tempo: tempo >= 10 && tempo <= 400 ? tempo : undefined,
+    tempo: tempoIn(form, score.tempo, firstMetre(score)),
   };
   actions.rewrite((score) => withHeading(score, heading), 'The heading was changed.');
 }

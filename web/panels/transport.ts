@@ -1,9 +1,10 @@
 /** Hearing the exercise: play, tempo, loop, and each voice louder, softer or alone. */
 
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { beatsAMinute, countedBeat } from '../../src/report/sentences.ts';
 import { firstMetre } from '../../src/score/place.ts';
 import { VOICE_WORDS, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { tempoMarks } from '../../src/score/tempo.ts';
 import { USUAL_TEMPO } from '../sound/timeline.ts';
 import { withholds } from '../state/brief.ts';
 import type { Mixer } from '../state/page.ts';
@@ -47,8 +48,9 @@ function paceControls({ state, actions, commands }: Panel): TemplateResult {
   const own = state.history.now.score.tempo ?? USUAL_TEMPO;
   const metre = firstMetre(state.history.now.score);
   const beat = countedBeat(metre);
+  const changes = tempoMarks(state.history.now.score).length > 1;
   return html`
-    <label class="tempo"
+    <label class="tempo" title=${changes ? 'At the beginning; where the exercise changes its tempo, the music does so in proportion' : nothing}
       >Tempo
       <input
         type="number"

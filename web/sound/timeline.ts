@@ -3,6 +3,7 @@
 import { midiNumber } from '../../src/score/pitch.ts';
 import { barAt } from '../../src/score/place.ts';
 import { type ByVoice, byVoice, endOf, type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
+import { tempoMarks } from '../../src/score/tempo.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { beatLength, CROTCHET, type Ticks } from '../../src/score/time.ts';
 
@@ -34,8 +35,9 @@ interface Leg {
   readonly pace: number;
 }
 
+/** `tempo`: crotchets a minute at the beginning, by choice; later ones of the score are as much quicker or slower. */
 export function timelineOf(score: Score, tempo: number): Timeline {
-  const legs = legsOf(score, 60 / tempo / CROTCHET);
+  const legs = legsOf(score, tempo);
   const last = legs.at(-1);
   return {
     secondsAt(at) {
@@ -49,23 +51,34 @@ export function timelineOf(score: Score, tempo: number): Timeline {
   };
 }
 
-function legsOf(score: Score, pace: number): Leg[] {
+function legsOf(score: Score, tempo: number): Leg[] {
   const legs: Leg[] = [];
   let seconds = 0;
-  let open: { at: Ticks; held: boolean } | undefined;
+  let open: { at: Ticks; held: boolean; tempo: number } | undefined;
   const close = (until: Ticks): void => {
     if (open === undefined || until <= open.at) return;
-    const legPace = open.held ? pace * FERMATA_STRETCH : pace;
-    legs.push({ at: open.at, until, seconds, pace: legPace });
-    seconds += (until - open.at) * legPace;
+    const pace = (60 / open.tempo / CROTCHET) * (open.held ? FERMATA_STRETCH : 1);
+    legs.push({ at: open.at, until, seconds, pace });
+    seconds += (until - open.at) * pace;
   };
-  for (const slice of textureOf(score).slices) {
-    if (open?.held === slice.fermata) continue;
-    close(slice.at);
-    open = { at: slice.at, held: slice.fermata };
+  const changes = tempoMarks(score).map(({ bar }) => bar.at);
+  for (const { at: from, until, fermata: held } of textureOf(score).slices) {
+    // Notes tied over a barline make one slice.
+    for (const at of [from, ...changes.filter((change) => change > from && change < until)]) {
+      const now = tempoAt(score, at, tempo);
+      if (open?.held === held && open.tempo === now) continue;
+      close(at);
+      open = { at, held, tempo: now };
+    }
   }
   close(endOf(score));
   return legs;
+}
+
+/** Crotchets a minute at a moment, where the piece begins at this tempo. */
+function tempoAt(score: Score, at: Ticks, opening: number): number {
+  const written = score.tempo ?? USUAL_TEMPO;
+  return opening * ((barAt(score, at).tempo ?? written) / written);
 }
 
 /** Every tone that begins or goes on between two moments, cut to them. Seconds count from `from`. */
@@ -98,7 +111,7 @@ export function countInFor(
   readonly seconds: number;
 } {
   const bar = barAt(score, at);
-  const beat = (beatLength(bar.metre) / CROTCHET) * (60 / tempo);
+  const beat = (beatLength(bar.metre) / CROTCHET) * (60 / tempoAt(score, at, tempo));
   const into = Math.floor((at - bar.at + bar.offset) / beatLength(bar.metre)) % bar.metre.beats;
   // Enough beats that the music enters where it stands in its bar: an upbeat of one in 4/4 has three clicks.
   const beats = into === 0 ? bar.metre.beats : into;

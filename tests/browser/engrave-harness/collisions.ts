@@ -53,13 +53,16 @@ export interface CollisionReport {
   readonly tags: number;
   readonly words: number;
   readonly strokes: number;
+  /** Signs and strokes of brackets. */
+  readonly brackets: number;
+  readonly tempos: number;
   readonly collisions: readonly string[];
 }
 
 /** Marks that overlap a sign or another mark, strokes that run over a head, a signature or a mark, heads over heads or signatures. */
 export function findCollisions(): CollisionReport {
   const collisions: string[] = [];
-  let [heads, tags, words, strokes] = [0, 0, 0, 0];
+  let [heads, tags, words, strokes, brackets, tempos] = [0, 0, 0, 0, 0, 0];
   for (const [s, svg] of all<SVGSVGElement>(document, '.pw-system svg').entries()) {
     const headInk = all<SVGTextElement>(svg, '.vf-notehead > text:first-child').map((text) =>
       inkOf(text, 'head'),
@@ -68,8 +71,16 @@ export function findCollisions(): CollisionReport {
       ...all<SVGTextElement>(svg, '.vf-sign text').map((text) => inkOf(text, `sign ${text.textContent}`)),
       ...all<SVGTextElement>(svg, '.pw-glyph').map((text) => inkOf(text, 'fermata')),
       ...all<SVGTextElement>(svg, '.vf-stave text').map((text) => inkOf(text, 'clef or signature')),
+      // The bracket stands left of the staves, which begin at 18.
+      ...all<SVGTextElement>(svg, '.vf-bar > text[x="13"]').map((text) => inkOf(text, 'bracket')),
+      ...all<SVGRectElement>(svg, '.vf-bar > rect[x="13"]').map((rect) => boxOf(rect, 'bracket')),
     ];
-    const signatureInk = signInk.filter(({ what }) => what === 'clef or signature');
+    brackets += signInk.filter(({ what }) => what === 'bracket').length;
+    const signatureInk = signInk.filter(({ what }) => what === 'clef or signature' || what === 'bracket');
+    const tempoInk = all<SVGTextElement>(svg, '.pw-tempo, .pw-tempo-note').map((text) =>
+      inkOf(text, `tempo ${text.textContent}`),
+    );
+    tempos += tempoInk.length / 2;
     const tagInk = all<SVGPathElement>(svg, '.pw-tag').map((path) =>
       boxOf(path, `tag ${path.parentElement?.textContent}`),
     );
@@ -80,7 +91,7 @@ export function findCollisions(): CollisionReport {
     heads += headInk.length;
     tags += tagInk.length;
     words += wordInk.length;
-    const marks = [...tagInk, ...wordInk];
+    const marks = [...tagInk, ...wordInk, ...tempoInk];
     const say = (a: Ink, b: Ink) => collisions.push(`system ${s + 1}: ${a.what} overlaps ${b.what}`);
     for (const [i, mark] of marks.entries()) {
       for (const sign of signInk) if (overlaps(mark, sign)) say(mark, sign);
@@ -124,7 +135,7 @@ export function findCollisions(): CollisionReport {
       if (!inside) collisions.push(`system ${s + 1}: ${mark.what} lies outside the picture`);
     }
   }
-  return { heads, tags, words, strokes, collisions };
+  return { heads, tags, words, strokes, brackets, tempos, collisions };
 }
 
 /** The ink of a label: its runs together. */

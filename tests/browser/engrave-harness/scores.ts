@@ -92,6 +92,7 @@ T: |: B3 D4 D4 E4 | F#4*2 D4*2 :|
 B: |: G3 D3 G3 C3 | D3*2 G3*2 :|
 key: Eb major
 metre: 3/4
+tempo: 54
 S: Eb5 D5 C5 | Bb4*2 Ab4 | (G4 Ab4 Bb4) F4 F4 | Eb4*3! |
 A: G4 F4 Eb4 | D4*2 F4 | Eb4 Eb4 D4 | Bb3*3! |
 T: Bb3 Bb3 G3 | Bb3*2 Bb3 | Bb3 C4 Bb3 | G3*3! |
@@ -133,6 +134,7 @@ B: C3 D3 E3 C3 | F3 G3 C3*2! |
 
 key: A major
 metre: 3/4
+tempo: 90
 S: E5 D5 C#5 | B4*3! |
 A: A4 A4 A4 | G#4*3! |
 T: C#4 D4 E4 | E4*3! |
@@ -147,6 +149,7 @@ B: Eb3 F3 Eb3 Bb2 | Eb3*2 Bb2*2! |
 
 key: C minor
 metre: 2/2
+tempo: 144
 S: Eb5 D5 | C5*2! |
 A: G4 G4 | G4*2! |
 T: C4 B3 | C4*2! |
