@@ -1,9 +1,11 @@
 /** Starts the service. */
 import { once } from 'node:events';
+import { existsSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { Refused } from '../src/refusal/refusal.ts';
+import { type Outcome, Refused, refuse } from '../src/refusal/refusal.ts';
 import { createApp, type Parts } from './app.ts';
 import type { MarkingDesk } from './desk/marking-desk.ts';
 import { reviewPool } from './desk/pool.ts';
@@ -100,4 +102,28 @@ export async function openDesk(path: string): Promise<MarkingDesk> {
 export async function restoreDesk(path: string, backup: string): Promise<{ readonly kept?: string }> {
   const { restore } = await import('./desk/backup.ts');
   return restore(path, backup, new Date());
+}
+
+/**
+ * The worksheet of exercises packed as in a pupil's link, as PDF: the desk's page, served to this machine's Chromium
+ * alone while it prints. Where there is no browser or no page, a sentence says which.
+ */
+export async function worksheetPdf(hash: string): Promise<Outcome<{ readonly pdf: Uint8Array }>> {
+  const { chromium, printToPdf } = await import('./desk/pdf.ts');
+  const browser = chromium();
+  if (browser === undefined) return refuse('no Chromium was found on this machine');
+  if (!existsSync(join(PAGE, 'desk', 'index.html')))
+    return refuse('the page is not built here yet, which npm run build does once');
+  const server = createServer(createApp({ page: PAGE }));
+  server.listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  try {
+    const { port } = server.address() as AddressInfo;
+    return { ok: true, pdf: await printToPdf(browser, `http://127.0.0.1:${port}/desk/#/${hash}`) };
+  } catch {
+    return refuse('Chromium could not print it');
+  } finally {
+    server.closeAllConnections();
+    server.close();
+  }
 }

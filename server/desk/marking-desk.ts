@@ -1,6 +1,7 @@
 /** A desk at work: the file open for writing, the same file open for reports, and the workers that review. */
 import { readBrief } from '../../src/brief/brief.ts';
 import {
+  type ClassPicture,
   EXAMPLE_SCHEME,
   type Intake,
   readCandidatePattern,
@@ -24,6 +25,7 @@ import type { Stack, StackSettings } from './records.ts';
 import { everything, markBook } from './reports.ts';
 import { type Reviewing, reviewingAgain } from './reviewing-again.ts';
 import { Desk } from './store.ts';
+import { classPictureOf } from './tallies.ts';
 
 /** The settings of a stack as a person gives them: files' texts, not yet looked at. */
 export interface RawSettings {
@@ -57,6 +59,8 @@ export interface MarkingDesk {
   reviewing(stack: number): Reviewing;
   /** Compares the stack's scripts in a worker; kept until one of them changes. */
   likeness(stack: number): Promise<LikenessReport>;
+  /** What the stack's scripts have in common. */
+  classPicture(stack: number): Promise<ClassPicture>;
   /** Says anew whose the scripts are, from all their names; gives what lies on the stack. */
   settle(stack: number): Intake;
   /** The stack of this name; made where there is none. What is given anew replaces the old. Gives its number. */
@@ -97,6 +101,8 @@ export async function openMarkingDesk(path: string, options: PoolOptions = {}): 
     reviewInBackground: (stack) => again.inBackground(stack),
     reviewing: (stack) => again.standing(stack),
     likeness: likenessKept(path, reports, workers),
+    // What was not counted yet is kept, so this asks by the connection that can write.
+    classPicture: (stack) => classPictureOf(db, stack),
     settle: (stack) => {
       settleIdentities(desk, desk.stack(stack));
       return intakeOf(desk, stack);

@@ -125,7 +125,7 @@ function addSetting(program: Command, ended: Ended): void {
     .summary('set an exercise: say what of a piece is given, and give the rest out empty')
     .description(
       'Makes of a piece, a tune or a brief what a class needs: the brief, the pupils’ file with empty bars (MusicXML and\n' +
-        'text), and a link that opens the pupils’ page with the exercise in it, and another to the desk’s page with the worksheet to print.',
+        'text), the worksheet as PDF where Chromium is installed, and a link that opens the pupils’ page with the exercise in it.',
     )
     .argument('<file>', 'the piece, tune or brief: MusicXML, MXL or text; - for standard input')
     .option(
@@ -142,7 +142,10 @@ function addSetting(program: Command, ended: Ended): void {
     .option('--controlled', 'a controlled sitting: no help at all, and the page and what is handed in say so')
     .option('--least-length <min:sec>', 'how long it must last')
     .option('--least-together <min:sec>', 'how long it must last with another composition')
-    .option('--profile <name>', 'house profile: first-steps, chorale or strict')
+    .option(
+      '--profile <name>',
+      'house profile: first-steps, chorale or strict, or the file of your own, such as ours.json',
+    )
     .option('--page <address>', 'where your pupils open the page', 'http://127.0.0.1:4100/')
     .option('--force', 'replace files that are there already')
     .addOption(voicesOption())
@@ -158,10 +161,12 @@ function addSetting(program: Command, ended: Ended): void {
       'Makes exercises of two to four bars for what went wrong most: a tune with its first chord, in a key of up to four\n' +
         'sharps or flats. Each is proved solvable: at least twenty answers without fault or query are found, and none shown.',
     )
-    .requiredOption(
+    .option(
       '--for <what>',
       'close, seventh, six-four, consecutives, minor, leaps, or rules as `partwise rules` lists them; several by commas',
     )
+    .option('--desk <file>', 'instead of --for: a marking desk’s file, for what went wrong in most scripts')
+    .option('--stack <name>', 'which of the desk’s stacks, where there are several')
     .option('--number <n>', 'one to six exercises', '3')
     .option('--seed <n>', 'a seed that was printed before, to have the same exercises again')
     .requiredOption('-o, --output <folder>', 'folder to write into')

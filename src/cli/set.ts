@@ -12,9 +12,12 @@ import { choiceInWords, parseChoice } from '../set/choice.ts';
 import { linkTo } from '../set/link.ts';
 import { type Setting, setWork } from '../set/set-work.ts';
 import { openSource } from '../set/source.ts';
+import { hasWords } from '../set/words.ts';
 import { EXIT } from './exit.ts';
 import { readInput } from './input.ts';
 import { printFailure } from './paper.ts';
+import { loadProfile } from './profile.ts';
+import { printedWorksheet } from './worksheet.ts';
 import { writeAll } from './write-all.ts';
 
 export interface SetOptions {
@@ -44,9 +47,9 @@ export async function setCommand(file: string, options: SetOptions): Promise<num
   const { score, brief: before } = opened.source;
   const read = parseChoice(options.give ?? (before === undefined ? 'tune' : 'all'));
   if (!read.ok) throw new Refused(read.message);
-  const profile = options.profile ?? before?.profile ?? 'chorale';
-  if (profileNamed(profile) === undefined)
-    throw new Refused(`There is no profile called “${profile}”; a brief names one that is built in.`);
+  const own = options.profile === undefined ? undefined : await loadProfile(options.profile);
+  const builtIn = own === undefined ? undefined : profileNamed(own.name) === own;
+  const profile = (builtIn ? own?.name : undefined) ?? before?.profile ?? 'chorale';
   const set = setWork(score, read.choice, {
     profile,
     without: helpsWithheld(options) ?? before?.without ?? [],
@@ -60,29 +63,37 @@ export async function setCommand(file: string, options: SetOptions): Promise<num
   });
   if (!set.ok) throw new Refused(`${file}: ${set.message}`);
   const { brief } = set;
+  const link = linkTo([brief]);
+  const worksheet = link.ok ? await printedWorksheet(link.hash, options.page) : { files: {}, lines: [] };
   await writeAll(options, {
     'brief.txt': printBrief(brief),
     'exercise.musicxml': writeMusicXml(brief.score),
     'exercise.txt': printNotation(brief.score, { whole: true }),
+    ...(builtIn === false ? { 'profile.json': `${JSON.stringify(own, null, 2)}\n` } : {}),
+    ...worksheet.files,
   });
-  const link = linkTo([brief]);
   const lines = [
     `${brief.score.title === '' ? file : brief.score.title}: ${brief.task}.`,
     `Given: ${choiceInWords(read.choice)}.`,
     ...[sittingInWords(brief)].filter((words) => words !== ''),
     `Written into ${options.output}: brief.txt (for you, and to mark by), exercise.musicxml and exercise.txt (for the pupils).`,
-  ];
+    ...(builtIn === false ? [ownProfileInWords(options.output, profile)] : []),
+    ...(hasWords(brief.score) ? [WORDS_LOST] : []),
+  ].flatMap((line) => wrap(line, WIDTH));
   const address = link.ok
-    ? [
-        'The link, which opens the pupils’ page with the exercise in it:',
-        `${options.page}#${link.hash}`,
-        'The worksheet, to be printed from the desk:',
-        `${options.page}desk/#/${link.hash}`,
-      ]
+    ? ['The link, which opens the pupils’ page with the exercise in it:', `${options.page}#${link.hash}`]
     : wrap(link.message, WIDTH);
-  process.stdout.write(`${[...lines.flatMap((line) => wrap(line, WIDTH)), ...address].join('\n')}\n`);
+  process.stdout.write(`${[...lines, ...worksheet.lines, ...address].join('\n')}\n`);
   return EXIT.fine;
 }
+
+/** A brief names a profile that every page knows; one's own has to go to whoever checks by it. */
+function ownProfileInWords(folder: string, page: string): string {
+  return `Your profile is profile.json beside them: mark with --profile ${folder}/profile.json. A brief and a link can only name a profile that is built in, so the pupils’ page checks by “${page}” until the file is opened there.`;
+}
+
+const WORDS_LOST =
+  'The words under the tune are in exercise.musicxml alone: the text, the link and the worksheet have no place for them.';
 
 function helpsWithheld({ without, controlled }: SetOptions): readonly Help[] | undefined {
   if (controlled) return HELPS;

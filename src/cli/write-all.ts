@@ -7,7 +7,7 @@ import { reason } from './input.ts';
 /** Nothing that is there already is replaced unasked. @throws {Refused} */
 export async function writeAll(
   { output, force }: { readonly output: string; readonly force?: true },
-  files: Readonly<Record<string, string>>,
+  files: Readonly<Record<string, string | Uint8Array>>,
 ): Promise<void> {
   const flag = force === undefined ? 'wx' : 'w';
   try {

@@ -1,16 +1,23 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { openMarkingDesk } from '../../server/desk/marking-desk.ts';
 import { readBrief } from '../../src/brief/brief.ts';
+import { aimNamed } from '../../src/practice/aims.ts';
 import { readLink } from '../../src/set/link.ts';
+import { exerciseText } from '../support/exercises.ts';
 import { partwise } from './run.ts';
 
 let folder: string;
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'partwise-practice-'));
+  vi.stubEnv('CHROMIUM', join(folder, 'none'));
 });
-afterAll(() => rmSync(folder, { recursive: true }));
+afterAll(() => {
+  vi.unstubAllEnvs();
+  rmSync(folder, { recursive: true });
+});
 
 describe('partwise practice', () => {
   it('writes exercises for rules that went wrong, says their seed and that they can be solved, and shows no answer', async () => {
@@ -42,6 +49,38 @@ describe('partwise practice', () => {
     await partwise([...args, '-o', join(folder, 'two')]);
     expect(readFileSync(join(folder, 'two', '2.brief.txt'), 'utf8')).toBe(briefs[1]);
   }, 60_000);
+
+  it('reads from a desk what went wrong in most scripts', async () => {
+    const file = join(folder, 'desk.sqlite');
+    const desk = await openMarkingDesk(file, { threads: 1, log: () => {} });
+    const stack = desk.stackFor({ name: 'Autumn' });
+    for (const name of ['4101.txt', '4102.txt'])
+      await desk.takeIn(desk.desk.stack(stack), {
+        file: name,
+        content: new TextEncoder().encode(exerciseText('fault-consecutives')),
+      });
+    desk.stackFor({ name: 'Empty' });
+    await desk.close();
+    const practice = (...more: string[]) =>
+      partwise(['practice', '--desk', file, '--number', '1', '--seed', '3', ...more]);
+    const out = join(folder, 'class');
+    const { status, out: said } = await practice('--stack', 'Autumn', '-o', out);
+    expect(status).toBe(0);
+    const words = said.replaceAll(/\s+/g, ' ');
+    expect(words).toMatch(/^Autumn: Every script has a fault\. The commonest: .*, in 2 of 2 scripts\./);
+    expect(words).toContain(`Practice 3.1: ${aimNamed('consecutives')!.name}`);
+    for (const [args, message] of [
+      [[], 'Say which stack with --stack: there is “Autumn” and “Empty”.'],
+      [['--stack', 'Spring'], 'There is no such stack'],
+      [['--stack', 'Empty'], 'There are no short exercises'],
+    ] as const)
+      expect(await practice(...args, '-o', out)).toMatchObject({
+        status: 2,
+        err: expect.stringContaining(message),
+      });
+    expect(await partwise(['practice', '--desk', 'none.sqlite', '-o', out])).toMatchObject({ status: 2 });
+    expect((await partwise(['practice', '-o', out])).err).toContain('Say what to practise');
+  }, 120_000);
 
   it.each([
     [['--for', 'everything'], 'no practice for “everything”'],

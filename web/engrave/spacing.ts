@@ -126,10 +126,14 @@ function fill(
   return { bars, width };
 }
 
+/** As bad as two systems a third empty. */
+const LONE_BAR = 2;
+
 /**
  * Breaks bars into systems. `ideal` is what a bar would like, `least` what it must have; `head` the clef and
  * signatures that every system begins with. Chosen over the whole score so that systems are evenly full; a break
- * after a phrase's end (`closes`) is preferred to one inside a phrase.
+ * after a phrase's end (`closes`) is preferred to one inside a phrase, and a last bar does not stand alone where the
+ * systems before it can spare one.
  */
 export function breakSystems(
   bars: readonly { readonly least: number; readonly natural: number; readonly closes: boolean }[],
@@ -150,7 +154,8 @@ export function breakSystems(
       const last = end === bars.length;
       const over = Math.max(0, natural / width - 1);
       const under = Math.max(0, 1 - natural / width);
-      const badness = over ** 2 * 40 + (last ? 0.15 : 1) * under ** 2 * 10 + 0.35;
+      const alone = last && start > 0 && start === end - 1 ? LONE_BAR : 0;
+      const badness = over ** 2 * 40 + (last ? 0.15 : 1) * under ** 2 * 10 + 0.35 + alone;
       const here = cost[start]! + badness + (last || bars[end - 1]!.closes ? 0 : 0.12);
       if (here < cost[end]!) {
         cost[end] = here;

@@ -6,7 +6,6 @@ import { annotatedScript } from '../../desk/annotated.ts';
 import type { MarkingDesk } from '../../desk/marking-desk.ts';
 import { differingScripts } from '../../desk/marks-given.ts';
 import { everything, markBook, moderationOf, sheetOf } from '../../desk/reports.ts';
-import { classPictureOf } from '../../desk/tallies.ts';
 import { fileStem } from './file-stem.ts';
 import { markerOf } from './marker.ts';
 import { answer, send } from './serve.ts';
@@ -15,10 +14,7 @@ export function reportRoutes(marking: MarkingDesk): Router {
   const { reports: desk } = marking;
   const router = Router();
 
-  // What was not counted yet is kept, so this asks by the connection that can write.
-  answer(router, ROUTES.class, ({ params: { id } }) =>
-    classPictureOf(marking.desk.db, marking.desk.stack(id).id),
-  );
+  answer(router, ROUTES.class, ({ params: { id } }) => marking.classPicture(desk.stack(id).id));
 
   answer(router, ROUTES.moderation, ({ params: { id }, query: { criterion, after, most }, request }) => {
     const { ranked, unmarked } = moderationOf(desk, desk.stack(id), criterion, markerOf(request).by);

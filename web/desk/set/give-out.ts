@@ -5,6 +5,7 @@ import { type Brief, printBrief } from '../../../src/brief/brief.ts';
 import { writeMusicXml } from '../../../src/musicxml/index.ts';
 import { printNotation } from '../../../src/notation/index.ts';
 import { linkTo } from '../../../src/set/link.ts';
+import { hasWords } from '../../../src/set/words.ts';
 import { fileName, saveFile } from '../../files/save.ts';
 
 /** What giving out asks of the desk. */
@@ -94,6 +95,7 @@ function linkView({ briefs, page, setPage }: GivingOut): TemplateResult {
   const link = linkTo(briefs);
   if (!link.ok) return html`<p>${link.message}</p>`;
   const address = `${page}#${link.hash}`;
+  const words = briefs.some(({ score }) => hasWords(score));
   return html`<div class="link">
     <label
       >Link that opens the pupils’ page with it
@@ -111,6 +113,7 @@ function linkView({ briefs, page, setPage }: GivingOut): TemplateResult {
     <p class="aside">
       The exercise stands in the address itself, after the #: no server is told of it.
       ${/^https?:\/\/(127\.|localhost|\[::1\])/.test(page) ? 'This address works on your own machine only; put in the one your pupils use.' : nothing}
+      ${words ? 'The words under the tune are in the MusicXML file and on the worksheet alone: link and text have no place for them.' : nothing}
     </p>
   </div>`;
 }

@@ -15,7 +15,7 @@ import {
   MOST_OPENING,
   THE_TUNE,
 } from '../../../src/set/choice.ts';
-import { readLink } from '../../../src/set/link.ts';
+import { type LinkedExercise, readLink } from '../../../src/set/link.ts';
 import { setWork } from '../../../src/set/set-work.ts';
 import { openSource, type Source } from '../../../src/set/source.ts';
 import { type Desk, giveOut } from './give-out.ts';
@@ -47,7 +47,7 @@ export function showSetting(element: HTMLElement, link: string, desk: Desk): voi
     profile: 'chorale',
     least: '',
     without: [],
-    page: new URL('../', location.href.replace(/#.*/, '')).href,
+    page: pupilsPage(),
   };
   const change = (part: Partial<Setting>): void => {
     setting = { ...setting, ...part };
@@ -56,7 +56,11 @@ export function showSetting(element: HTMLElement, link: string, desk: Desk): voi
   if (link === '') change({});
   else {
     const read = readLink(`set/${link}`);
-    const [first] = read.ok ? read.exercises : [];
+    const [first, ...others] = read.ok ? read.exercises : [];
+    if (read.ok && others.length > 0) {
+      showSeveral(element, read.exercises, desk);
+      return;
+    }
     change(
       first === undefined
         ? { trouble: read.ok ? '' : read.message }
@@ -64,6 +68,24 @@ export function showSetting(element: HTMLElement, link: string, desk: Desk): voi
           opened({ score: first.brief.score, ...(first.brief.task !== '' && { brief: first.brief }) }),
     );
   }
+}
+
+/** Several exercises, as practice comes in a link: they are as they are, to be given out. */
+function showSeveral(element: HTMLElement, exercises: readonly LinkedExercise[], desk: Desk): void {
+  const briefs = exercises.map(({ brief }) => brief);
+  const shown = (page: string): void => {
+    render(
+      html`<h1 class="no-print">${counted(briefs.length, 'exercise')}</h1>
+        ${giveOut({ briefs, title: 'Exercises', page, setPage: shown, desk })} ${worksheet(briefs, '')}`,
+      element,
+    );
+  };
+  shown(pupilsPage());
+}
+
+/** Where this page's own pupils' page is. */
+function pupilsPage(): string {
+  return new URL('../', location.href.replace(/#.*/, '')).href;
 }
 
 type Change = (part: Partial<Setting>) => void;
