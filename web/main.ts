@@ -38,9 +38,12 @@ async function start(): Promise<void> {
     sayAloud: announcer.say,
   });
   showState(store, () => ({ actions, shelf, commands }));
+  let drawn = false;
   stave = createStave(document.querySelector<HTMLElement>('#stave')!, store, { ...commands, actions }, () => {
+    if (drawn || store.get().history.now.score.bars.length === 0) return;
+    drawn = true;
     // For the bench: the whole of the exercise is on screen.
-    if (store.get().history.now.score.bars.length > 0) performance.measure('partwise-drawn', { start: 0 });
+    performance.measure('partwise-drawn', { start: 0 });
   });
   keepInView(store, stave);
   hearPage({ store, actions, commands });
@@ -72,8 +75,9 @@ interface Given {
  */
 function showState(store: Store<PageState>, given: () => Given): void {
   const page = document.querySelector<HTMLElement>('#page')!;
+  let forPaper = false;
   const draw = (): void => {
-    render(pageView({ state: store.get(), ...given() }), page);
+    render(pageView({ state: store.get(), forPaper, ...given() }), page);
   };
   // What stood there for the eye while the scripts were on their way.
   page.replaceChildren();
@@ -82,6 +86,12 @@ function showState(store: Store<PageState>, given: () => Given): void {
     draw();
     focusView();
   });
+  // The list for paper is made when it is printed, and not at each note.
+  for (const event of ['beforeprint', 'afterprint'] as const)
+    addEventListener(event, () => {
+      forPaper = event === 'beforeprint';
+      draw();
+    });
   let stale = false;
   const drawStale = (): void => {
     if (!stale) return;

@@ -15,7 +15,7 @@ export interface Place {
 }
 
 /** The bar that sounds at this moment; the last bar for its end. Throws on a score without bars. */
-export function barAt(score: Score, at: Ticks): Bar {
+export function barAt(score: Pick<Score, 'bars'>, at: Ticks): Bar {
   const bar =
     score.bars[
       Math.max(

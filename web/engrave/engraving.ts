@@ -1,5 +1,5 @@
 /** Keeps a container's drawing in step with what it is given: draws what changed, what is in view first. */
-import type { Score } from '../../src/score/score.ts';
+import { VOICES } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar } from './bars.ts';
 import { loadMusicFont } from './font.ts';
@@ -13,11 +13,10 @@ import type {
   Hit,
   Stretch,
 } from './input.ts';
-import { labelRooms, plainNumeral } from './lanes.ts';
-import { type MarkSettings, shownFindings } from './placing.ts';
-import { planBars } from './plan.ts';
+import { createMarking, type Marking } from './marking.ts';
+import { type Planned, planScore } from './plan.ts';
 import { hitIn } from './pointing.ts';
-import { planKey, Slot } from './slot.ts';
+import { Slot } from './slot.ts';
 import { arrangeSystems, type SystemPlan } from './systems.ts';
 import { canvasMeasure } from './words.ts';
 
@@ -35,14 +34,15 @@ class Sheet implements Engraving {
   private readonly root: HTMLElement;
   private slots: Slot[] = [];
   private input: EngravingInput | undefined;
-  private settings: MarkSettings | undefined;
+  private marking: Marking | undefined;
+  private arranged: readonly SystemPlan[] = [];
   private readonly measure = canvasMeasure();
   private scale = 1;
   private readonly inView = new WeakMap<Element, boolean>();
   private readonly observer = new IntersectionObserver((entries) => {
     for (const { target, isIntersecting } of entries) this.inView.set(target, isIntersecting);
   });
-  private planned: { score: Score; bars: PlannedBar[] } | undefined;
+  private planned: Planned | undefined;
   private fontReady = false;
   private waiting = 0;
   private settle: (() => void) | undefined;
@@ -84,7 +84,7 @@ class Sheet implements Engraving {
     }
   }
 
-  /** Plans the whole score (plain data, a few milliseconds) and draws what differs from what is shown. */
+  /** Plans what is new (plain data) and draws what differs from what is shown. */
   private refresh(): void {
     const { input } = this;
     if (!input) return;
@@ -94,18 +94,14 @@ class Sheet implements Engraving {
       return;
     }
     this.scale = input.scale ?? (input.width < PHONE_WIDTH ? PHONE_SCALE : 1);
-    if (this.planned?.score !== input.score) {
-      this.planned = { score: input.score, bars: planBars(input.score) };
-    }
+    if (this.planned?.score !== input.score) this.planned = planScore(input.score, this.planned);
+    if (!this.marking?.isOf(input)) this.marking = createMarking(input, this.measure);
     const { bars } = this.planned;
-    const label = input.chordLabel ?? plainNumeral;
-    const { marks, layers } = input;
-    this.settings = { marks, layers, label, measure: this.measure };
-    const lyrics = layers.lyrics ? versesOf(bars) : 0;
-    const labels = labelRooms(bars, marks, layers, label, this.measure);
-    const inner = marks.ornaments.filter(({ voice }) => voice === 'A' || voice === 'T');
-    const letters = layers.ornaments ? inner.map(({ at }) => at) : [];
-    this.reconcile(arrangeSystems(bars, { width: input.width / this.scale, labels, lyrics, letters }));
+    const { rooms, letters } = this.marking;
+    const lyrics = input.layers.lyrics ? versesOf(bars) : 0;
+    const width = input.width / this.scale;
+    this.arranged = arrangeSystems(bars, { width, labels: rooms, lyrics, letters }, this.arranged);
+    this.reconcile(this.arranged);
     this.drawVisible();
   }
 
@@ -130,9 +126,9 @@ class Sheet implements Engraving {
       this.observer.observe(fresh.element);
       return fresh;
     });
-    const elements = this.slots.map(({ element }) => element);
+    const elements = new Set<Element>(this.slots.map(({ element }) => element));
     for (const child of [...this.root.children]) {
-      if (elements.includes(child as HTMLDivElement)) continue;
+      if (elements.has(child)) continue;
       this.observer.unobserve(child);
       child.remove();
     }
@@ -177,41 +173,18 @@ class Sheet implements Engraving {
   }
 
   private drawSlot(slot: Slot): void {
-    if (!this.settings) return;
+    if (!this.marking) return;
     const key = this.markKey(slot);
     if (!slot.isStale(key)) return;
-    slot.draw(this.settings, key, this.scale);
+    slot.draw(this.marking.settings, key, this.scale);
     slot.showChoice(this.chosen, this.tones, this.stretch);
     slot.showCarets(this.caret, this.cursor, this.ghost);
   }
 
-  /** What a system's marks are made from, as text: equal where nothing would look different. None while they are to come. */
-  private markKey(slot: Slot): string | undefined {
-    if (!this.settings || this.input?.marksToCome) return undefined;
-    const { marks, layers, label } = this.settings;
-    const { from, until } = slot;
-    const touches = (a: Ticks, b: Ticks) => a < until && b > from;
-    return JSON.stringify([
-      planKey(slot.plan).length,
-      this.scale,
-      layers,
-      marks.chords
-        .filter((chord) => touches(chord.at, chord.until))
-        .map((chord) => [chord.at, label(chord), layers.figuredBass ? [chord.members, chord.bass] : 0]),
-      marks.keys.filter((region) => touches(region.from, region.until)),
-      marks.ornaments
-        .filter(({ at }) => touches(at, at + 1))
-        .map(({ at, voice, kind, figures }) => [at, voice, kind, figures]),
-      marks.cadences.filter(({ at }) => touches(at, at + 1)),
-      (marks.figures ?? []).filter(({ at }) => touches(at, at + 1)),
-      shownFindings(marks, layers)
-        .filter(
-          (finding) =>
-            touches(finding.from, Math.max(finding.until, finding.from + 1)) ||
-            finding.tones.some((tone) => touches(tone.at, tone.until)),
-        )
-        .map(({ tones, ...finding }) => [finding, tones.map((tone) => tone.id)]),
-    ]);
+  /** What a system's marks are made from; undefined while they are to come. */
+  private markKey({ plan }: Slot): string | undefined {
+    if (!this.marking || this.input?.marksToCome) return undefined;
+    return `${this.scale} ${this.marking.keyOf(plan)}`;
   }
 
   select(id: string | undefined): void {
@@ -332,8 +305,8 @@ class Sheet implements Engraving {
 function versesOf(bars: readonly PlannedBar[]): number {
   let verses = 0;
   for (const bar of bars) {
-    for (const signs of Object.values(bar.signs)) {
-      for (const sign of signs) verses = Math.max(verses, sign.lyrics?.length ?? 0);
+    for (const voice of VOICES) {
+      for (const { lyrics } of bar.signs[voice]) if (lyrics) verses = Math.max(verses, lyrics.length);
     }
   }
   return verses;

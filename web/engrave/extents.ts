@@ -43,10 +43,43 @@ function reach(staff: StaffName, voice: VoiceName, sign: Sign): { top: number; b
 /** From one line of syllables to the next, and from the notes to the first one's baseline. */
 export const VERSE = 14;
 
+/** How far the signs of one bar reach. */
+interface Reach {
+  /** The staves' distance that keeps clear what hangs from the upper and what rises from the lower. */
+  readonly distance: number;
+  /** The lowest that anything hangs from the treble staff, from its top line. */
+  readonly bottom: number;
+  /** The highest that anything rises from the bass staff, from its top line. */
+  readonly rise: number;
+}
+
+const reaches = new WeakMap<PlannedBar, Reach>();
+
+function reachOf(bar: PlannedBar): Reach {
+  const known = reaches.get(bar);
+  if (known !== undefined) return known;
+  const below = spans(bar, 'treble');
+  const above = spans(bar, 'bass');
+  let distance = 0;
+  for (const low of below) {
+    for (const high of above) {
+      // Neighbours in time count too: a stem may lean into the next column.
+      if (high.at > low.until || low.at > high.until) continue;
+      distance = Math.max(distance, low.bottom - high.top + CLEAR);
+    }
+  }
+  const reached = {
+    distance,
+    bottom: Math.max(STAFF_HEIGHT, ...below.map(({ bottom }) => bottom)),
+    rise: Math.min(0, ...above.map(({ top }) => top)),
+  };
+  reaches.set(bar, reached);
+  return reached;
+}
+
 /** The lowest that anything hangs from the treble staff in these bars, from its top line: lyrics stand under it. */
 export function trebleBottom(bars: readonly PlannedBar[]): number {
-  const bottoms = bars.flatMap((bar) => spans(bar, 'treble').map(({ bottom }) => bottom));
-  return Math.max(STAFF_HEIGHT, ...bottoms);
+  return Math.max(STAFF_HEIGHT, ...bars.map((bar) => reachOf(bar).bottom));
 }
 
 /**
@@ -55,20 +88,9 @@ export function trebleBottom(bars: readonly PlannedBar[]): number {
  * find room between all of it.
  */
 export function staffDistance(bars: readonly PlannedBar[], verses: number): number {
-  let distance = STAFF_HEIGHT + LEAST_GAP;
-  for (const bar of bars) {
-    const below = spans(bar, 'treble');
-    const above = spans(bar, 'bass');
-    for (const low of below) {
-      for (const high of above) {
-        // Neighbours in time count too: a stem may lean into the next column.
-        if (high.at > low.until || low.at > high.until) continue;
-        distance = Math.max(distance, low.bottom - high.top + CLEAR);
-      }
-    }
-  }
+  let distance = Math.max(STAFF_HEIGHT + LEAST_GAP, ...bars.map((bar) => reachOf(bar).distance));
   if (verses > 0) {
-    const rise = Math.min(0, ...bars.flatMap((bar) => spans(bar, 'bass').map(({ top }) => top)));
+    const rise = Math.min(0, ...bars.map((bar) => reachOf(bar).rise));
     distance = Math.max(distance, trebleBottom(bars) + VERSE * verses + CLEAR - rise);
   }
   return Math.ceil(distance);

@@ -3,12 +3,12 @@
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
 import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
-import type { WrittenFigure } from '../../src/score/score.ts';
+import { VOICES, type WrittenFigure } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
-import type { PlannedBar } from './bars.ts';
+import type { PlannedBar, Sign } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
-import type { LabelRoom } from './spacing.ts';
+import type { LabelRoom, LabelRooms } from './spacing.ts';
 import { LYRIC_SIZE, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
 
 export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
@@ -34,31 +34,49 @@ const WORD_SIZE = 13;
 type ChordLabel = (chord: Chord) => string;
 export const plainNumeral: ChordLabel = (chord) => numeral(chord.roman, chord.key);
 
-/** The room that labels want beside one another, by moment: so that spacing can give it. */
+/**
+ * Tells the room that a bar's labels want beside one another, so that spacing can give it. A bar is measured once: the
+ * same bar has the same answer.
+ */
 export function labelRooms(
-  bars: readonly PlannedBar[],
   marks: Marks,
   layers: Layers,
   label: ChordLabel,
   measure: Measure,
-): Map<Ticks, LabelRoom[]> {
-  const rooms = new Map<Ticks, LabelRoom[]>();
-  const add = (at: Ticks, lane: LaneName | 'lyrics', width: number) => {
-    const room = { lane, left: Math.max(0, width / 2 - HALF_HEAD), right: width / 2 + HALF_HEAD };
-    rooms.set(at, [...(rooms.get(at) ?? []), room]);
-  };
-  for (const chord of marks.chords) {
-    if (layers.numerals) add(chord.at, 'numerals', setChordLabel(label(chord), measure).width);
-  }
-  for (const { at, figures } of figuresShown(bars, marks, layers))
-    add(at, 'figures', setFigures(figures, measure).width);
-  if (layers.lyrics) {
-    for (const sign of bars.flatMap((bar) => Object.values(bar.signs).flat())) {
+): (bar: PlannedBar) => LabelRooms {
+  const chords = layers.numerals || layers.figuredBass ? marks.chords : [];
+  const chordAt = new Map(chords.map((chord) => [chord.at, chord]));
+  const figuresAt = new Map(marks.figures?.map(({ at, figures }) => [at, figures]));
+  const roomsAt = (bar: PlannedBar, at: Ticks): LabelRoom[] => {
+    const rooms: LabelRoom[] = [];
+    const add = (lane: LaneName | 'lyrics', width: number) =>
+      rooms.push({ lane, left: Math.max(0, width / 2 - HALF_HEAD), right: width / 2 + HALF_HEAD });
+    const chord = chordAt.get(at);
+    if (chord && layers.numerals) add('numerals', setChordLabel(label(chord), measure).width);
+    const heard = chord && layers.figuredBass ? figuredBass(chord, bar.key.fifths) : [];
+    const figures = marks.figures === undefined ? heard : (figuresAt.get(at) ?? []);
+    if (figures.length > 0) add('figures', setFigures(figures, measure).width);
+    for (const sign of layers.lyrics ? signsWithWords(bar, at) : []) {
       const widths = (sign.lyrics ?? []).map((syllable) => measure(syllable, LYRIC_SIZE));
-      if (widths.length > 0) add(sign.at, 'lyrics', Math.max(...widths));
+      if (widths.length > 0) add('lyrics', Math.max(...widths));
     }
-  }
-  return rooms;
+    return rooms;
+  };
+  const known = new WeakMap<PlannedBar, LabelRooms>();
+  return (bar) => {
+    const rooms =
+      known.get(bar) ??
+      bar.columns.flatMap((at) => {
+        const here = roomsAt(bar, at);
+        return here.length === 0 ? [] : [[at, here] as const];
+      });
+    known.set(bar, rooms);
+    return rooms;
+  };
+}
+
+function signsWithWords(bar: PlannedBar, at: Ticks): readonly Sign[] {
+  return VOICES.flatMap((voice) => bar.signs[voice].filter((sign) => sign.at === at && sign.lyrics));
 }
 
 /** Given figures; where there are none, the harmony's if they are switched on. */

@@ -20,33 +20,119 @@ import { type PlannedBar, type PlannedTuplet, type Sign, STAFF_VOICES, type Staf
 import { settleHeights } from './heights.ts';
 import { beamUnit, findTuplets, noteValues, restValues, tupletValue, wholeBarRest } from './values.ts';
 
+/** What goes on over a barline: the tone of a tie that is still open in each voice, and accidentals to be reminded of. */
+interface Carried {
+  /** The tone's id where the voice's last note is tied on. */
+  readonly open: ByVoice<string | undefined>;
+  readonly reminders: Readonly<Record<StaffName, Reminders>>;
+}
+
+/** A plan with what each bar's was made from, so that a bar with nothing new about it need not be planned again. */
+export interface Planned {
+  readonly score: Score;
+  readonly bars: readonly PlannedBar[];
+  readonly made: readonly MadeBar[];
+}
+
+interface MadeBar {
+  readonly from: readonly [before: Bar | undefined, bar: Bar, after: Bar | undefined];
+  readonly events: ByVoice<readonly VoiceEvent[]>;
+  readonly carried: Carried;
+  readonly plan: PlannedBar;
+  /** What it carries over to the next bar. */
+  readonly left: Carried;
+}
+
+const NOTHING_CARRIED: Carried = {
+  open: { S: undefined, A: undefined, T: undefined, B: undefined },
+  reminders: { treble: new Map(), bass: new Map() },
+};
+
 /** Plans every bar of a score. Pure. */
-export function planBars(score: Score): PlannedBar[] {
+export function planBars(score: Score): readonly PlannedBar[] {
+  return planScore(score).bars;
+}
+
+/** Plans a score. Bars that hold the very same events as in `before` keep the plan they had there. Pure. */
+export function planScore(score: Score, before?: Planned): Planned {
   const cursors = byVoice(() => 0);
-  const tones = byVoice(() => '');
-  const continuing = byVoice(() => false);
-  const reminders: Record<StaffName, Reminders> = { treble: new Map(), bass: new Map() };
-  return score.bars.map((bar) => {
-    const drafts = byVoice((voice) => {
-      const events = score.voices[voice];
-      const here: VoiceEvent[] = [];
-      while (cursors[voice] < events.length && events[cursors[voice]]!.at < bar.at + bar.duration) {
-        here.push(events[cursors[voice]++]!);
-      }
-      return writeVoice(here, bar, voice, tones, continuing);
+  let carried = NOTHING_CARRIED;
+  const made = score.bars.map((bar, i) => {
+    const from = [score.bars[i - 1], bar, score.bars[i + 1]] as const;
+    const events = byVoice((voice) => {
+      const all = score.voices[voice];
+      const first = cursors[voice];
+      while (cursors[voice] < all.length && all[cursors[voice]]!.at < bar.at + bar.duration) cursors[voice]++;
+      return all.slice(first, cursors[voice]);
     });
-    const plain = byVoice((voice) => drafts[voice].signs);
-    for (const staff of ['treble', 'bass'] as const)
-      reminders[staff] = accidentals(plain, staff, bar, reminders[staff]);
-    const signs = settleHeights(plain);
-    return {
-      ...frame(score, bar),
-      signs,
-      beams: byVoice((voice) => beams(signs[voice], bar)),
-      tuplets: VOICES.flatMap((voice) => drafts[voice].tuplets),
-      columns: columns(signs, bar),
-    };
+    const old = before?.made[i];
+    const still = old !== undefined && isMadeFrom(old, from, events, carried);
+    const here = still ? old : makeBar(score, from, events, carried);
+    carried = here.left;
+    return here;
   });
+  return { score, bars: made.map(({ plan }) => plan), made };
+}
+
+function isMadeFrom(
+  made: MadeBar,
+  from: MadeBar['from'],
+  events: MadeBar['events'],
+  carried: Carried,
+): boolean {
+  return (
+    sameItems(made.from, from) &&
+    VOICES.every((voice) => sameItems(made.events[voice], events[voice])) &&
+    sameCarried(made.carried, carried)
+  );
+}
+
+/** True where two lists hold the very same things. */
+export function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((each, i) => each === b[i]);
+}
+
+function sameCarried(a: Carried, b: Carried): boolean {
+  return (
+    a === b ||
+    (VOICES.every((voice) => a.open[voice] === b.open[voice]) &&
+      (['treble', 'bass'] as const).every((staff) => sameReminders(a.reminders[staff], b.reminders[staff])))
+  );
+}
+
+function sameReminders(a: Reminders, b: Reminders): boolean {
+  return (
+    a.size === b.size &&
+    [...a].every(([step, alterations]) => {
+      const others = b.get(step);
+      return others?.size === alterations.size && [...alterations].every((each) => others.has(each));
+    })
+  );
+}
+
+function makeBar(
+  score: Score,
+  from: MadeBar['from'],
+  events: ByVoice<readonly VoiceEvent[]>,
+  carried: Carried,
+): MadeBar {
+  const [, bar] = from;
+  const open = { ...carried.open };
+  const drafts = byVoice((voice) => writeVoice(events[voice], bar, voice, open));
+  const plain = byVoice((voice) => drafts[voice].signs);
+  const reminders = {
+    treble: accidentals(plain, 'treble', bar, carried.reminders.treble),
+    bass: accidentals(plain, 'bass', bar, carried.reminders.bass),
+  };
+  const signs = settleHeights(plain);
+  const plan = {
+    ...frame(score, bar),
+    signs,
+    beams: byVoice((voice) => beams(signs[voice], bar)),
+    tuplets: VOICES.flatMap((voice) => drafts[voice].tuplets),
+    columns: columns(signs, bar),
+  };
+  return { from, events, carried, plan, left: { open, reminders } };
 }
 
 /** The bar itself, and how it differs from its neighbours. */
@@ -76,13 +162,12 @@ function frame(score: Score, bar: Bar): Omit<PlannedBar, 'signs' | 'beams' | 'tu
 
 type MutableSign = { -readonly [K in keyof Sign]: Sign[K] };
 
-/** One voice's events of one bar as signs; remembers in `tones` and `continuing` what goes on over the barline. */
+/** One voice's events of one bar as signs; remembers in `open` what goes on over the barline. */
 function writeVoice(
   events: readonly VoiceEvent[],
   bar: Bar,
   voice: VoiceName,
-  tones: Record<VoiceName, string>,
-  continuing: Record<VoiceName, boolean>,
+  open: Record<VoiceName, string | undefined>,
 ): { signs: MutableSign[]; tuplets: PlannedTuplet[] } {
   const signs: MutableSign[] = [];
   const tuplets: PlannedTuplet[] = [];
@@ -108,7 +193,7 @@ function writeVoice(
         signs.push({ ...sign(event), at, duration: piece.duration, value: piece.value });
       }
     }
-    finishEvent(signs.slice(first), event, voice, tones, continuing);
+    finishEvent(signs.slice(first), event, voice, open);
     if (event.kind === 'note' && event.beside) addBeside(signs.slice(first), event.beside, bar);
   }
   return { signs, tuplets };
@@ -125,26 +210,25 @@ function finishEvent(
   signs: readonly MutableSign[],
   event: VoiceEvent,
   voice: VoiceName,
-  tones: Record<VoiceName, string>,
-  continuing: Record<VoiceName, boolean>,
+  open: Record<VoiceName, string | undefined>,
 ): void {
   const first = signs[0];
   const last = signs.at(-1);
   if (!first || !last) return;
   if (event.kind !== 'gap' && event.fermata) last.fermata = true;
   if (event.kind !== 'note') {
-    continuing[voice] = false;
+    open[voice] = undefined;
     return;
   }
-  if (!continuing[voice]) tones[voice] = `${voice}@${event.at}`;
+  const tone = open[voice] ?? `${voice}@${event.at}`;
   for (const [i, each] of signs.entries()) {
-    each.tone = tones[voice];
-    if (i > 0 || continuing[voice]) each.continued = true;
+    each.tone = tone;
+    if (i > 0 || open[voice] !== undefined) each.continued = true;
     if (i < signs.length - 1 || event.tied) each.tied = true;
   }
   if (event.grace) first.grace = event.grace;
   if (event.lyrics) first.lyrics = event.lyrics;
-  continuing[voice] = event.tied === true;
+  open[voice] = event.tied ? tone : undefined;
 }
 
 /** Notes too many that begin with a note stand at its stem; one that begins later is only told of. */

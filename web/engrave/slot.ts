@@ -187,7 +187,7 @@ function drawGhost(over: SVGGElement, geometry: SystemGeometry, ghost: Ghost): v
 const keys = new WeakMap<SystemPlan, string>();
 
 /** A plan as text: equal for equal drawings. */
-export function planKey(plan: SystemPlan): string {
+function planKey(plan: SystemPlan): string {
   let text = keys.get(plan);
   if (text === undefined) {
     text = JSON.stringify(plan);

@@ -21,6 +21,9 @@ export interface LabelRoom {
   readonly right: number;
 }
 
+/** The room wanted by labels, as [at, rooms]. */
+export type LabelRooms = readonly (readonly [Ticks, readonly LabelRoom[]])[];
+
 export interface SpacedBar {
   /** Room before the first column: clef, signatures, repeat sign. */
   readonly head: number;
@@ -126,20 +129,30 @@ function fill(
   return { bars, width };
 }
 
+/** A bar as far as breaking into systems asks: what it must have and would like, and whether a phrase ends in it. */
+export interface BrokenBar {
+  readonly least: number;
+  readonly natural: number;
+  readonly closes: boolean;
+}
+
 /** As bad as two systems a third empty. */
 const LONE_BAR = 2;
+/** Breaks that cost no more than this beyond the best ones stay where they are. */
+const SETTLED = 0.5;
 
 /**
- * Breaks bars into systems. `ideal` is what a bar would like, `least` what it must have; `head` the clef and
- * signatures that every system begins with. Chosen over the whole score so that systems are evenly full; a break
- * after a phrase's end (`closes`) is preferred to one inside a phrase, and a last bar does not stand alone where the
- * systems before it can spare one.
+ * Breaks bars into systems; `head` is what the clef and signatures take that every system begins with. Chosen over the
+ * whole score so that systems are evenly full; a break after a phrase's end (`closes`) is preferred to one inside a
+ * phrase, and a last bar does not stand alone where the systems before it can spare one. Breaks from before stay while
+ * they fit and are hardly worse: a note with an accidental does not set all the systems after it anew.
  */
 export function breakSystems(
-  bars: readonly { readonly least: number; readonly natural: number; readonly closes: boolean }[],
+  bars: readonly BrokenBar[],
   width: number,
   head: number,
-): number[] {
+  before?: readonly number[],
+): readonly number[] {
   const cost: number[] = [0];
   const from: number[] = [0];
   for (let end = 1; end <= bars.length; end++) {
@@ -151,19 +164,37 @@ export function breakSystems(
       least += bars[start]!.least;
       natural += bars[start]!.natural;
       if (least > width && start < end - 1) break;
-      const last = end === bars.length;
-      const over = Math.max(0, natural / width - 1);
-      const under = Math.max(0, 1 - natural / width);
-      const alone = last && start > 0 && start === end - 1 ? LONE_BAR : 0;
-      const badness = over ** 2 * 40 + (last ? 0.15 : 1) * under ** 2 * 10 + 0.35 + alone;
-      const here = cost[start]! + badness + (last || bars[end - 1]!.closes ? 0 : 0.12);
+      const here = cost[start]! + systemCost(bars, start, end, natural / width);
       if (here < cost[end]!) {
         cost[end] = here;
         from[end] = start;
       }
     }
   }
+  if (before !== undefined && costOf(before, bars, width, head) < cost[bars.length]! + SETTLED) return before;
   const starts: number[] = [];
   for (let end = bars.length; end > 0; end = from[end]!) starts.unshift(from[end]!);
   return starts;
+}
+
+/** What a system from one bar to before another costs that would like to be `full` times the width. */
+function systemCost(bars: readonly BrokenBar[], start: number, end: number, full: number): number {
+  const last = end === bars.length;
+  const alone = last && start > 0 && start === end - 1 ? LONE_BAR : 0;
+  const over = Math.max(0, full - 1);
+  const under = Math.max(0, 1 - full);
+  const badness = over ** 2 * 40 + (last ? 0.15 : 1) * under ** 2 * 10 + 0.35 + alone;
+  return badness + (last || bars[end - 1]!.closes ? 0 : 0.12);
+}
+
+/** What these breaks cost; infinite where they don't fit. */
+function costOf(starts: readonly number[], bars: readonly BrokenBar[], width: number, head: number): number {
+  return starts.reduce((sum, start, i) => {
+    const end = starts[i + 1] ?? bars.length;
+    const own = bars.slice(start, end);
+    const least = own.reduce((wide, bar) => wide + bar.least, head);
+    const natural = own.reduce((wide, bar) => wide + bar.natural, head);
+    const fits = own.length === 1 || (own.length > 1 && least <= width);
+    return fits ? sum + systemCost(bars, start, end, natural / width) : Number.POSITIVE_INFINITY;
+  }, 0);
 }

@@ -1,11 +1,20 @@
 /** Which bars stand on which system, as plain data. Two equal plans give the same drawing, so an unchanged one is kept. */
 import { byVoice, VOICES } from '../../src/score/score.ts';
+import { lastBegun } from '../../src/score/search.ts';
 import { signatureAlteration } from '../../src/score/signature.ts';
 import type { Metre, Ticks } from '../../src/score/time.ts';
 import { signatureSize } from './accidentals.ts';
 import { type PlannedBar, type Sign, STAFF_VOICES, type StaffName } from './bars.ts';
 import { staffDistance } from './extents.ts';
-import { barWidths, breakSystems, type Column, type LabelRoom, type SpacedBar } from './spacing.ts';
+import { sameItems } from './plan.ts';
+import {
+  barWidths,
+  breakSystems,
+  type Column,
+  type LabelRoom,
+  type LabelRooms,
+  type SpacedBar,
+} from './spacing.ts';
 
 export interface SystemPlan {
   readonly index: number;
@@ -23,7 +32,7 @@ export interface SystemPlan {
   /** Lines of syllables between the staves. */
   readonly lyrics?: number;
   /** Room wanted by words at each moment, as [at, rooms]. */
-  readonly labels: readonly (readonly [number, readonly LabelRoom[]])[];
+  readonly labels: LabelRooms;
 }
 
 /** Room for the bracket left of the staves. */
@@ -34,35 +43,41 @@ export const RAGGED_STRETCH = 1.6;
 
 export interface Arrangement {
   readonly width: number;
-  readonly labels: ReadonlyMap<number, readonly LabelRoom[]>;
+  /** The room that a bar's labels want; the same answer for the same bar, so that its widths are worked out once. */
+  readonly labels: (bar: PlannedBar) => LabelRooms;
   /** Lines of syllables between the staves. */
   readonly lyrics: number;
-  /** Moments at which a letter stands at an inner voice's note: their systems are given room for it. */
+  /** Moments at which a letter stands at an inner voice's note, in order: their systems are given room for it. */
   readonly letters?: readonly Ticks[];
 }
 
 /** Room for a letter between the staves. */
 const LETTER_ROOM = 14;
 
-/** Arranges bars on systems of a width in drawing units. Pure: widths of signs are estimated, never measured. */
-export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrangement): SystemPlan[] {
+/**
+ * Arranges bars on systems of a width in drawing units. Widths of signs are estimated, never measured. Systems begin
+ * where those of `before` do while that is hardly worse; a plan that differs in nothing from the one in its place there
+ * is that very one.
+ */
+export function arrangeSystems(
+  bars: readonly PlannedBar[],
+  arrangement: Arrangement,
+  before: readonly SystemPlan[] = [],
+): SystemPlan[] {
   const { width, labels, lyrics, letters = [] } = arrangement;
-  const widths = bars.map((bar) => ({
-    ...barWidths(estimate(bar, labels)),
-    closes: VOICES.some((voice) => bar.signs[voice].some((sign) => sign.fermata)),
-  }));
-  const head = Math.max(0, ...bars.map((bar) => headWidth(bar.key.fifths)));
-  const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head);
+  const widths = bars.map((bar) => widthsOf(bar, labels(bar)));
+  const head = bars.reduce((most, bar) => Math.max(most, headWidth(bar.key.fifths)), 0);
+  const settled = before[0]?.width === width ? before.map((plan) => plan.bars[0]?.index ?? 0) : undefined;
+  const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head, settled);
   return starts.map((start, index) => {
     const own = bars.slice(start, starts[index + 1] ?? bars.length);
+    const wanted = own.flatMap(labels);
     if (own[0]) own[0] = restateTied(own[0]);
     const next = bars[starts[index + 1] ?? bars.length];
     const until = next?.at ?? Number.POSITIVE_INFINITY;
-    const lettered = letters.some((at) => at >= (own[0]?.at ?? 0) && at < until);
-    const wanted = own.flatMap((bar) =>
-      bar.columns.flatMap((at) => (labels.has(at) ? [[at, labels.get(at)!] as const] : [])),
-    );
-    return {
+    const letter = lastBegun(letters, (own[0]?.at ?? 0) - 1, (at) => at) + 1;
+    const lettered = (letters[letter] ?? until) < until;
+    const plan = {
       index,
       bars: own,
       width,
@@ -75,14 +90,54 @@ export function arrangeSystems(bars: readonly PlannedBar[], arrangement: Arrange
       ...(next?.metreChanges ? { nextMetre: next.metre } : {}),
       labels: wanted,
     };
+    const old = before[index];
+    return old !== undefined && samePlan(old, plan) ? old : plan;
   });
 }
 
+/** True where two plans are made of the very same bars and labels, and are alike in all else. */
+function samePlan(a: SystemPlan, b: SystemPlan): boolean {
+  return (
+    a.width === b.width &&
+    a.ragged === b.ragged &&
+    a.distance === b.distance &&
+    a.lyrics === b.lyrics &&
+    a.nextKey?.fifths === b.nextKey?.fifths &&
+    a.nextKey?.before === b.nextKey?.before &&
+    a.nextMetre === b.nextMetre &&
+    sameItems(a.bars, b.bars) &&
+    sameItems(a.labels, b.labels)
+  );
+}
+
+interface BarWidths {
+  readonly labels: LabelRooms;
+  readonly widths: { readonly least: number; readonly natural: number; readonly closes: boolean };
+}
+
+const knownWidths = new WeakMap<PlannedBar, BarWidths>();
+
+function widthsOf(bar: PlannedBar, labels: LabelRooms): BarWidths['widths'] {
+  const known = knownWidths.get(bar);
+  if (known?.labels === labels) return known.widths;
+  const widths = {
+    ...barWidths(estimate(bar, new Map(labels))),
+    closes: VOICES.some((voice) => bar.signs[voice].some((sign) => sign.fermata)),
+  };
+  knownWidths.set(bar, { labels, widths });
+  return widths;
+}
+
+const restated = new WeakMap<PlannedBar, PlannedBar>();
+
 /**
  * The first bar of a system with the accidentals of notes that are tied over from the system before: the eye has lost
- * them there, so they are told again in brackets (common practice, no source).
+ * them there, so they are told again in brackets (common practice, no source). The same bar has the same answer.
  */
 function restateTied(bar: PlannedBar): PlannedBar {
+  if (!VOICES.some((voice) => bar.signs[voice][0]?.continued)) return bar;
+  const known = restated.get(bar);
+  if (known !== undefined) return known;
   const signs = byVoice((voice) =>
     bar.signs[voice].map((sign, i): Sign => {
       if (i > 0 || !sign.continued || !sign.pitch) return sign;
@@ -92,7 +147,9 @@ function restateTied(bar: PlannedBar): PlannedBar {
         : { ...sign, accidental: 'courtesy' };
     }),
   );
-  return { ...bar, signs };
+  const again = { ...bar, signs };
+  restated.set(bar, again);
+  return again;
 }
 
 /** The clef and a key signature at the beginning of a system. */
@@ -101,7 +158,7 @@ function headWidth(fifths: number): number {
 }
 
 /** A bar's columns with estimated room: 11 for an accidental, 12 for a head, 7 for a dot. */
-function estimate(bar: PlannedBar, labels: Arrangement['labels']): SpacedBar {
+function estimate(bar: PlannedBar, labels: ReadonlyMap<Ticks, readonly LabelRoom[]>): SpacedBar {
   const columns = bar.columns.map((at, i): Column => {
     const until = bar.columns[i + 1] ?? bar.at + bar.duration;
     let left = 0;

@@ -8,6 +8,7 @@ import { endOf, VOICE_WORDS } from '../../src/score/score.ts';
 import { eventAt } from '../../src/writing/write.ts';
 import { describeMoment } from '../engrave/index.ts';
 import { withholds } from '../state/brief.ts';
+import { onceAfterPaint } from '../state/frames.ts';
 import type { Caret, PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 import { marksSeen } from './seen.ts';
@@ -90,12 +91,20 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
       if (words !== saidBefore) say(words);
       saidBefore = words;
     }
-    const line = document.querySelector('#caret-words');
-    if (line !== null) line.textContent = caretWords(state);
-    const advice = document.querySelector('#note-words');
-    if (advice !== null) advice.textContent = noteWords(state);
+    describe(state);
   });
   return { say };
+}
+
+/** The words that stand for the caret beside the stave. */
+const describe = onceAfterPaint((state: PageState): void => {
+  show('#caret-words', caretWords(state));
+  show('#note-words', noteWords(state));
+});
+
+function show(selector: string, words: string): void {
+  const line = document.querySelector(selector);
+  if (line !== null && line.textContent !== words) line.textContent = words;
 }
 
 /** While the caret moves: place, voice and note only. */

@@ -46,6 +46,8 @@ export interface Commands {
 
 export interface Panel {
   readonly state: PageState;
+  /** The page is about to be printed. */
+  readonly forPaper: boolean;
   readonly actions: Actions;
   readonly shelf: Shelf;
   readonly commands: Commands;

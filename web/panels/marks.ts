@@ -1,5 +1,6 @@
 /** The marks, numbered as on the stave; one of them open. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { capitalised } from '../../src/english/words.ts';
 import { placesInWords } from '../../src/report/mark-words.ts';
@@ -19,7 +20,15 @@ import { WITHHELD } from './seen.ts';
 import { voicesForm } from './voices-form.ts';
 import { hasWaysOut, lastHint, waysOutView } from './ways-out.ts';
 
+/** Made anew only where something it is made from has changed: most of what a hand does is of no concern to it. */
 export function marksPanel(panel: Panel): TemplateResult {
+  const { reviewed, settings, history, exercise, asking, chosen, hints, waysOut } = panel.state;
+  const { bars, remarks } = history.now.score;
+  const from = [reviewed, settings, exercise, asking, chosen, hints, waysOut, bars.length === 0, remarks];
+  return html`${guard(from, () => marksView(panel))}`;
+}
+
+function marksView(panel: Panel): TemplateResult {
   const { reviewed, settings, history } = panel.state;
   if (history.now.score.bars.length === 0)
     return html`<div class="empty">

@@ -1,10 +1,17 @@
 /** Ties the engraving to the state: what is drawn follows it, and pointers and keys on the stave change it. */
-import { chordLabel } from '../../src/harmony/words/labels.ts';
+import type { Chord } from '../../src/harmony/analysis.ts';
+import { chordLabel, type LabelStyle } from '../../src/harmony/words/labels.ts';
 import { barAt } from '../../src/score/place.ts';
 import { endOf, type Score } from '../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../src/score/time.ts';
 import { eventAt } from '../../src/writing/write.ts';
-import { createEngraving, type Engraving, type EngravingInput, type Hit } from '../engrave/index.ts';
+import {
+  createEngraving,
+  type Engraving,
+  type EngravingInput,
+  type Hit,
+  type Marks,
+} from '../engrave/index.ts';
 import type { Actions } from '../state/actions.ts';
 import { type KeyCommands, obeyKey } from '../state/keys.ts';
 import type { Caret, PageState } from '../state/page.ts';
@@ -32,6 +39,7 @@ export function createStave(
 
   let width = 0;
   let asked = false;
+  let following = false;
   /** Several changes in one turn, as a keystroke makes them, are one drawing. */
   const askToDraw = (): void => {
     if (asked) return;
@@ -47,6 +55,9 @@ export function createStave(
     engraving.select(state.chosen);
     engraving.setCaret(state.caret);
     engraving.setStretch(state.stretch);
+    // Last of all: whoever asks where something stands has the page laid out on the spot.
+    if (following) engraving.scrollTo({ at: state.caret.at });
+    following = false;
   };
 
   store.subscribe((state, before) => {
@@ -60,7 +71,10 @@ export function createStave(
     if (state.chosen !== before.chosen) engraving.select(state.chosen);
     if (state.caret !== before.caret) {
       engraving.setCaret(state.caret);
-      if (document.activeElement === element) engraving.scrollTo({ at: state.caret.at });
+      if (document.activeElement === element) {
+        following = true;
+        askToDraw();
+      }
     }
     if (state.stretch !== before.stretch) engraving.setStretch(state.stretch);
   });
@@ -76,22 +90,38 @@ export function createStave(
   };
 }
 
-/** The state as the engraver takes it. */
+/** The state as the engraver takes it. What didn't change is the very same as before: by that it sees what to draw. */
 function drawingOf(state: PageState, width: number): EngravingInput {
   const { score } = state.history.now;
-  const marks = marksSeen(state);
-  const { notes } = state.exercise;
   return {
     score,
-    marks: {
-      ...marks,
-      findings: marks.findings.map((f) => (notes[f.id] === undefined ? f : { ...f, waived: true })),
-    },
+    marks: markedWithNotes(marksSeen(state), state.exercise.notes),
     marksToCome: state.reviewed !== undefined && state.reviewed.of !== state.history.now,
     width,
     ...(state.settings.scale === 1 ? {} : { scale: state.settings.scale }),
     layers: state.settings.shown,
-    chordLabel: (chord) => chordLabel(chord, state.settings.labels, barAt(score, chord.at).key.fifths),
+    chordLabel: labelling(state.settings.labels, score.bars),
+  };
+}
+
+/** Findings that the pupil has a word of their own on are struck out. */
+const markedWithNotes = remembering((marks: Marks, notes: PageState['exercise']['notes']): Marks => {
+  const findings = marks.findings.map((f) => (notes[f.id] === undefined ? f : { ...f, waived: true }));
+  return { ...marks, findings };
+});
+
+const labelling = remembering(
+  (style: LabelStyle, bars: Score['bars']) =>
+    (chord: Chord): string =>
+      chordLabel(chord, style, barAt({ bars }, chord.at).key.fifths),
+);
+
+/** The function, which answers what it answered last where it is asked the same again. */
+function remembering<A, B, T>(ask: (a: A, b: B) => T): (a: A, b: B) => T {
+  let last: { readonly a: A; readonly b: B; readonly answer: T } | undefined;
+  return (a, b) => {
+    if (last === undefined || last.a !== a || last.b !== b) last = { a, b, answer: ask(a, b) };
+    return last.answer;
   };
 }
 

@@ -64,7 +64,7 @@ export function writeView(panel: Panel): TemplateResult {
           ${SIDE_PANELS[state.side].view(panel)}
         </div>
       </aside>
-      ${transportView(panel)} ${printedList(panel)}
+      ${transportView(panel)} ${panel.forPaper ? printedList(panel) : nothing}
     </section>
   `;
 }

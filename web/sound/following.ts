@@ -5,6 +5,7 @@ import { eventAt } from '../../src/writing/write.ts';
 import type { Stave } from '../panels/stave.ts';
 import type { Actions } from '../state/actions.ts';
 import { withholds } from '../state/brief.ts';
+import { afterPaint } from '../state/frames.ts';
 import type { PageState } from '../state/page.ts';
 import type { Store } from '../state/store.ts';
 import { createPlayer, type Player } from './player.ts';
@@ -158,7 +159,7 @@ function followState(
   });
 }
 
-/** A note just written on the stave is sounded, where that is wanted and allowed. */
+/** A note just written on the stave is sounded, where that is wanted and allowed, once it is seen. */
 function soundWritten(player: Player, state: PageState, before: PageState): void {
   const byStave = state.history.last.by === 'stave' && state.history.now !== before.history.now;
   if (!byStave || !state.settings.soundNotes || withholds(state, 'playback')) return;
@@ -166,7 +167,7 @@ function soundWritten(player: Player, state: PageState, before: PageState): void
   const event = eventAt(state.history.now.score, before.caret.voice, before.caret.at);
   const old = eventAt(before.history.now.score, before.caret.voice, before.caret.at);
   if (event?.kind === 'note' && event.pitch !== (old?.kind === 'note' ? old.pitch : undefined))
-    player.sound(before.caret.voice, event.pitch).catch(() => undefined);
+    afterPaint(() => player.sound(before.caret.voice, event.pitch).catch(() => undefined));
 }
 
 /** A beat or two before and after what is to be heard, within its bars. */

@@ -1,4 +1,5 @@
 /** Whatever changes in the exercise shown is put away at once, and other tabs are told. */
+import { afterPaint } from './frames.ts';
 import { forgetUnsaved, noteUnsaved } from './journal.ts';
 import type { Keeping, KeptExercise } from './keeping.ts';
 import type { PageState } from './page.ts';
@@ -33,7 +34,8 @@ export function createSaving(
   const kept: Kept = { work: undefined, steps: NO_STEPS };
   const tabs = 'BroadcastChannel' in globalThis ? new BroadcastChannel('partwise') : undefined;
 
-  const putAll = async (): Promise<void> => {
+  const putAll = async (at: 'once' | 'rest'): Promise<void> => {
+    if (at === 'rest') await new Promise<void>(afterPaint);
     while (unsaved) {
       unsaved = false;
       const { kept: steps, present, fresh } = stepsToKeep(kept.steps, store.get().history);
@@ -52,19 +54,21 @@ export function createSaving(
     putting = undefined;
   };
 
-  const save = (): void => {
+  /** Music goes into the journal at once, so that it can be put away after the frame that shows it. */
+  const save = (at: 'once' | 'rest'): void => {
     unsaved = true;
     askToStay();
     const { exercise, history } = store.get();
     noteUnsaved(exercise.id, { text: history.now.text, when: Date.now() });
-    putting ??= putAll();
+    putting ??= putAll(at);
   };
 
   store.subscribe((state, before) => {
     const opened = state.exercise.id !== before.exercise.id;
     if (state.settings !== before.settings || opened) putSettings(state, keeping);
     const written = state.history.now !== before.history.now && state.history.now !== kept.work;
-    if (!opened && (written || state.exercise !== before.exercise)) save();
+    if (!opened && (written || state.exercise !== before.exercise))
+      save(state.exercise === before.exercise ? 'rest' : 'once');
   });
 
   tabs?.addEventListener('message', ({ data: { id } }: MessageEvent<{ id: string }>) => {

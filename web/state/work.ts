@@ -50,8 +50,9 @@ export function beginHistory(work: Work): History {
 }
 
 /**
- * The same score, with every bar and event that it has in common with an earlier one taken from there: an afternoon's
- * undo steps then hold each note once, and not once a step.
+ * The same score, with every bar and event that it has in common with an earlier one taken from there, and lists of
+ * them where nothing differs: an afternoon's undo steps then hold each note once, and not once a step, and whoever
+ * draws or prints a step sees what is new in it.
  */
 function sharing(score: Score, before: Score): Score {
   return {
@@ -62,19 +63,25 @@ function sharing(score: Score, before: Score): Score {
 }
 
 function shared<T extends { readonly at: number }>(now: readonly T[], before: readonly T[]): readonly T[] {
-  const earlier = new Map(before.map((one) => [one.at, one]));
-  return now.map((one) => {
-    const old = earlier.get(one.at);
-    return old !== undefined && sameData(old, one) ? old : one;
+  let behind = 0;
+  let all = now.length === before.length;
+  const kept = now.map((one, i) => {
+    while (behind < before.length && before[behind]!.at < one.at) behind++;
+    const old = before[behind];
+    const same = old !== undefined && old.at === one.at && sameData(old, one);
+    all &&= same && behind === i;
+    return same ? old : one;
   });
+  return all ? before : kept;
 }
 
 function sameData(a: unknown, b: unknown): boolean {
   if (a === b) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
-  const [first, second] = [Object.entries(a), Object.entries(b)];
+  const names = Object.keys(a);
   return (
-    first.length === second.length && first.every(([name, value]) => sameData(value, (b as never)[name]))
+    names.length === Object.keys(b).length &&
+    names.every((name) => sameData((a as never)[name], (b as never)[name]))
   );
 }
 

@@ -1,7 +1,9 @@
 /** Keeps the review up with the score: the worker looks around the caret first where the whole takes long. */
 import { type NearFindings, withNear } from '../../src/review/with-near.ts';
 import type { Score } from '../../src/score/score.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import { seenOf } from '../state/brief.ts';
+import { onceAfterPaint } from '../state/frames.ts';
 import { givenVoices, type PageState } from '../state/page.ts';
 import { chosenProfile } from '../state/profiles.ts';
 import type { Store } from '../state/store.ts';
@@ -42,6 +44,12 @@ export function createReviewing(store: Store<PageState>): Reviewing {
       ),
   });
 
+  /** Handing a score to the worker copies it: the note just written is seen before that. */
+  const reviewWritten = onceAfterPaint(({ near }: { readonly near: Ticks }) => {
+    const { history, settings } = store.get();
+    reviewer.review(history.now.score, chosenProfile(settings), near);
+  });
+
   store.subscribe((state, before) => {
     const { score } = state.history.now;
     const otherScore = score !== before.history.now.score;
@@ -52,7 +60,8 @@ export function createReviewing(store: Store<PageState>): Reviewing {
     if (!otherScore && !otherBrief && profile === chosenProfile(before.settings)) return;
     if (otherScore) store.update(letGoOfAnswers);
     const goesOn = otherScore && state.reviewed !== undefined && state.exercise.id === before.exercise.id;
-    reviewer.review(score, profile, goesOn ? before.caret.at : undefined);
+    if (goesOn) reviewWritten({ near: before.caret.at });
+    else reviewer.review(score, profile);
   });
 
   return {
