@@ -27,6 +27,19 @@ const CORPUS = new URL('../../../shared/corpus/chorales/', import.meta.url);
 /** Chorales of several keys, metres and densities; 283 has the most signs to the bar. */
 const CHORALES = ['001', '020', '061', '119', '148', '283'];
 
+/** Four bars, with another note in the second, and with a sharp more in the third. */
+const FOUR = [
+  'S: G4 A4 B4 C5 | D5 C5 B4*2! | B4 B4 A4 G4 | A4*4!',
+  'A: D4 D4 D4 E4 | D4 E4 D4*2 | D4 D4 E4 E4 | F#4*4',
+  'T: B3 A3 G3 G3 | A3 G3 G3*2 | G3 G3 C4 B3 | D4*4',
+  'B: G3 F#3 G3 C3 | F#3 C3 G3*2 | G3 G3 A3 E3 | D3*4',
+].join('\n');
+const SECOND = FOUR.replace('A: D4 D4 D4 E4 | D4 E4 ', 'A: D4 D4 D4 E4 | D4 F#4 ');
+const THIRD = SECOND.replace('G3 G3 C4 B3', 'G#3 G3 C4 B3');
+/** The same four bars over and over, to so many. */
+const longText = (bars: number) =>
+  `key: G major\nmetre: 4/4\n\n${Array.from({ length: bars / 4 }, () => FOUR).join('\n\n')}\n`;
+
 describe.skipIf(NO_CHROMIUM)('the engraver', () => {
   let browser: Browser;
   let server: HarnessServer;
@@ -219,17 +232,79 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
                   return [x, y, wide, height].map((value) => Math.round(value * 4) / 4).join(' ');
                 },
               );
+            // Systems begin where they did while that will do; only where they begin alike they can be compared.
+            const breaks = () =>
+              [...document.querySelectorAll('.pw-system')].map(
+                (system) => system.querySelectorAll('.vf-bar').length,
+              );
+            const { collisions } = window.harness;
+            const drawn = () => ({ breaks: breaks(), places: places().sort(), ...collisions() });
             await show(first);
             await show(second);
-            const keptPlaces = places().sort();
+            const keptDrawing = drawn();
             await show(other);
             await show(second);
-            return [keptPlaces, places().sort()];
+            return [keptDrawing, drawn()] as const;
           },
           [before, after, SCORES.minor!] as const,
         );
-        expect(kept).toEqual(fresh);
+        if (width === 1280) expect(kept.breaks).toEqual(fresh.breaks);
+        if (`${kept.breaks}` === `${fresh.breaks}`) expect(kept).toEqual(fresh);
       }
+    },
+  );
+
+  test.each([16, 128])(
+    'a note written in %i bars has one bar drawn, and all set right at rest',
+    async (bars) => {
+      const found = await at(1280).evaluate(
+        async ([line, second, third]) => {
+          const { harness } = window;
+          const systems = line.split('\n\n');
+          const text = (changed: readonly string[]) =>
+            [...systems.slice(0, 1), ...changed, ...systems.slice(1 + changed.length)].join('\n\n');
+          const barsDrawn = () => [...document.querySelectorAll('.vf-bar')];
+          await harness.showText(text([]), {});
+          harness.engraving.complete();
+          const marks = harness.input(harness.read(text([]))).marks;
+          const counts: number[] = [];
+          let collisions: unknown[] = [];
+          for (const changed of [second, third]) {
+            const before = new Set(barsDrawn());
+            const { width, layers } = harness.input(harness.read(text([])));
+            // As the page does: the marks are the last review's until there are new ones.
+            harness.engraving.update({
+              score: harness.read(text([changed])),
+              marks,
+              marksToCome: true,
+              hold: true,
+              width,
+              layers,
+            });
+            counts.push(barsDrawn().filter((bar) => !before.has(bar)).length);
+            await harness.showText(text([changed]), { hold: true });
+            collisions = [...collisions, ...harness.collisions().collisions];
+          }
+          const places = () =>
+            [...document.querySelectorAll('.pw-notes text, .pw-notes path, .pw-notes rect, .pw-tag')]
+              .map((ink) => {
+                const { x, y: top, width: wide, height } = ink.getBoundingClientRect();
+                // Systems out of sight may stand where they are guessed to.
+                const y = top - ink.closest('.pw-system')!.getBoundingClientRect().top;
+                return [x, y, wide, height].map((value) => Math.round(value * 4) / 4).join(' ');
+              })
+              .sort();
+          await harness.showText(text([third]), {});
+          const settled = places();
+          await harness.showText('S: C4 |\n');
+          await harness.showText(text([third]), {});
+          return { counts, collisions, settled, fresh: places() };
+        },
+        [longText(bars), SECOND, THIRD] as const,
+      );
+      expect(found.counts).toEqual([1, 1]);
+      expect(found.collisions).toEqual([]);
+      expect(found.settled).toEqual(found.fresh);
     },
   );
 

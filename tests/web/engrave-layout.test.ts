@@ -250,6 +250,19 @@ describe('spacing', () => {
     expect(breakSystems([], 400, 60)).toEqual([]);
   });
 
+  test('breaks stay where they were while they fit and are hardly worse', () => {
+    const bars = (wide: number, length = 9) =>
+      Array.from({ length }, (_, i) => ({ least: 60, natural: i === 1 ? wide : 100, closes: false }));
+    const before = breakSystems(bars(100), 400, 60);
+    expect(breakSystems(bars(120), 400, 60, before)).toBe(before);
+    expect(breakSystems(bars(390), 400, 60, before)).not.toEqual(before);
+    // Breaks of a longer or a shorter piece.
+    expect(breakSystems(bars(100, 4), 400, 60, before)).toEqual(breakSystems(bars(100, 4), 400, 60));
+    expect(breakSystems(bars(100, 30), 400, 60, before)).toEqual(breakSystems(bars(100, 30), 400, 60));
+    expect(breakSystems([], 400, 60, before)).toEqual([]);
+    expect(breakSystems(bars(100), 400, 60, [])).toEqual(before);
+  });
+
   test('every bar of a score stands on one system, at any width', () => {
     for (const width of [200, 460, 1280, 3000]) {
       const bars = plan(SCORES.flats!);

@@ -101,15 +101,6 @@ export function drawBar(
   return { key: at.key, group, space, boxes, measures, head, tail };
 }
 
-/** True where a bar drawn with one spacing needs only to be moved to have the other. */
-export function spacedAlike(a: BarSpace, b: BarSpace): boolean {
-  return (
-    Math.abs(a.width - b.width) < SAME &&
-    a.columns.length === b.columns.length &&
-    a.columns.every((x, i) => Math.abs(x - a.x - (b.columns[i]! - b.x)) < SAME)
-  );
-}
-
 /** Moves a bar on the paper; answers where its things now stand. */
 export function movedTo({ group, space, boxes }: BarPicture, x: number): Gathered {
   const by = x - space.x;

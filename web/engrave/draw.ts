@@ -9,17 +9,20 @@ import {
   movedTo,
   type PreparedBar,
   prepareBar,
-  spacedAlike,
 } from './bar-picture.ts';
 import type { PlannedBar } from './bars.ts';
 import { STAFF_HEIGHT } from './extents.ts';
 import { drawBySelf } from './extras.ts';
 import type { BarPlace, Box, Gathered, SystemGeometry } from './geometry.ts';
-import { type BarSpace, type SpacedBar, spaceSystem } from './spacing.ts';
+import { type BarSpace, type SpacedBar, spacedAlike, spaceSystem, spaceWithin } from './spacing.ts';
 import { addTo } from './svg.ts';
 import { LEFT_MARGIN, RAGGED_STRETCH, RIGHT_MARGIN, type SystemPlan } from './systems.ts';
 
 export interface DrawnSystem {
+  readonly plan: SystemPlan;
+  /** Bars were held in the room they had; a drawing from nothing would set them otherwise. */
+  readonly held: boolean;
+  readonly spaces: readonly BarSpace[];
   readonly svg: SVGSVGElement;
   readonly geometry: SystemGeometry;
   readonly context: SVGContext;
@@ -30,9 +33,10 @@ export interface DrawnSystem {
 
 /**
  * Draws a system, off the page unless `before` stands on it: then that drawing becomes this one, and bars that are the
- * same in both are left as they are, or moved. The music font must have loaded.
+ * same in both are left as they are, or moved. With `hold` a bar that is new is set into the room of the one in whose
+ * place it comes, where that is enough, so that no other bar is touched. The music font must have loaded.
  */
-export function drawSystem(plan: SystemPlan, before?: DrawnSystem): DrawnSystem {
+export function drawSystem(plan: SystemPlan, before?: DrawnSystem, hold = false): DrawnSystem {
   const context = before?.context ?? newContext();
   const svg = context.svg;
   const known = new Map(before?.bars.map((picture) => [picture.key, picture]));
@@ -43,7 +47,9 @@ export function drawSystem(plan: SystemPlan, before?: DrawnSystem): DrawnSystem 
   });
   const wanted = made.map(({ picture, prepared }) => (picture ?? prepared)!);
   const tail = wanted.at(-1)!.tail;
-  const spaces = spaceBars(plan, wanted, tail);
+  const best = spaceBars(plan, wanted, tail);
+  const kept = hold && before ? holdBars(plan, wanted, made, before) : undefined;
+  const spaces = kept ?? best;
   const bars = made.map(({ key, picture, prepared }, i) =>
     picture && spacedAlike(picture.space, spaces[i]!)
       ? picture
@@ -64,7 +70,8 @@ export function drawSystem(plan: SystemPlan, before?: DrawnSystem): DrawnSystem 
     for (const y of [lines.top.treble, lines.top.bass])
       boxes.solid.push({ x: lines.right - tail, y: y - 8, width: tail, height: STAFF_HEIGHT + 16 });
   drawBySelf(between, plan, lines, boxes);
-  return { svg, context, bars, between, geometry: geometryOf(plan, lines, boxes) };
+  const held = spaces.some((space, i) => !spacedAlike(space, best[i]!));
+  return { plan, held, spaces, svg, context, bars, between, geometry: geometryOf(plan, lines, boxes) };
 }
 
 interface Made {
@@ -81,8 +88,34 @@ function newContext(): SVGContext {
 }
 
 function spaceBars(plan: SystemPlan, measured: readonly MeasuredBar[], tail: number): readonly BarSpace[] {
+  const room = plan.width - LEFT_MARGIN - RIGHT_MARGIN - tail;
+  return spaceSystem(wantedSpace(plan, measured), room, plan.ragged ? RAGGED_STRETCH : undefined).bars;
+}
+
+/** The bars in the room that those in their places had; undefined where there is not enough, or they are others. */
+function holdBars(
+  plan: SystemPlan,
+  measured: readonly MeasuredBar[],
+  made: readonly Made[],
+  before: DrawnSystem,
+): readonly BarSpace[] | undefined {
+  const places =
+    before.plan.width === plan.width &&
+    before.bars.at(-1)!.tail === measured.at(-1)!.tail &&
+    before.plan.bars.length === plan.bars.length &&
+    before.plan.bars.every(({ index }, i) => index === plan.bars[i]!.index);
+  if (!places) return undefined;
+  return spaceWithin(
+    wantedSpace(plan, measured),
+    before.spaces,
+    (i) => made[i]!.picture !== undefined && made[i]!.picture === before.bars[i],
+  );
+}
+
+/** What the bars ask of the spacing, with the room for the words under them. */
+function wantedSpace(plan: SystemPlan, measured: readonly MeasuredBar[]): SpacedBar[] {
   const rooms = new Map(plan.labels);
-  const wanted = measured.map(({ measures, head }, i): SpacedBar => {
+  return measured.map(({ measures, head }, i): SpacedBar => {
     const bar = plan.bars[i]!;
     const columns = measures.map((measure, c) => ({
       ...measure,
@@ -92,8 +125,6 @@ function spaceBars(plan: SystemPlan, measured: readonly MeasuredBar[], tail: num
     }));
     return { head, columns };
   });
-  const room = plan.width - LEFT_MARGIN - RIGHT_MARGIN - tail;
-  return spaceSystem(wanted, room, plan.ragged ? RAGGED_STRETCH : undefined).bars;
 }
 
 /** Room at a system's beginning for a tie that comes from the system before. */

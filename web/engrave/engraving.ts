@@ -100,7 +100,8 @@ class Sheet implements Engraving {
     const { rooms, letters } = this.marking;
     const lyrics = input.layers.lyrics ? versesOf(bars) : 0;
     const width = input.width / this.scale;
-    this.arranged = arrangeSystems(bars, { width, labels: rooms, lyrics, letters }, this.arranged);
+    const hold = input.hold === true;
+    this.arranged = arrangeSystems(bars, { width, labels: rooms, lyrics, letters, hold }, this.arranged);
     this.reconcile(this.arranged);
     this.drawVisible();
   }
@@ -155,7 +156,8 @@ class Sheet implements Engraving {
   }
 
   private drawRest(): void {
-    const stale = this.slots.find((slot) => slot.isStale(this.markKey(slot)));
+    const hold = this.input?.hold === true;
+    const stale = this.slots.find((slot) => slot.isStale(this.markKey(slot), hold));
     if (!stale) {
       this.finish();
       return;
@@ -175,8 +177,9 @@ class Sheet implements Engraving {
   private drawSlot(slot: Slot): void {
     if (!this.marking) return;
     const key = this.markKey(slot);
-    if (!slot.isStale(key)) return;
-    slot.draw(this.marking.settings, key, this.scale);
+    const hold = this.input?.hold === true;
+    if (!slot.isStale(key, hold)) return;
+    slot.draw(this.marking.settings, key, { scale: this.scale, hold });
     slot.showChoice(this.chosen, this.tones, this.stretch);
     slot.showCarets(this.caret, this.cursor, this.ghost);
   }
@@ -277,6 +280,7 @@ class Sheet implements Engraving {
   }
 
   complete(): void {
+    if (this.input?.hold) this.update({ ...this.input, hold: false });
     cancelIdle(this.waiting);
     for (const slot of this.slots) this.drawSlot(slot);
     this.drawRest();

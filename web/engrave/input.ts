@@ -133,6 +133,8 @@ export interface EngravingInput {
   readonly marks: Marks;
   /** The marks given are an older review's: those on paper stay as they are until the new ones come, and are placed then. */
   readonly marksToCome?: boolean;
+  /** Somebody is writing: a bar that is new is set into the room it finds, if it can be, and no other bar is touched. */
+  readonly hold?: boolean;
   /** Width to fill, in CSS pixels; 0, as a hidden container has, draws nothing and keeps what is there. */
   readonly width: number;
   /** Size of the music: 1 is a staff of 40 px. Left out: 1, and down to 0.75 where the width is that of a phone. */

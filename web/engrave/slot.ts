@@ -15,6 +15,12 @@ const GUESSED_HEIGHT = 240;
 /** Between the marks of one system and the edge of its picture. */
 const MARGIN = 6;
 
+export interface DrawingWay {
+  readonly scale: number;
+  /** Bars stay in the room they have while that will do. */
+  readonly hold: boolean;
+}
+
 export class Slot {
   readonly element = document.createElement('div');
   private drawn: DrawnSystem | undefined;
@@ -50,9 +56,16 @@ export class Slot {
     if (!this.drawn) this.element.style.minHeight = `${GUESSED_HEIGHT * scale}px`;
   }
 
-  /** True where what is shown is not what the plan and the marks say. Without a key the marks are still to come. */
-  isStale(markKey: string | undefined): boolean {
-    return this.drawnFrom !== planKey(this.plan) || this.needsMarks(markKey);
+  /**
+   * True where what is shown is not what the plan and the marks say. Without a key the marks are still to come; with
+   * `hold` bars may stay in the room they have.
+   */
+  isStale(markKey: string | undefined, hold: boolean): boolean {
+    return this.needsNotes(hold) || this.needsMarks(markKey);
+  }
+
+  private needsNotes(hold: boolean): boolean {
+    return this.drawnFrom !== planKey(this.plan) || (!hold && this.drawn?.held === true);
   }
 
   private needsMarks(markKey: string | undefined): boolean {
@@ -63,11 +76,10 @@ export class Slot {
    * Draws what is stale: notes with marks, or the marks alone. While other marks are still to come, those that are there
    * stay where they are: they are placed once, when they have come.
    */
-  draw(settings: MarkSettings, markKey: string | undefined, scale: number): void {
-    const from = planKey(this.plan);
-    if (this.drawnFrom !== from) {
-      this.drawn = drawSystem(this.plan, this.drawn);
-      this.drawnFrom = from;
+  draw(settings: MarkSettings, markKey: string | undefined, { scale, hold }: DrawingWay): void {
+    if (this.needsNotes(hold)) {
+      this.drawn = drawSystem(this.plan, this.drawn, hold);
+      this.drawnFrom = planKey(this.plan);
       this.markedFrom = '';
       if (this.behind === undefined) {
         this.behind = document.createElementNS('http://www.w3.org/2000/svg', 'g');

@@ -84,6 +84,56 @@ export function spaceSystem(
   return spaced.width < width ? fill(spaced, width) : spaced;
 }
 
+/** Two places nearer than this are the same, in drawing units. */
+const SAME = 0.02;
+
+/**
+ * The bars in the room that each of them has already: `before` tells a bar's room, and `stays` whether its columns stand
+ * there. Undefined where something does not find its room so.
+ */
+export function spaceWithin(
+  bars: readonly SpacedBar[],
+  before: readonly BarSpace[],
+  stays: (i: number) => boolean,
+): BarSpace[] | undefined {
+  const spaces = bars.map((bar, i): BarSpace => {
+    const { x, width, columns } = before[i]!;
+    if (stays(i)) return { x, width, columns };
+    const [own] = spaceSystem([bar], width).bars;
+    return { x, width, columns: own!.columns.map((column) => column + x) };
+  });
+  return isClear(bars, spaces) ? spaces : undefined;
+}
+
+/** True where everything has the room it needs, however little beyond that. */
+function isClear(bars: readonly SpacedBar[], spaces: readonly BarSpace[]): boolean {
+  const ends = new Map<string, number>();
+  return bars.every((bar, i) => {
+    const { x, width, columns } = spaces[i]!;
+    let edge = x + bar.head;
+    const clear = bar.columns.every((column, c) => {
+      const at = columns[c]!;
+      let least = edge + column.left;
+      for (const { lane, left, right } of column.labels) {
+        least = Math.max(least, (ends.get(lane) ?? Number.NEGATIVE_INFINITY) + BETWEEN_LABELS + left);
+        ends.set(lane, at + right);
+      }
+      edge = at + column.right + BETWEEN;
+      return at > least - SAME;
+    });
+    return clear && x + width > edge - BETWEEN + BEFORE_BARLINE - SAME;
+  });
+}
+
+/** True where a bar drawn with one spacing needs only to be moved to have the other. */
+export function spacedAlike(a: BarSpace, b: BarSpace): boolean {
+  return (
+    Math.abs(a.width - b.width) < SAME &&
+    a.columns.length === b.columns.length &&
+    a.columns.every((x, i) => Math.abs(x - a.x - (b.columns[i]! - b.x)) < SAME)
+  );
+}
+
 /** Lays out from left to right with one stretch. */
 function spaceAt(bars: readonly SpacedBar[], stretch: number): { bars: BarSpace[]; width: number } {
   const ends = new Map<string, number>();
@@ -189,12 +239,14 @@ function systemCost(bars: readonly BrokenBar[], start: number, end: number, full
 
 /** What these breaks cost; infinite where they don't fit. */
 function costOf(starts: readonly number[], bars: readonly BrokenBar[], width: number, head: number): number {
+  // A piece that has become shorter than the breaks are for.
+  if ((starts.at(-1) ?? bars.length) >= bars.length) return Number.POSITIVE_INFINITY;
   return starts.reduce((sum, start, i) => {
     const end = starts[i + 1] ?? bars.length;
     const own = bars.slice(start, end);
     const least = own.reduce((wide, bar) => wide + bar.least, head);
     const natural = own.reduce((wide, bar) => wide + bar.natural, head);
-    const fits = own.length === 1 || (own.length > 1 && least <= width);
+    const fits = own.length === 1 || least <= width;
     return fits ? sum + systemCost(bars, start, end, natural / width) : Number.POSITIVE_INFINITY;
   }, 0);
 }

@@ -49,6 +49,8 @@ export interface Arrangement {
   readonly lyrics: number;
   /** Moments at which a letter stands at an inner voice's note, in order: their systems are given room for it. */
   readonly letters?: readonly Ticks[];
+  /** Staves that stand further apart than they need stay there, if those of the system in their place do. */
+  readonly hold?: boolean;
 }
 
 /** Room for a letter between the staves. */
@@ -64,7 +66,7 @@ export function arrangeSystems(
   arrangement: Arrangement,
   before: readonly SystemPlan[] = [],
 ): SystemPlan[] {
-  const { width, labels, lyrics, letters = [] } = arrangement;
+  const { width, labels, lyrics, letters = [], hold = false } = arrangement;
   const widths = bars.map((bar) => widthsOf(bar, labels(bar)));
   const head = bars.reduce((most, bar) => Math.max(most, headWidth(bar.key.fifths)), 0);
   const settled = before[0]?.width === width ? before.map((plan) => plan.bars[0]?.index ?? 0) : undefined;
@@ -77,12 +79,15 @@ export function arrangeSystems(
     const until = next?.at ?? Number.POSITIVE_INFINITY;
     const letter = lastBegun(letters, (own[0]?.at ?? 0) - 1, (at) => at) + 1;
     const lettered = (letters[letter] ?? until) < until;
+    const needed = staffDistance(own, lyrics) + (lettered ? LETTER_ROOM : 0);
+    const old = before[index];
+    const stays = hold && old !== undefined && old.bars[0]?.index === own[0]?.index;
     const plan = {
       index,
       bars: own,
       width,
       ragged: index === starts.length - 1,
-      distance: staffDistance(own, lyrics) + (lettered ? LETTER_ROOM : 0),
+      distance: stays ? Math.max(needed, old.distance) : needed,
       ...(lyrics > 0 ? { lyrics } : {}),
       ...(next?.keyBefore !== undefined
         ? { nextKey: { fifths: next.key.fifths, before: next.keyBefore } }
@@ -90,7 +95,6 @@ export function arrangeSystems(
       ...(next?.metreChanges ? { nextMetre: next.metre } : {}),
       labels: wanted,
     };
-    const old = before[index];
     return old !== undefined && samePlan(old, plan) ? old : plan;
   });
 }

@@ -24,6 +24,9 @@ export interface Stave {
   focus(): void;
 }
 
+/** After so many milliseconds without a note the hand rests, and all is set as if it had been written at once. */
+const HAND_RESTS = 700;
+
 export function createStave(
   element: HTMLElement,
   store: Store<PageState>,
@@ -40,6 +43,7 @@ export function createStave(
   let width = 0;
   let asked = false;
   let following = false;
+  let resting: number | undefined;
   /** Several changes in one turn, as a keystroke makes them, are one drawing. */
   const askToDraw = (): void => {
     if (asked) return;
@@ -49,15 +53,19 @@ export function createStave(
   const draw = (): void => {
     asked = false;
     const state = store.get();
-    width = drawing.clientWidth;
     if (width === 0) return;
-    engraving.update(drawingOf(state, width));
+    engraving.update({ ...drawingOf(state, width), hold: resting !== undefined });
     engraving.select(state.chosen);
     engraving.setCaret(state.caret);
     engraving.setStretch(state.stretch);
     // Last of all: whoever asks where something stands has the page laid out on the spot.
     if (following) engraving.scrollTo({ at: state.caret.at });
     following = false;
+  };
+
+  const rest = (): void => {
+    resting = undefined;
+    askToDraw();
   };
 
   store.subscribe((state, before) => {
@@ -67,6 +75,10 @@ export function createStave(
       state.settings !== before.settings ||
       state.exercise.notes !== before.exercise.notes ||
       state.exercise.brief !== before.exercise.brief;
+    if (state.history.now !== before.history.now) {
+      clearTimeout(resting);
+      resting = state.history.last.by === 'stave' ? window.setTimeout(rest, HAND_RESTS) : undefined;
+    }
     if (redraw || (state.view === 'write' && before.view !== 'write')) askToDraw();
     if (state.chosen !== before.chosen) engraving.select(state.chosen);
     if (state.caret !== before.caret) {
@@ -78,8 +90,11 @@ export function createStave(
     }
     if (state.stretch !== before.stretch) engraving.setStretch(state.stretch);
   });
-  new ResizeObserver(() => {
-    if (drawing.clientWidth !== width) askToDraw();
+  // Told of the width, nobody need ask for it, which would have the page laid out before there is anything new on it.
+  new ResizeObserver(([seen]) => {
+    if (seen === undefined || Math.round(seen.contentRect.width) === width) return;
+    width = Math.round(seen.contentRect.width);
+    askToDraw();
   }).observe(drawing);
   element.addEventListener('keydown', (event) => {
     if (event.target === element && obeyKey(event, 'stave', commands)) event.preventDefault();
