@@ -19,7 +19,9 @@ function inkOf(text: SVGTextElement, what: string): Ink {
   const measured = context.measureText(text.textContent ?? '');
   const anchor = style.textAnchor;
   const shift = anchor === 'middle' ? measured.width / 2 : anchor === 'end' ? measured.width : 0;
-  const x = Number(text.getAttribute('x')) - shift;
+  // A bar that is kept from an earlier drawing may have been moved.
+  const moved = text.closest<SVGGElement>('.vf-bar')?.transform.baseVal.consolidate()?.matrix.e ?? 0;
+  const x = Number(text.getAttribute('x')) - shift + moved;
   const y = Number(text.getAttribute('y'));
   return {
     what,
