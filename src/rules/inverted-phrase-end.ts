@@ -1,10 +1,11 @@
-import type { Analysis, Phrase } from '../harmony/analysis.ts';
+import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { closedPhrases, lastChordOf } from '../harmony/questions/closes.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
 import { previousChord, sameRoot } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { inversionWords } from '../harmony/words/words.ts';
-import { sameNoteName } from '../score/pitch.ts';
+import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { about } from './occurrence.ts';
@@ -65,11 +66,24 @@ function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
   if (last.roman.inversion === 0 || moved) return invertedAsHeard(analysis, phrase, bass);
   return [
     about([bass], {
+      ...(leansOn(analysis, last) ? { severity: 'remark' as const } : {}),
       from: last.at,
       until: last.until,
       message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} on ${numeral(last.roman, last.key)}, a chord in ${inversionWords(last.roman.inversion)}.`,
     }),
   ];
+}
+
+/**
+ * A dominant that cannot rest (with a seventh, diminished, or of another degree), whose goal the next phrase begins
+ * with: the pause is a breath within one thought.
+ */
+function leansOn(analysis: Analysis, { index, root, quality, roman }: Chord): boolean {
+  const next = analysis.chords[index + 1];
+  const restless =
+    roman.seventh !== undefined || quality === 'diminished' || roman.applied !== undefined;
+  if (next === undefined || !restless || !isDominant(analysis.chords[index]!)) return false;
+  return fifthsPlace(next.root) === fifthsPlace(root) - (quality === 'diminished' ? 5 : 1);
 }
 
 /** By the notes alone an inversion, from the last note of the melody to the end, though the reading hears past it. */

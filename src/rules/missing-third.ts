@@ -68,8 +68,8 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);
   return [
     about(tones, {
-      // With a seventh or a foreign note among the four the chord is less bare.
-      severity: bare ? (chord.members.seventh === undefined ? 'fault' : 'query') : 'remark',
+      // With a seventh or a foreign note among the four the chord is less bare, though the third is still missed.
+      severity: bare && chord.members.seventh === undefined ? 'fault' : 'query',
       from: chord.at,
       until: chord.until,
       message: `The chord on ${printNoteName(chord.root)} has no third: ${listed(tones.map(inVoice))}.`,

@@ -22,6 +22,16 @@ B: C3 F3 C3 B2! | C3 F3 G3 C3! |`,
         },
       ],
     },
+    {
+      name: 'a dominant seventh over its fifth, whose tonic begins the next phrase',
+      text: `key: C major
+metre: 4/4
+S: G4 A4 G4 B4! | C5 A4 B4 C5! |
+A: E4 F4 E4 F4! | E4 F4 D4 E4! |
+T: C4 C4 C4 G3! | G3 C4 G3 G3! |
+B: C3 F3 C3 D3! | C3 F3 G3 C3! |`,
+      expect: [{ bar: '1', beat: '4', voices: 'B', notes: 'B:D3', severity: 'remark' }],
+    },
   ],
   passing: [
     {
