@@ -19,6 +19,7 @@ import { doubledSeventh } from './doubled-seventh.ts';
 import { doubledThird } from './doubled-third.ts';
 import { earlyHomeClose } from './early-home-close.ts';
 import { emptyBeat } from './empty-beat.ts';
+import { endsInAnotherKey } from './ends-in-another-key.ts';
 import { exposedFifths } from './exposed-fifths.ts';
 import { exposedOctaves } from './exposed-octaves.ts';
 import { falseRelation } from './false-relation.ts';
@@ -129,6 +130,7 @@ export const RULES: readonly Rule[] = [
   weakCadence,
   incompleteLastChord,
   earlyHomeClose,
+  endsInAnotherKey,
   missingPredominant,
   noTierce,
   // Rhythm and notation

@@ -1,5 +1,6 @@
 /** Plain definitions and plants of the family *cadences and phrases*. */
 import type { Score, VoiceEvent } from '../../../src/score/score.ts';
+import { transposed } from '../pupils/transpose.ts';
 import { withEvents } from './edits.ts';
 import {
   degree,
@@ -213,6 +214,14 @@ export const CADENCES: readonly Planter[] = [
     alsoNamed: ['missing-third'],
   },
   {
+    rule: 'ends-in-another-key',
+    family: 'cadences and phrases',
+    definition:
+      'the last phrase closes by dominant and tonic on a note that is the tonic of no earlier close, nor of the beginning',
+    tries: movedEnds,
+    find: strangeEnd,
+  },
+  {
     rule: 'early-home-close',
     family: 'cadences and phrases',
     definition:
@@ -292,6 +301,37 @@ export const CADENCES: readonly Planter[] = [
     },
   },
 ];
+
+/** The last phrase a tone lower, or higher. */
+function* movedEnds({ plain, score }: Piece, random: Random): Generator<Score> {
+  const from = plain.phraseEnds.findLast((end) => end < plain.end);
+  if (from === undefined) return;
+  for (const fifths of random.shuffled([-2, 2])) {
+    const moved = transposed(score, fifths);
+    const voices = ALL.map((voice) => [
+      voice,
+      score.voices[voice].map((event, i) => (event.at < from ? event : moved.voices[voice][i]!)),
+    ]);
+    yield { ...score, voices: Object.fromEntries(voices) as Score['voices'] };
+  }
+}
+
+/** The full close at the end, where no phrase before closes on its tonic and the first does not begin in that key. */
+function strangeEnd(plain: Plain, piece: Piece): readonly Place[] {
+  const labels = harmonies(piece);
+  const [first, last] = [labels[0], labels.at(-1)];
+  const earlier = plain.phraseEnds.filter((end) => last !== undefined && end <= last.at);
+  const [bass, before] = last
+    ? [sounding(plain, 'B', last.until - 1), sounding(plain, 'B', last.at - 1)]
+    : [];
+  if (first === undefined || last === undefined || bass === undefined || earlier.length < 2) return [];
+  const tonic = fifths(bass.name);
+  const leading = ALL.some((voice) => sounding(plain, voice, last.at - 1)?.name === nameAt(tonic + 5));
+  if (before?.name !== nameAt(tonic + 1) || !leading || !isFull(plain, last.at)) return [];
+  const closing = earlier.flatMap((end) => labels.findLast((label) => label.at < end) ?? []);
+  const known = [first, ...closing].some((label) => fifths(tonicOf(label)) === tonic);
+  return known ? [] : [{ at: last.at, until: last.until, voices: [] }];
+}
 
 /** The close of each phrase in turn, a phrase without one being undefined. */
 function phraseCloses(plain: Plain, all: readonly Close[]): (Close | undefined)[] {
