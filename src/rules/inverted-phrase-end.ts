@@ -80,8 +80,7 @@ function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
  */
 function leansOn(analysis: Analysis, { index, root, quality, roman }: Chord): boolean {
   const next = analysis.chords[index + 1];
-  const restless =
-    roman.seventh !== undefined || quality === 'diminished' || roman.applied !== undefined;
+  const restless = roman.seventh !== undefined || quality === 'diminished' || roman.applied !== undefined;
   if (next === undefined || !restless || !isDominant(analysis.chords[index]!)) return false;
   return fifthsPlace(next.root) === fifthsPlace(root) - (quality === 'diminished' ? 5 : 1);
 }

@@ -49,9 +49,7 @@ S: B4 C5 D5 A4 | B4*4! |
 A: G4 G4 G4 G4 | G4*4! |
 T: D4 E4 D4 D4 | D4*4! |
 B: G3 C3 B2 D3 | G2*4! |`,
-      expect: [
-        { bar: '1', beat: '4', voices: 'SATB', notes: 'S:A4 A:G4 T:D4 B:D3', severity: 'query' },
-      ],
+      expect: [{ bar: '1', beat: '4', voices: 'SATB', notes: 'S:A4 A:G4 T:D4 B:D3', severity: 'query' }],
     },
   ],
   passing: [
