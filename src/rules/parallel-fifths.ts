@@ -29,13 +29,13 @@ T: G3 A3 |
 B: C3 D3 |`,
       },
       {
-        caption: 'The passing note in the alto puts the fifths off by half a beat, no more.',
-        text: `key: C major
-metre: 3/4
-S: G4 A4 G4 |
-A: (C4 B3) D4 C4 |
-T: E3 F3 E3 |
-B: C3 D3 C3 |`,
+        caption: 'Soprano and alto fall together, a fifth apart; that the bass rises does not help.',
+        text: `key: G major
+metre: 4/4
+S: B4 A4 G4 F#4 | G4*4 |
+A: E4 D4 D4 D4 | D4*4 |
+T: G3 A3 B3 A3 | B3*4 |
+B: E3 F#3 G3 D3 | G2*4 |`,
       },
     ],
     right: [

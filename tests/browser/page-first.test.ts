@@ -29,6 +29,32 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
   });
 
+  it('has its tools in one row, in two where that is too narrow, and shows music at 200 % zoom', async () => {
+    page = await site.visit();
+    /** The tools of each row by their groups, from the top. */
+    const rows = () =>
+      page.evaluate(() => {
+        const groups = [...document.querySelectorAll('.tools .group:not(.thumbs-only)')];
+        const tops = groups.map((group) => [...group.children].map((one) => one.getBoundingClientRect()));
+        const shown = tops.map((boxes) =>
+          boxes.filter(({ width }) => width > 0).map(({ top }) => Math.round(top)),
+        );
+        const distinct = [...new Set(shown.flat())].sort((a, b) => a - b);
+        return shown.map((group) => [...new Set(group)].map((top) => distinct.indexOf(top)).join());
+      });
+    expect(await rows()).toEqual(['0', '0', '0', '0', '0']);
+    await page.setViewportSize({ width: 1024, height: 768 });
+    await expect.poll(rows).toEqual(['0', '1', '1', '1', '1']);
+    // 1280 by 800 at 200 %.
+    await page.setViewportSize({ width: 640, height: 400 });
+    const tops = () =>
+      page
+        .locator('.pw-system .vf-stave')
+        .evaluateAll((all) => all.slice(0, 2).map((one) => one.getBoundingClientRect().top));
+    await expect.poll(async () => Math.max(...(await tops()))).toBeLessThan(400);
+    expect((await tops()).length).toBe(2);
+  });
+
   it('begins on a given tune: the soprano locked, the caret in the bass, the keyboard on the stave', async () => {
     page = await site.visit({ width: 360, height: 780, touch: true });
     await page.locator('summary', { hasText: 'Write on a given tune' }).tap();

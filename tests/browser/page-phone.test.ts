@@ -33,6 +33,16 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
       expect(bottom).toBeLessThanOrEqual(HEIGHT);
     }
     expect(new Set(boxes.map(({ top }) => top)).size).toBe(2);
+    // The words on the tabs above them keep off the edges.
+    const words = await page.locator('.sides [role="tab"]').evaluateAll((tabs) =>
+      tabs.map((tab) => {
+        const range = document.createRange();
+        range.selectNodeContents(tab);
+        return range.getBoundingClientRect();
+      }),
+    );
+    expect(words[0]!.left).toBeGreaterThanOrEqual(8);
+    expect(words.at(-1)!.right).toBeLessThanOrEqual(352);
   });
 
   it('opens the findings over the lower half, on the finding’s bar, with its notes in view above', async () => {
