@@ -194,12 +194,7 @@ function brokenList(): Refused {
 function nameOf(bytes: Uint8Array): string {
   if (bytes.length > LIMITS.entryNameLength)
     throw new Refused("A file's name in the archive is far too long.");
-  let name: string;
-  try {
-    name = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    name = new TextDecoder('windows-1252').decode(bytes);
-  }
+  const name = plainName(bytes);
   const leaves = name.split(/[\\/]/).includes('..') || /^([\\/]|[A-Za-z]:)/.test(name) || name.includes('\0');
   if (leaves) {
     throw new Refused(
@@ -207,6 +202,15 @@ function nameOf(bytes: Uint8Array): string {
     );
   }
   return name;
+}
+
+function plainName(bytes: Uint8Array): string {
+  if (bytes.every((byte) => byte < 0x80)) return String.fromCharCode(...bytes);
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder('windows-1252').decode(bytes);
+  }
 }
 
 function unpack(bytes: Uint8Array, entry: Entry): Uint8Array {
@@ -278,15 +282,31 @@ function tooBig(what: string): Refused {
   );
 }
 
-const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, n) => {
+/** What each byte does to the sum, alone and with one, two or three bytes after it: 256 numbers each. */
+const CRC_TABLE = new Uint32Array(4 * 256);
+for (let n = 0; n < 256; n++) {
   let value = n;
   for (let bit = 0; bit < 8; bit++) value = value & 1 ? 0xedb88320 ^ (value >>> 1) : value >>> 1;
-  return value;
-});
+  CRC_TABLE[n] = value;
+}
+for (let i = 256; i < CRC_TABLE.length; i++) {
+  const before = CRC_TABLE[i - 256]!;
+  CRC_TABLE[i] = CRC_TABLE[before & 0xff]! ^ (before >>> 8);
+}
 
-/** The check sum of ISO 3309, as zip archives use it. */
+/** The check sum of ISO 3309, as zip archives use it; four bytes at a time. */
 function crc32(bytes: Uint8Array): number {
+  const table = CRC_TABLE;
   let crc = 0xffffffff;
-  for (let i = 0; i < bytes.length; i++) crc = CRC_TABLE[(crc ^ bytes[i]!) & 0xff]! ^ (crc >>> 8);
+  let i = 0;
+  for (; i + 4 <= bytes.length; i += 4) {
+    crc ^= bytes[i]! | (bytes[i + 1]! << 8) | (bytes[i + 2]! << 16) | (bytes[i + 3]! << 24);
+    crc =
+      table[768 + (crc & 0xff)]! ^
+      table[512 + ((crc >>> 8) & 0xff)]! ^
+      table[256 + ((crc >>> 16) & 0xff)]! ^
+      table[crc >>> 24]!;
+  }
+  for (; i < bytes.length; i++) crc = table[(crc ^ bytes[i]!) & 0xff]! ^ (crc >>> 8);
   return (crc ^ 0xffffffff) >>> 0;
 }

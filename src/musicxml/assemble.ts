@@ -308,12 +308,17 @@ function piecesOf(
   return clipped(pieces, 0, Math.max(end, enough));
 }
 
+/** What of the pieces lies between two times, counted from the first of them. */
 function clipped(pieces: readonly Piece[], from: Ticks, to: Ticks): Piece[] {
-  return pieces.flatMap((piece) => {
+  const kept: Piece[] = [];
+  for (const piece of pieces) {
     const at = Math.max(piece.at, from);
-    const end = Math.min(piece.at + piece.duration, Math.max(to, 0));
-    return end > at ? [{ ...piece, at: at - from, duration: end - at }] : [];
-  });
+    const duration = Math.min(piece.at + piece.duration, Math.max(to, 0)) - at;
+    if (duration <= 0) continue;
+    const whole = from === 0 && duration === piece.duration;
+    kept.push(whole ? piece : { ...piece, at: at - from, duration });
+  }
+  return kept;
 }
 
 /**

@@ -26,47 +26,110 @@ export interface WrittenNote {
 }
 
 const NO_LYRICS: readonly string[] = [];
+const NONE: readonly XmlElement[] = [];
+const UNMARKED = { tieStart: false, tieStop: false, fermata: false, phrase: undefined };
+
+/** What was met among the children of a note; of most the last one counts. */
+interface Met {
+  pitch?: XmlElement;
+  rest?: XmlElement;
+  duration?: XmlElement;
+  staff?: XmlElement;
+  voice?: XmlElement;
+  type?: XmlElement;
+  modification?: XmlElement;
+  stem: 'up' | 'down' | undefined;
+  chord: boolean;
+  grace: boolean;
+  unpitched: boolean;
+  cue: boolean;
+  lyrics: boolean;
+  dots: number;
+  /** Undefined where there are none, as for most notes. */
+  ties?: XmlElement[];
+  notations?: XmlElement[];
+}
 
 export function readNote(element: XmlElement): WrittenNote {
-  const children = childrenByName(element);
-  const first = (name: string): XmlElement | undefined => children.get(name)?.[0];
-  const last = (name: string): XmlElement | undefined => children.get(name)?.at(-1);
-  const pitch = last('pitch');
-  const type = last('type')?.text.trim();
-  const dots = children.get('dot')?.length ?? 0;
+  const met = childrenOfNote(element);
+  const type = met.type?.text.trim();
+  const { ties = NONE, notations = NONE, pitch } = met;
   return {
     pitch,
-    rest: last('rest'),
-    duration: last('duration'),
-    staff: last('staff'),
-    chord: children.has('chord'),
-    grace: children.has('grace'),
-    unpitched: children.has('unpitched'),
-    hidden: isHidden(element) || children.has('cue') || (pitch !== undefined && isHidden(pitch)),
-    voice: last('voice')?.text.trim() ?? '',
-    stem: stemOf(children.get('stem') ?? []),
-    ...tiesAndMarks(children.get('tie') ?? [], children.get('notations') ?? []),
-    lyrics: first('lyric') === undefined ? NO_LYRICS : lyricsOf(element),
-    notated: type === undefined ? undefined : lengthFrom(type, dots, last('time-modification')),
+    rest: met.rest,
+    duration: met.duration,
+    staff: met.staff,
+    chord: met.chord,
+    grace: met.grace,
+    unpitched: met.unpitched,
+    hidden: met.cue || isHidden(element) || (pitch !== undefined && isHidden(pitch)),
+    voice: met.voice?.text.trim() ?? '',
+    stem: met.stem,
+    ...(ties === NONE && notations === NONE ? UNMARKED : tiesAndMarks(ties, notations)),
+    lyrics: met.lyrics ? lyricsOf(element) : NO_LYRICS,
+    notated: type === undefined ? undefined : lengthFrom(type, met.dots, met.modification),
   };
 }
 
-function childrenByName({ children }: XmlElement): ReadonlyMap<string, readonly XmlElement[]> {
-  const byName = new Map<string, XmlElement[]>();
-  for (const child of children) {
-    const known = byName.get(child.name);
-    if (known === undefined) byName.set(child.name, [child]);
-    else known.push(child);
+function childrenOfNote({ children }: XmlElement): Met {
+  const met: Met = {
+    stem: undefined,
+    chord: false,
+    grace: false,
+    unpitched: false,
+    cue: false,
+    lyrics: false,
+    dots: 0,
+  };
+  for (const child of children) meet(met, child);
+  return met;
+}
+
+function meet(met: Met, child: XmlElement): void {
+  switch (child.name) {
+    case 'pitch':
+    case 'rest':
+    case 'duration':
+    case 'staff':
+    case 'voice':
+    case 'type':
+      met[child.name] = child;
+      break;
+    case 'time-modification':
+      met.modification = child;
+      break;
+    case 'stem':
+      met.stem = wayOf(child) ?? met.stem;
+      break;
+    case 'chord':
+    case 'grace':
+    case 'unpitched':
+    case 'cue':
+      met[child.name] = true;
+      break;
+    case 'lyric':
+      met.lyrics = true;
+      break;
+    case 'dot':
+      met.dots++;
+      break;
+    case 'tie':
+      met.ties ??= [];
+      met.ties.push(child);
+      break;
+    case 'notations':
+      met.notations ??= [];
+      met.notations.push(child);
+      break;
   }
-  return byName;
 }
 
 function isHidden({ attributes }: XmlElement): boolean {
   return attributes['print-object'] === 'no';
 }
 
-function stemOf(stems: readonly XmlElement[]): 'up' | 'down' | undefined {
-  const way = stems.map(({ text }) => text.trim()).findLast((text) => text === 'up' || text === 'down');
+function wayOf(stem: XmlElement): 'up' | 'down' | undefined {
+  const way = stem.text.trim();
   return way === 'up' || way === 'down' ? way : undefined;
 }
 

@@ -88,7 +88,8 @@ class Growth {
       attributes,
       text: '',
       children: [],
-      ...this.here(),
+      line: this.parser.line,
+      column: this.parser.column + 1,
       inside: at,
       until: at,
     };

@@ -1,4 +1,4 @@
-import type { Analysis } from '../harmony/analysis.ts';
+import type { Analysis, Key } from '../harmony/analysis.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt, keyAt } from '../harmony/questions/moments.ts';
 import { departure } from '../harmony/questions/resolution.ts';
@@ -86,12 +86,12 @@ function occurrence(analysis: Analysis, tone: Tone): Occurrence {
  * key; under the name it has it does neither.
  */
 function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], tone: Tone): boolean {
-  if (risesByLetterOnly(analysis, tone, slice)) return true;
-  const other = otherSpelling(tone.pitch);
   const key = keyAt(analysis, slice.at);
+  if (key === undefined || belongsToKey(tone.pitch, key)) return false;
+  if (risesByLetterOnly(analysis, tone, slice, key)) return true;
+  const other = otherSpelling(tone.pitch);
   const chord = chordAt(analysis, slice.at);
-  if (other === undefined || key === undefined || chord === undefined) return false;
-  if (belongsToKey(tone.pitch, key) || leadsByLetter(analysis, tone)) return false;
+  if (other === undefined || chord === undefined || leadsByLetter(analysis, tone)) return false;
   const names = tones.map((t): NoteName => t.pitch);
   const respelt = isChordAsSpelt(names.map((name) => (sameNoteName(name, tone.pitch) ? other : name)));
   // Built in thirds under both names (an augmented triad, a diminished seventh): the key decides.
@@ -103,11 +103,9 @@ function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], to
  * A note foreign to the key that goes up a semitone without changing its letter (F to F sharp, E flat to E),
  * to the root of a chord, which does belong: a leading note is meant, and written on the wrong line.
  */
-function risesByLetterOnly(analysis: Analysis, tone: Tone, slice: Slice): boolean {
+function risesByLetterOnly(analysis: Analysis, tone: Tone, slice: Slice, key: Key): boolean {
   const next = departure(analysis.texture, tone);
-  const key = keyAt(analysis, slice.at);
-  if (next === undefined || key === undefined || tone.until - tone.at < beatLength(slice.bar.metre))
-    return false;
+  if (next === undefined || tone.until - tone.at < beatLength(slice.bar.metre)) return false;
   const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
   const goal = chordAt(analysis, next.at);
   if (
@@ -118,7 +116,7 @@ function risesByLetterOnly(analysis: Analysis, tone: Tone, slice: Slice): boolea
     !sameNoteName(next.pitch, goal.root)
   )
     return false;
-  return !belongsToKey(tone.pitch, key) && belongsToKey(next.pitch, key);
+  return belongsToKey(next.pitch, key);
 }
 
 /** A raised note that rises to the next letter, or a lowered one that falls to it: spelt as it moves. */
