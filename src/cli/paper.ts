@@ -5,7 +5,7 @@ import { capitalised, counted } from '../english/words.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { chordLabel, type LabelStyle, printKey } from '../harmony/words/labels.ts';
 import type { Refusal } from '../refusal/refusal.ts';
-import { cadencesByBar, chordsByBar } from '../report/chords.ts';
+import { cadencesByBar, chordsByBar, secondsByBar } from '../report/chords.ts';
 import { placesInWords } from '../report/mark-words.ts';
 import { withSigns } from '../report/sentences.ts';
 import { leftOut, summarise } from '../report/summary.ts';
@@ -155,10 +155,13 @@ function chordTable(review: Review, labels: LabelStyle): string[] {
     table.push([row.bar, row.keys, row.chords]);
   }
   const cadences = cadencesByBar(review);
+  const seconds = secondsByBar(review, labels);
   return [
     table.toString(),
     ...(cadences.length === 0 ? [] : ['', 'Cadences']),
     ...cadences.flatMap((cadence) => wrap(cadence, WIDTH, '  ')),
+    ...(seconds.length === 0 ? [] : ['', 'A second reading lies close']),
+    ...seconds.flatMap((second) => wrap(second, WIDTH, '  ')),
   ];
 }
 

@@ -1,12 +1,12 @@
 /** Reads the harmony of a texture: phrases, keys, chords, ornaments and cadences. */
 import { noteNameAtFifths } from '../score/pitch.ts';
 import { type Texture, withPhraseEnds } from '../score/texture.ts';
-import type { Analysis, Chord, Key, KeyRegion, Phrase } from './analysis.ts';
+import type { Analysis, Chord, Key, KeyRegion, Phrase, Roman, SecondReading } from './analysis.ts';
 import { CHORD_TYPES, membersAt } from './chord-types.ts';
 import { sameKey } from './key.ts';
 import { cadencesOf } from './reading/cadences.ts';
 import { readHarmonies } from './reading/harmonies.ts';
-import type { Harmony } from './reading/harmony.ts';
+import type { Doubt, Harmony } from './reading/harmony.ts';
 import { ornamentsOf } from './reading/ornaments.ts';
 import type { PhraseWeights } from './reading/phrase-search.ts';
 import { phrasesOf } from './reading/phrases.ts';
@@ -26,7 +26,7 @@ export function analyse(written: Texture, weights?: Float64Array, phraseWeights?
   const bare = phrasesOf(respelt, phraseWeights);
   const unmarked = bare.filter(({ end }) => end === 'inferred' || end === 'set');
   const texture = withPhraseEnds(respelt, new Set(unmarked.map(({ until }) => until)));
-  const harmonies = readHarmonies(texture, bare, weights);
+  const { harmonies, doubts } = readHarmonies(texture, bare, weights);
   const chords = chordsOf(texture, harmonies, bare);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);
   return {
@@ -35,6 +35,7 @@ export function analyse(written: Texture, weights?: Float64Array, phraseWeights?
     phrases,
     keys: regionsOf(chords),
     chords,
+    seconds: secondReadingsOf(harmonies, doubts, bare),
     ornaments: ornamentsOf(texture, chords),
     cadences,
   };
@@ -42,39 +43,61 @@ export function analyse(written: Texture, weights?: Float64Array, phraseWeights?
 
 function chordsOf(texture: Texture, harmonies: readonly Harmony[], phrases: readonly Phrase[]): Chord[] {
   const chords = harmonies.map((harmony, index): Chord => {
-    const { at, until, root, type, inversion } = harmony;
-    // A chord that closes a phrase is not named by what the next phrase begins with: a tierce before iv is a tonic.
-    const end = phrases.find((phrase) => phrase.until > at)?.until ?? until;
-    const following = harmonies
-      .slice(index + 1, index + 4)
-      .find((h) => h.at < end && (h.root !== root || h.type !== type));
+    const { at, until, root, type, inversion, sure } = harmony;
     const key = keyOf(harmony);
     const members = membersAt(root, type);
     const bass = [members.root, members.third, members.fifth, members.seventh][inversion] ?? members.root;
-    const { other } = harmony;
     return {
       index,
       at,
       until,
       key,
-      roman: romanOf(key, root, type, inversion, following),
+      roman: romanOf(key, root, type, inversion, followingOf(harmonies, index, phrases)),
       root: members.root,
       bass,
       quality: CHORD_TYPES[type]!.quality,
       members,
-      ...(other === undefined
-        ? {}
-        : {
-            otherwise: {
-              key: keyOf(other),
-              roman: romanOf(keyOf(other), other.root, other.type, other.inversion, following),
-            },
-          }),
+      sure,
     };
   });
   return chords.map((chord, i) => {
     const sixFour = sixFourKind(texture, chord, chords[i - 1], chords[i + 1]);
     return sixFour === undefined ? chord : { ...chord, sixFour };
+  });
+}
+
+/** The harmony that helps to name the one at an index: of those soon after it the first that differs. */
+function followingOf(
+  harmonies: readonly Harmony[],
+  index: number,
+  phrases: readonly Phrase[],
+): Harmony | undefined {
+  const { at, until, root, type } = harmonies[index]!;
+  // A chord that closes a phrase is not named by what the next phrase begins with: a tierce before iv is a tonic.
+  const end = phrases.find((phrase) => phrase.until > at)?.until ?? until;
+  return harmonies
+    .slice(index + 1, index + 4)
+    .find((h) => h.at < end && (h.root !== root || h.type !== type));
+}
+
+function secondReadingsOf(
+  harmonies: readonly Harmony[],
+  doubts: readonly Doubt[],
+  phrases: readonly Phrase[],
+): SecondReading[] {
+  let first = 0;
+  return doubts.flatMap((doubt) => {
+    while (first < harmonies.length && harmonies[first]!.at < doubt.at) first++;
+    const key = keyOf(doubt);
+    const chords: { index: number; roman: Roman }[] = [];
+    for (let index = first; index < harmonies.length && harmonies[index]!.at < doubt.until; index++) {
+      const { root, type, inversion } = doubt.chord ?? harmonies[index]!;
+      chords.push({
+        index,
+        roman: romanOf(key, root, type, inversion, followingOf(harmonies, index, phrases)),
+      });
+    }
+    return chords.length === 0 ? [] : [{ from: doubt.at, until: doubt.until, key, chords }];
   });
 }
 

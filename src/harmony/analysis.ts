@@ -60,8 +60,18 @@ export interface Chord {
   readonly members: Members;
   /** For chords in 6/4 position: what kind. */
   readonly sixFour?: SixFourKind;
-  /** The second-best reading, where the first is not sure. */
-  readonly otherwise?: { readonly key: Key; readonly roman: Roman };
+  /** How likely people hear it in this key, 0 to 1; calibrated on chorales that the reading had not seen. */
+  readonly sure: number;
+}
+
+/** A stretch for which a second reading lies so close that it is told beside the first. */
+export interface SecondReading {
+  readonly from: Ticks;
+  readonly until: Ticks;
+  /** Another than the first reading's; or the same, where one chord is in doubt. */
+  readonly key: Key;
+  /** The chords that begin in it, as indices into `chords`, each as a numeral of this reading. */
+  readonly chords: readonly { readonly index: number; readonly roman: Roman }[];
 }
 
 export interface KeyRegion {
@@ -149,6 +159,8 @@ export interface Analysis {
   readonly keys: readonly KeyRegion[];
   /** In order of time. Stretches where fewer than two voices sound have no chord. */
   readonly chords: readonly Chord[];
+  /** In order of time; few, and none where the first reading stands clear. */
+  readonly seconds: readonly SecondReading[];
   readonly ornaments: readonly Ornament[];
   readonly cadences: readonly Cadence[];
 }

@@ -1,9 +1,10 @@
 /** Chords and cadences laid out by bar, as rows of plain text. */
-import type { Chord } from '../harmony/analysis.ts';
-import { printKey } from '../harmony/words/labels.ts';
+import type { Chord, SecondReading } from '../harmony/analysis.ts';
+import { type LabelStyle, printKey } from '../harmony/words/labels.ts';
+import { numeralStyleOf, secondWords } from '../harmony/words/seconds.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import type { Review } from '../review/review.ts';
-import { barAt, placeIn, printBeat, printPlace } from '../score/place.ts';
+import { barAt, placeAt, placeIn, printBar, printBeat, printPlace } from '../score/place.ts';
 import { withSigns } from './sentences.ts';
 
 export interface BarRow {
@@ -44,5 +45,24 @@ export function cadencesByBar(review: Review): string[] {
     const { name, otherName } = cadenceWords(cadence);
     const other = name.startsWith(otherName) ? '' : ` (also called ${otherName})`;
     return `${place}: ${name} in ${withSigns(printKey(cadence.key))}${other}`;
+  });
+}
+
+/** `also F major: ii6–V–I until bar 6`: how else a passage may be heard. */
+export function secondInWords({ analysis, score }: Review, second: SecondReading, style: LabelStyle): string {
+  const [first, last] = [second.chords[0]!, second.chords.at(-1)!].map(
+    ({ index }) => analysis.chords[index]!,
+  );
+  const until = barAt(score, last!.at);
+  const end = until === barAt(score, first!.at) ? '' : ` until ${printBar(until.number)}`;
+  return withSigns(`${secondWords(analysis, second, numeralStyleOf(style))}${end}`);
+}
+
+/** `bar 4, beat 3: also F major: ii6–V–I until bar 6`, one for each second reading. */
+export function secondsByBar(review: Review, style: LabelStyle): string[] {
+  const { chords, seconds } = review.analysis;
+  return seconds.map((second) => {
+    const place = printPlace(placeAt(review.score, chords[second.chords[0]!.index]!.at));
+    return `${place}: ${secondInWords(review, second, style)}`;
   });
 }

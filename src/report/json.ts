@@ -1,6 +1,8 @@
 /** From a review to its public JSON form (see `schema.ts`). Ticks become crotchets here. */
-import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
+import type { Analysis, Cadence, Chord, KeyRegion } from '../harmony/analysis.ts';
+import { sameKey } from '../harmony/key.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
+import { secondOf } from '../harmony/questions/seconds.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';
 import { type Refusal, refusalOf } from '../refusal/refusal.ts';
@@ -33,11 +35,7 @@ export function jsonReview(file: string, review: Review): JsonReview {
       crotchetsAMinute: tempo,
     })),
     chords: analysis.chords.map((chord) => jsonChord(review, chord)),
-    keys: analysis.keys.map((region) => ({
-      from: crotchets(region.from),
-      until: crotchets(region.until),
-      key: printKey(region.key),
-    })),
+    keys: analysis.keys.map((region) => jsonKeyRegion(analysis, region)),
     // A note that no ornament explains is a matter for the dissonance rules, not an ornament.
     ornaments: analysis.ornaments
       .filter((ornament) => ornament.kind !== 'unclassified')
@@ -108,8 +106,30 @@ export function jsonFailure(file: string, error: Refusal): JsonFailure {
   };
 }
 
+function jsonKeyRegion(analysis: Analysis, { from, until, key }: KeyRegion): JsonReview['keys'][number] {
+  const seconds = analysis.seconds.filter(
+    (second) => second.from < until && second.until > from && !sameKey(second.key, key),
+  );
+  return {
+    from: crotchets(from),
+    until: crotchets(until),
+    key: printKey(key),
+    ...(seconds.length === 0
+      ? {}
+      : {
+          otherwise: seconds.map((second) => ({
+            from: crotchets(second.from),
+            until: crotchets(second.until),
+            key: printKey(second.key),
+            numerals: second.chords.map(({ roman }) => numeral(roman, second.key)),
+          })),
+        }),
+  };
+}
+
 function jsonChord(review: Review, chord: Chord): JsonChord {
-  const { roman, otherwise } = chord;
+  const { roman } = chord;
+  const second = secondOf(review.analysis, chord);
   return {
     at: crotchets(chord.at),
     until: crotchets(chord.until),
@@ -123,9 +143,10 @@ function jsonChord(review: Review, chord: Chord): JsonChord {
     ...(roman.applied === undefined
       ? {}
       : { applied: numeral({ ...roman.applied, inversion: 0 }, chord.key) }),
-    ...(otherwise === undefined
+    sure: Number(chord.sure.toFixed(2)),
+    ...(second === undefined
       ? {}
-      : { otherwise: { key: printKey(otherwise.key), numeral: numeral(otherwise.roman, otherwise.key) } }),
+      : { otherwise: { key: printKey(second.key), numeral: numeral(second.roman, second.key) } }),
   };
 }
 

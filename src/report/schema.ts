@@ -28,10 +28,26 @@ const chordSchema = z.object({
   quality: z.enum(['major', 'minor', 'diminished', 'augmented']),
   seventh: z.boolean(),
   applied: z.string().optional().describe('What the chord is dominant to: V in V7/V.'),
+  sure: z
+    .number()
+    .min(0)
+    .max(1)
+    .optional()
+    .describe('How likely people hear the chord in this key; 0.9 is right nine times in ten.'),
   otherwise: z
     .object({ key: keyName, numeral: z.string() })
     .optional()
-    .describe('The second reading, where the first is not sure.'),
+    .describe('The second reading, where it lies close.'),
+});
+
+const keyRegionSchema = z.object({
+  from: crotchets,
+  until: crotchets,
+  key: keyName,
+  otherwise: z
+    .array(z.object({ from: crotchets, until: crotchets, key: keyName, numerals: z.array(z.string()) }))
+    .optional()
+    .describe('Stretches of it that may be heard in another key, each with its chords there.'),
 });
 
 const ornamentSchema = z.object({
@@ -134,7 +150,7 @@ export const jsonReviewSchema = z.object({
     .optional()
     .describe('Where a tempo is set, at the beginning or at a barline; empty where none is.'),
   chords: z.array(chordSchema),
-  keys: z.array(z.object({ from: crotchets, until: crotchets, key: keyName })),
+  keys: z.array(keyRegionSchema),
   ornaments: z.array(ornamentSchema),
   /** Phrases end at fermatas (`fermata`), where somebody said so (`set`), or where the melody seems to (`inferred`). */
   phrases: z.array(z.object({ from: crotchets, until: crotchets, end: z.string() })),

@@ -14,6 +14,15 @@ T: E4 B3 C4 E4 | A4 G4 E4*2! |
 B: C4 G3 C3 C3 | F3 G3 C3*2! |
 `;
 
+const EITHER_WAY = `title: Either way
+key: C major
+metre: 4/4
+S: E5 D5 C5 B4 | A4 B4 C5! C5 | A4 G#4 A4 B4 | C5 B4 A4! C5 | D5 E5 D5 C5 | B4 B4 C5*2! |
+A: G4 G4 G4 G4 | F4 G4 G4! E4 | E4 E4 E4 E4 | E4 E4 E4! E4 | F4 G4 F4 E4 | D4 G4 E4*2! |
+T: C4 D4 E4 D4 | D4 D4 E4! A3 | C4 B3 C4 G#3 | A3 G#3 C4! C4 | A3 C4 A3 A3 | G3 D4 G3*2! |
+B: C3 B2 C3 G3 | D3 G3 C3! A2 | A2 E3 A3 E3 | A2 E3 A2! A3 | D3 C3 D3 A2 | G2 G2 C3*2! |
+`;
+
 describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
   const site = servedSite();
   let page: Page;
@@ -60,6 +69,18 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     await expect
       .poll(() => page.locator('.side').textContent())
       .toMatch(/closes a perfect cadence in\s+C major/);
+    await pasteText(page, EITHER_WAY);
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Either way');
+    await ready(page);
+    // A second reading stands under the keys and beside its chord, and is said at the caret.
+    await expect
+      .poll(() => page.locator('.stave svg').allTextContents())
+      .toContainEqual(expect.stringMatching(/also A minor: i–iv/));
+    await page.locator('#stave').focus();
+    await page.waitForFunction(() => document.activeElement?.id === 'stave');
+    for (let i = 0; i < 15; i++) await page.keyboard.press('ArrowRight');
+    await expect.poll(() => page.locator('.side').textContent()).toMatch(/Also A minor: i–iv until bar 5/);
+    await expect.poll(() => page.locator('body').textContent()).toContain('Or i in A minor.');
   });
 
   it('writes chords in the way one chooses, and shows the layers one chooses', async () => {

@@ -4,11 +4,12 @@ import { describe, expect, it } from 'vitest';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
 import { chordScorer } from '../../src/harmony/reading/model/chord-scorer.ts';
 import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
+import { keyOdds, SHARPNESS } from '../../src/harmony/reading/model/key-odds.ts';
 import type { KeyNumber } from '../../src/harmony/reading/model/keys.ts';
 import { FEATURES } from '../../src/harmony/reading/model/layout.ts';
 import type { End } from '../../src/harmony/reading/model/path.ts';
-import { scorersOf } from '../../src/harmony/reading/model/scorers.ts';
-import { bestReading } from '../../src/harmony/reading/model/search.ts';
+import { type Scorers, scorersOf } from '../../src/harmony/reading/model/scorers.ts';
+import { bestReading, type Span } from '../../src/harmony/reading/model/search.ts';
 import { LONGEST, loadSegment, newSegment } from '../../src/harmony/reading/model/segment.ts';
 import { stepScorer } from '../../src/harmony/reading/model/step-scorer.ts';
 import { parseTable } from '../../src/harmony/reading/model/table.ts';
@@ -163,4 +164,43 @@ describe.skipIf(!corpusPresent())('on open chorales (skipped without ../shared/c
         expect(score).toBeCloseTo(plainReading(grid, weights, spans), 6);
       }
   });
+
+  it('for how likely each key is: every way through the keys, counted one by one', () => {
+    const weights = parseTable(TABLE);
+    fc.assert(
+      fc.property(grids, fc.integer({ min: 0, max: 50 }), (grid, from) => {
+        const scorers = scorersOf(grid, weights);
+        const { spans } = bestReading(scorers);
+        const few = spans.slice(Math.min(from, Math.max(0, spans.length - 3))).slice(0, 3);
+        const odds = keyOdds(scorers, few);
+        const plain = plainOdds(scorers, few);
+        for (const [i, one] of plain.entries()) expect(odds[i]).toBeCloseTo(one, 6);
+      }),
+      { numRuns: 8 },
+    );
+  });
 });
+
+/** By span and key: the share of all ways through the keys, each scored as a whole reading. */
+function plainOdds(scorers: Scorers, spans: readonly Span[]): number[] {
+  const { grid, weights, keys } = scorers;
+  const count = keys.keys.length;
+  const ways = spans.reduce<number[][]>(
+    (all, span) => all.flatMap((way) => keys.allowed[grid.phrase[span.from]!]!.map((key) => [...way, key])),
+    [[]],
+  );
+  const scores = ways.map((way) =>
+    plainReading(
+      grid,
+      weights,
+      spans.map((span, i) => ({ ...span, ...keys.keys[way[i]!]! })),
+    ),
+  );
+  const top = Math.max(...scores);
+  const odds = new Array<number>(spans.length * count).fill(0);
+  const shares = scores.map((score) => Math.exp(SHARPNESS * (score - top)));
+  const whole = shares.reduce((sum, share) => sum + share, 0);
+  for (const [w, way] of ways.entries())
+    for (const [i, key] of way.entries()) odds[i * count + key]! += shares[w]! / whole;
+  return odds;
+}

@@ -171,6 +171,7 @@ const V65: Chord = {
     fifth: { step: 'F', alteration: 1 },
     seventh: { step: 'A', alteration: 0 },
   },
+  sure: 1,
 };
 
 describe('words', () => {
@@ -201,12 +202,20 @@ describe('words', () => {
       'key: E minor\nmetre: 2/4\nS: F#5 G5 |\nA: B4 r |\nT: A4*2 |\nB: D#3 ? |\n',
     );
     const texture = textureOf(score);
-    expect(describeMoment(texture, { chords: [V65] }, 0)).toBe(
-      'Bar 1, beat 1: soprano F♯5, alto B4, tenor A4, bass D♯3. Chord V65 in E minor: B major with a seventh, first inversion.',
-    );
-    expect(describeMoment(texture, { chords: [V65] }, CROTCHET)).toBe(
+    const told =
+      'Bar 1, beat 1: soprano F♯5, alto B4, tenor A4, bass D♯3. Chord V65 in E minor: B major with a seventh, first inversion.';
+    expect(describeMoment(texture, { chords: [V65], seconds: [] }, 0)).toBe(told);
+    const second = {
+      from: 0,
+      until: CROTCHET,
+      key: { tonic: { step: 'B', alteration: 0 }, mode: 'minor' },
+    } as const;
+    const roman = { degree: 1, alteration: 0, quality: 'major', seventh: 'minor', inversion: 1 } as const;
+    const seconds = [{ ...second, chords: [{ index: 0, roman }] }];
+    expect(describeMoment(texture, { chords: [V65], seconds }, 0)).toBe(`${told} Or I65 in B minor.`);
+    expect(describeMoment(texture, { chords: [V65], seconds: [] }, CROTCHET)).toBe(
       'Bar 1, beat 2: soprano G5, alto rest, tenor A4 held, bass not written.',
     );
-    expect(describeMoment(texture, { chords: [] }, 9 * CROTCHET)).toBe('');
+    expect(describeMoment(texture, { chords: [], seconds: [] }, 9 * CROTCHET)).toBe('');
   });
 });

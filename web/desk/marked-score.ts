@@ -44,7 +44,7 @@ function ticks(crotchets: number): Ticks {
 
 /** The marks as the engraver takes them: findings numbered as listed, remarks lettered. */
 function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
-  const { texture, chords, keys, ornaments, cadences } = analysisOf(score);
+  const { texture, chords, keys, seconds, ornaments, cadences } = analysisOf(score);
   const numbers = numbersOf(findings);
   const marked: MarkedFinding[] = findings.map((finding) => ({
     id: finding.id,
@@ -68,7 +68,7 @@ function deskMarks({ score, findings, remarks }: MarkedScore): Marks {
     tones: [],
     own: true,
   }));
-  return { findings: [...marked, ...own], chords, keys, ornaments, cadences };
+  return { findings: [...marked, ...own], chords, keys, seconds, ornaments, cadences };
 }
 
 /** The remarks that have a place in the score: the others are about all of it. */

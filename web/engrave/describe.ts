@@ -14,7 +14,11 @@ import type { Marks } from './input.ts';
  * One moment voice by voice, then its chord and key: "Bar 3, beat 2: soprano D5, alto B4, tenor G4, bass B3. Chord V6
  * in G major: D major, first inversion." A note that goes on from before is "held", a gap "not written". Empty outside the score.
  */
-export function describeMoment(texture: Texture, marks: Pick<Marks, 'chords'>, at: Ticks): string {
+export function describeMoment(
+  texture: Texture,
+  marks: Pick<Marks, 'chords' | 'seconds'>,
+  at: Ticks,
+): string {
   const slice = sliceAt(texture, at);
   if (slice === undefined) return '';
   const place = placeAt(texture.score, at);
@@ -24,8 +28,18 @@ export function describeMoment(texture: Texture, marks: Pick<Marks, 'chords'>, a
     return `${VOICE_WORDS[voice]} ${printPitch(part.tone.pitch)}${part.attacked ? '' : ' held'}`;
   });
   const chord = marks.chords.find((each) => at >= each.at && at < each.until);
-  const harmony = chord ? ` ${describeChord(chord)}` : '';
+  const harmony = chord ? ` ${describeChord(chord)}${alsoHeard(marks, chord)}` : '';
   return withSigns(`${capitalised(printPlace(place))}: ${voices.join(', ')}.${harmony}`);
+}
+
+/** ` Or ii6 in F major.`, where a second reading lies close. */
+function alsoHeard({ seconds }: Pick<Marks, 'seconds'>, { index }: Chord): string {
+  const heard = seconds.flatMap(({ key, chords }) =>
+    chords
+      .filter((chord) => chord.index === index)
+      .map(({ roman }) => ` Or ${numeral(roman, key)} in ${printKey(key)}.`),
+  );
+  return heard.join('');
 }
 
 const POSITIONS = ['root position', 'first inversion', 'second inversion', 'third inversion'] as const;

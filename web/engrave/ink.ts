@@ -43,7 +43,11 @@ function inkWords(group: SVGGElement, words: PlacedWords): void {
   if (words.line && words.line.to > words.line.from) {
     const y = words.y - 4;
     const { from, to, goesOn } = words.line;
-    addPath(one, `M${round(from)} ${round(y)}H${round(to)}${goesOn ? '' : `v-4`}`, 'pw-key-line');
+    addPath(
+      one,
+      `M${round(from)} ${round(y)}H${round(to)}${goesOn ? '' : `v-4`}`,
+      `pw-key-line pw-line-${words.kind}`,
+    );
   }
 }
 

@@ -2,7 +2,7 @@
  * What the engraver is given and what it tells: the contract with the rest of the page. Plain data only, so that a
  * review that crossed over from a worker (without its rules' functions) serves as well as one made in place.
  */
-import type { Cadence, Chord, KeyRegion, Ornament } from '../../src/harmony/analysis.ts';
+import type { Cadence, Chord, KeyRegion, Ornament, SecondReading } from '../../src/harmony/analysis.ts';
 import type { Review } from '../../src/review/review.ts';
 import type { Family, Severity } from '../../src/rules/rule.ts';
 import type { Score, VoiceName, WrittenFigure } from '../../src/score/score.ts';
@@ -32,25 +32,34 @@ export interface Marks {
   readonly findings: readonly MarkedFinding[];
   readonly chords: readonly Chord[];
   readonly keys: readonly KeyRegion[];
+  /** Where a second reading lies close: told under the keys. */
+  readonly seconds: readonly SecondReading[];
   readonly ornaments: readonly Ornament[];
   readonly cadences: readonly Cadence[];
   /** Figures that are given under the bass: drawn whatever is switched on, in place of the harmony's. */
   readonly figures?: readonly WrittenFigure[];
 }
 
-export const NO_MARKS: Marks = { findings: [], chords: [], keys: [], ornaments: [], cadences: [] };
+export const NO_MARKS: Marks = {
+  findings: [],
+  chords: [],
+  keys: [],
+  seconds: [],
+  ornaments: [],
+  cadences: [],
+};
 
 /**
  * The marks of a review, with their numbers in the list beside the score. What follows from another finding has no
  * tag of its own, and what is still to be written shows by itself.
  */
 export function marksOf(review: Review): Marks {
-  const { chords, keys, ornaments, cadences } = review.analysis;
+  const { chords, keys, seconds, ornaments, cadences } = review.analysis;
   const findings = review.findings
     .filter(({ mark, because }) => mark !== undefined && because === undefined)
     .map((finding) => markedFinding(finding, String(finding.mark)));
   const { figures } = review.score;
-  return { findings, chords, keys, ornaments, cadences, ...(figures && { figures }) };
+  return { findings, chords, keys, seconds, ornaments, cadences, ...(figures && { figures }) };
 }
 
 /** A finding as the drawing needs it, with what is to stand in its tag. */
@@ -63,7 +72,7 @@ export function markedFinding(finding: Review['findings'][number], label: string
 export interface Layers {
   readonly numerals: boolean;
   readonly figuredBass: boolean;
-  /** A lane with the local keys under the numerals. */
+  /** A lane with the local keys under the numerals, and second readings under it. */
   readonly keys: boolean;
   /** Letters at non-harmony notes: P passing, N neighbour, S suspension … (`ORNAMENT_LETTERS`). */
   readonly ornaments: boolean;

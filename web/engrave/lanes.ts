@@ -3,15 +3,24 @@
 import type { Cadence, Chord } from '../../src/harmony/analysis.ts';
 import { figuredBass } from '../../src/harmony/words/figured-bass.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
+import { secondKey, secondNumerals } from '../../src/harmony/words/seconds.ts';
 import { VOICES, type WrittenFigure } from '../../src/score/score.ts';
 import type { Ticks } from '../../src/score/time.ts';
 import type { PlannedBar, Sign } from './bars.ts';
 import { type Box, type SystemGeometry, xAt } from './geometry.ts';
 import type { Layers, Marks } from './input.ts';
 import type { LabelRoom, LabelRooms } from './spacing.ts';
-import { LYRIC_SIZE, type Measure, type SetLabel, setChordLabel, setFigures, setKeyName } from './words.ts';
+import {
+  LYRIC_SIZE,
+  type Measure,
+  type SetLabel,
+  setChordLabel,
+  setFigures,
+  setInLine,
+  setKeyName,
+} from './words.ts';
 
-export type LaneName = 'figures' | 'numerals' | 'keys' | 'cadences';
+export type LaneName = 'figures' | 'numerals' | 'keys' | 'seconds' | 'cadences';
 
 /** Words placed: a box that nothing else may overlap, and the label in it. */
 export interface PlacedWords {
@@ -123,6 +132,7 @@ export function layLanes(input: LaneInput): { words: PlacedWords[]; lowest: numb
   if (layers.numerals) lane(numeralItems(input), 17, 20);
   if (layers.cadences) lane(cadenceItems(input), 11, 15);
   if (layers.keys) lane(keyItems(input), 11, 15);
+  if (layers.keys) lane(secondItems(input), 15, 18);
   return { words, lowest: Math.max(y, input.below) };
 }
 
@@ -241,6 +251,30 @@ function keyItems(input: LaneInput): Item[] {
         ? input.geometry.right
         : endX(input, region.until);
     return { kind: 'keys', x, label, line: { to, goesOn }, ...(carried ? { carried: true as const } : {}) };
+  });
+}
+
+/** `also F major: ii6–V–I` where the stretch begins, its line as far as it goes. */
+function secondItems(input: LaneInput): Item[] {
+  const { from, until } = span(input);
+  const { measure, geometry, marks } = input;
+  return marks.seconds.flatMap((second): Item[] => {
+    const first = marks.chords[second.chords[0]!.index];
+    if (first === undefined || first.at < from || first.at >= until) return [];
+    const name = secondKey(marks, second);
+    const numerals = secondNumerals(second, ({ index, roman }) => {
+      const heard = { ...marks.chords[index]!, key: second.key, roman };
+      const label = input.label(heard);
+      // The figures of a bass are the same in every key.
+      return /[IViv]/.test(label) ? label : plainNumeral(heard);
+    });
+    const chords = numerals.flatMap((one, i) => [...(i > 0 ? ['–'] : []), setChordLabel(one, measure)]);
+    const key = name === undefined ? [] : [setKeyName(name, measure, WORD_SIZE), ': '];
+    const label = setInLine(['also ', ...key, ...chords], measure, WORD_SIZE);
+    const x = Math.max(2, Math.min(xAt(geometry, first.at), geometry.width - label.width - 4));
+    return [
+      { kind: 'seconds', x, label, line: { to: lineEnd(input, second.until), goesOn: second.until > until } },
+    ];
   });
 }
 

@@ -56,6 +56,7 @@ function shareOf({ bars }: SystemPlan, { marks, layers, label }: MarkSettings): 
       .filter((chord) => touches(chord.at, chord.until))
       .map((chord) => [chord.at, label(chord), layers.figuredBass ? [chord.members, chord.bass] : 0]),
     marks.keys.filter((region) => touches(region.from, region.until)),
+    marks.seconds.filter((second) => touches(second.from, second.until)),
     marks.ornaments
       .filter(({ at }) => touches(at, at + 1))
       .map(({ at, voice, kind, figures }) => [at, voice, kind, figures]),

@@ -150,6 +150,21 @@ export function setKeyName(name: string, measure: Measure, size: number): SetLab
   return { runs, width: x + 3 + measure(rest.trim(), size) };
 }
 
+/** Labels and plain words set one after the other on one baseline. */
+export function setInLine(parts: readonly (string | SetLabel)[], measure: Measure, size: number): SetLabel {
+  const runs: Run[] = [];
+  let width = 0;
+  for (const part of parts) {
+    const label =
+      typeof part === 'string'
+        ? { runs: [{ text: part, x: 0, y: 0, size }], width: measure(part, size) }
+        : part;
+    for (const run of label.runs) runs.push({ ...run, x: run.x + width });
+    width += label.width;
+  }
+  return { runs, width };
+}
+
 /** What stands beside a non-harmony note. */
 export const ORNAMENT_LETTERS: Readonly<Record<OrnamentKind, string>> = {
   passing: 'P',

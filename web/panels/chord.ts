@@ -1,12 +1,13 @@
 /** The chord at the caret: its notes, what it does in the key, and how each voice's note belongs. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { capitalised } from '../../src/english/words.ts';
-import type { Chord } from '../../src/harmony/analysis.ts';
+import type { Chord, SecondReading } from '../../src/harmony/analysis.ts';
 import { MEMBERS, memberOf, membersOf } from '../../src/harmony/questions/members.ts';
 import { chordAt } from '../../src/harmony/questions/moments.ts';
 import { ornamentOf } from '../../src/harmony/questions/ornaments.ts';
 import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
+import { secondInWords } from '../../src/report/chords.ts';
 import { withSigns } from '../../src/report/sentences.ts';
 import type { Review } from '../../src/review/review.ts';
 import { printNoteName, printPitch } from '../../src/score/pitch.ts';
@@ -54,16 +55,17 @@ export function chordPanel(panel: Panel): TemplateResult {
             ${withSigns(printKey(cadence.key))} (elsewhere: ${cadenceWords(cadence).otherName}).
           </p>`
     }
-    ${
-      chord.otherwise === undefined
-        ? nothing
-        : html`<p class="aside">
-            The reading is not sure. The next best:
-            ${numeral(chord.otherwise.roman, chord.otherwise.key, settings.labels === 'figured bass' ? 'figures' : settings.labels)} in
-            ${withSigns(printKey(chord.otherwise.key))} (${functionOf({ roman: chord.otherwise.roman, key: chord.otherwise.key })}).
-          </p>`
-    }
+    ${secondsAt(review, chord).map(
+      (second) => html`<p class="aside">
+          ${capitalised(secondInWords(review, second, settings.labels))}. People might hear it either way.
+        </p>`,
+    )}
   `;
+}
+
+/** The second readings that the chord is part of. */
+function secondsAt({ analysis }: Review, { index }: Chord): readonly SecondReading[] {
+  return analysis.seconds.filter(({ chords }) => chords.some((chord) => chord.index === index));
 }
 
 function steps({ actions, state }: Panel, review: Review, chord: Chord | undefined): TemplateResult {

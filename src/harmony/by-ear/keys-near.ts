@@ -6,6 +6,7 @@ import type { Analysis, Chord, Key } from '../analysis.ts';
 import { sameKey } from '../key.ts';
 import { appliedKey, leadingNoteOf } from '../questions/degrees.ts';
 import { chordAt } from '../questions/moments.ts';
+import { secondOf } from '../questions/seconds.ts';
 import type { Hearing } from './hearing.ts';
 
 type Reach = 1 | 2;
@@ -32,7 +33,8 @@ function keysAround(analysis: Analysis, chord: Chord, reach: Reach): readonly Ke
     const near = analysis.chords[chord.index + by];
     if (near === undefined) continue;
     add(near.key);
-    if (near.otherwise !== undefined) add(near.otherwise.key);
+    const second = secondOf(analysis, near);
+    if (second !== undefined) add(second.key);
     if (near.roman.applied !== undefined) add(appliedKey(near.key, near.roman.applied));
   }
   return keys;

@@ -1,22 +1,20 @@
 /** From a texture to its harmonies: builds the grid, asks the search, and gives times back their ticks. */
 import type { Texture } from '../../score/texture.ts';
 import type { Phrase } from '../analysis.ts';
-import type { Harmony } from './harmony.ts';
+import type { Doubt, Harmony } from './harmony.ts';
+import { keyDoubts } from './model/doubts.ts';
 import { gridOf } from './model/grid.ts';
+import { keyOdds } from './model/key-odds.ts';
+import type { KeyNumber } from './model/keys.ts';
 import { scorersOf } from './model/scorers.ts';
 import { bestReading, type Span } from './model/search.ts';
-import { secondReadings } from './model/second.ts';
+import { secondChords } from './model/second.ts';
 import { parseTable } from './model/table.ts';
-import { MODES } from './model/vocabulary.ts';
+import type { ChordNumber } from './model/transition.ts';
+import { MODES, STRANGE, vocabularyIndex } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
 import { neapolitanAsHeard } from './neapolitan.ts';
 import { cutAtSeventh } from './sevenths.ts';
-
-/**
- * A second reading whose sum of weights comes so near is told. At this distance, on chorales the weights had not
- * seen, about one chord in eleven has one, the first is right for half of those and the second for a quarter.
- */
-const DOUBT = 4;
 
 let committed: Float64Array | undefined;
 
@@ -25,45 +23,76 @@ function committedWeights(): Float64Array {
   return committed;
 }
 
-/** The harmonies of a texture, in order of time. Stretches where fewer than two voices sound may have none. */
+/** What is read: the harmonies in order of time, and where a second reading lies close. */
+interface Found {
+  readonly harmonies: readonly Harmony[];
+  readonly doubts: readonly Doubt[];
+}
+
+/** Reads a texture. Stretches where fewer than two voices sound may have no harmony. */
 export function readHarmonies(
   texture: Texture,
   phrases: readonly Phrase[],
   weights: Float64Array = committedWeights(),
-): Harmony[] {
+): Found {
   const grid = gridOf(texture, phrases);
   const scorers = scorersOf(grid, weights);
   const { spans } = bestReading(scorers);
-  const others = secondReadings(scorers, spans, DOUBT);
-  const found = spans.map((span, i): Harmony => {
-    const other = others[i];
-    return neapolitanAsHeard(texture, {
+  const odds = keyOdds(scorers, spans);
+  const { keys } = scorers.keys;
+  const found = spans.map((span, i): Harmony[] => {
+    const own = keys.findIndex(({ tonic, mode }) => tonic === span.tonic && mode === span.mode);
+    const harmony = neapolitanAsHeard(texture, {
       at: grid.at[span.from]!,
       until: grid.until[span.to - 1]!,
-      ...plain(span),
-      ...(other === undefined ? {} : { other: plain(other) }),
+      ...inWords(span),
+      ...chordOf(span),
+      sure: odds[i * keys.length + own]!,
     });
+    return cutAtSeventh(texture, harmony, spans[i + 1]);
   });
   const starts = new Set(phrases.map(({ from }) => from));
   const harmonies: Harmony[] = [];
-  for (const harmony of found.flatMap((one, i) => cutAtSeventh(texture, one, found[i + 1]))) {
+  for (const harmony of found.flat()) {
     const last = harmonies.at(-1);
     // The search splits at phrase ends and after its longest segment; a harmony is one as long as nothing changes.
     if (last !== undefined && !starts.has(harmony.at) && unchanged(last, harmony))
-      harmonies[harmonies.length - 1] = { ...last, until: harmony.until };
+      harmonies[harmonies.length - 1] = {
+        ...last,
+        until: harmony.until,
+        sure: Math.min(last.sure, harmony.sure),
+      };
     else harmonies.push(harmony);
   }
-  return harmonies;
+  const doubts = [
+    ...keyDoubts(spans, keys, odds, isKnown).map(
+      ({ first, last, ...key }): Doubt => ({
+        at: grid.at[spans[first]!.from]!,
+        until: grid.until[spans[last]!.to - 1]!,
+        ...inWords(key),
+      }),
+    ),
+    ...secondChords(scorers, spans).flatMap((chord, i): Doubt[] => {
+      const [harmony, ...rest] = found[i]!;
+      // Where plain rules have overruled the search, its second thoughts are about something else.
+      if (chord === undefined || harmony === undefined || rest.length > 0) return [];
+      const { at, until, tonic, mode, root } = harmony;
+      return root === spans[i]!.root ? [{ at, until, tonic, mode, chord: chordOf(chord) }] : [];
+    }),
+  ];
+  return { harmonies, doubts: doubts.sort((a, b) => a.at - b.at) };
 }
 
-function plain(span: Span): Omit<Harmony, 'at' | 'until' | 'other'> {
-  return {
-    tonic: span.tonic,
-    mode: MODES[span.mode]!,
-    root: span.root,
-    type: span.type,
-    inversion: span.inversion as Harmony['inversion'],
-  };
+function isKnown({ root, type }: Span, { tonic, mode }: KeyNumber): boolean {
+  return vocabularyIndex(mode, root - tonic, type) !== STRANGE;
+}
+
+function inWords({ tonic, mode }: KeyNumber): Pick<Harmony, 'tonic' | 'mode'> {
+  return { tonic, mode: MODES[mode]! };
+}
+
+function chordOf({ root, type, inversion }: ChordNumber): Pick<Harmony, 'root' | 'type' | 'inversion'> {
+  return { root, type, inversion: inversion as Harmony['inversion'] };
 }
 
 function unchanged(a: Harmony, b: Harmony): boolean {

@@ -10,6 +10,11 @@ export interface Harmony {
   readonly root: number;
   readonly type: number;
   readonly inversion: 0 | 1 | 2 | 3;
-  /** The next best reading, where it is close. */
-  readonly other?: Pick<Harmony, 'tonic' | 'mode' | 'root' | 'type' | 'inversion'>;
+  /** How likely people hear it in this key, 0 to 1. */
+  readonly sure: number;
+}
+
+/** A stretch in which a second reading lies close: in another key, or, of one harmony in its own key, another chord. */
+export interface Doubt extends Pick<Harmony, 'at' | 'until' | 'tonic' | 'mode'> {
+  readonly chord?: Pick<Harmony, 'root' | 'type' | 'inversion'>;
 }

@@ -27,6 +27,5 @@ export function neapolitanAsHeard(texture: Texture, harmony: Harmony): Harmony {
   const sounding = new Set(VOICES.flatMap(places));
   const whole = sounding.size === members.length && members.every((member) => sounding.has(member));
   if (!whole || !places('B').every((place) => place === members[1])) return harmony;
-  const { other: _other, ...rest } = harmony;
-  return { ...rest, root: lowered, type: TYPE.M!, inversion: 1 };
+  return { ...harmony, root: lowered, type: TYPE.M!, inversion: 1 };
 }

@@ -20,7 +20,11 @@ const TRIAD_OF: Readonly<Record<number, number>> = Object.fromEntries(
  * A harmony cut where its seventh enters after its beginning; and a dominant, whose root falls a fifth to the next
  * harmony, where a passing seventh enters in it, however short.
  */
-export function cutAtSeventh(texture: Texture, harmony: Harmony, next: Harmony | undefined): Harmony[] {
+export function cutAtSeventh(
+  texture: Texture,
+  harmony: Harmony,
+  next: { readonly root: number } | undefined,
+): Harmony[] {
   const triad = TRIAD_OF[harmony.type];
   if (triad !== undefined) {
     const entry = firstSound(texture, harmony, harmony.root + CHORD_TYPES[harmony.type]!.offsets[3]!);
@@ -34,8 +38,7 @@ export function cutAtSeventh(texture: Texture, harmony: Harmony, next: Harmony |
 }
 
 function cut(texture: Texture, harmony: Harmony, at: Ticks, before: number, after: number): Harmony[] {
-  const { other: _other, ...plain } = harmony;
-  const early = { ...plain, until: at, type: before };
+  const early = { ...harmony, until: at, type: before };
   return [
     { ...early, inversion: inversionOf(texture, early) },
     { ...harmony, at, type: after },

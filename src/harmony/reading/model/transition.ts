@@ -157,6 +157,39 @@ function sameKeys(a: KeyNumber, b: KeyNumber): boolean {
   return a.mode === b.mode && a.tonic === b.tonic;
 }
 
+/** What a step within a key tells of it. */
+export interface StepWithin {
+  readonly phraseStart: boolean;
+  /** From dominant to tonic. */
+  readonly confirms: boolean;
+  /** To a chord that is neither. */
+  readonly broadens: boolean;
+}
+
+/** What the step to a chord tells of the key it stays in; `from` is the chord before. */
+export function stepWithin(
+  grid: Grid,
+  at: number,
+  from: ChordNumber,
+  chord: ChordNumber,
+  key: KeyNumber,
+): StepWithin {
+  const tonic = isTonic(chord, key);
+  return {
+    phraseStart: grid.phraseStart[at] === 1,
+    confirms: tonic && isDominant(from, key),
+    broadens: !(tonic || isDominant(chord, key)),
+  };
+}
+
+/** The standing of a key after one more step within it. */
+export function stoodOn(before: Standing, { phraseStart, confirms, broadens }: StepWithin): Standing {
+  const age = Math.min(before.age + 1, AGES.length);
+  const broad = before.broad === 1 || broadens ? 1 : 0;
+  if (before.confirmed === 2 || phraseStart) return { age, confirmed: 2, broad };
+  return { age, confirmed: before.confirmed === 1 || confirms ? 1 : 0, broad };
+}
+
 /** The same, where the key has not changed. */
 export function standingInKey(
   grid: Grid,
@@ -165,13 +198,7 @@ export function standingInKey(
   chord: ChordNumber,
   key: KeyNumber,
 ): Standing {
-  const before = from.standing;
-  const tonic = isTonic(chord, key);
-  const age = Math.min(before.age + 1, AGES.length);
-  const broad = before.broad === 1 || !(tonic || isDominant(chord, key)) ? 1 : 0;
-  if (before.confirmed === 2 || grid.phraseStart[at] === 1) return { age, confirmed: 2, broad };
-  const confirmed = before.confirmed === 1 || (tonic && isDominant(from.chord, key)) ? 1 : 0;
-  return { age, confirmed, broad };
+  return stoodOn(from.standing, stepWithin(grid, at, from.chord, chord, key));
 }
 
 /** Lists the features of a chord standing in a key, for the segment from atom `from` to before `to`. */
@@ -220,32 +247,60 @@ export function stepFeatures(
   to: Placed,
   list: FeatureList,
 ): void {
-  const [{ chord: a, key: ka }, { chord: b, key: kb }] = [from, to];
+  progressionFeatures(grid, at, from.chord, to, list);
+  if (sameKeys(from.key, to.key)) return;
+  moveFeatures(grid, at, from, to, list);
+  list.indices[list.count++] = leaving(changePlace(grid, at), from.standing);
+}
+
+/** Those of them that hold whatever the key before: the progression as the key it leads to hears it. */
+export function progressionFeatures(
+  grid: Grid,
+  at: number,
+  a: ChordNumber,
+  { chord: b, key }: Placed,
+  list: FeatureList,
+): void {
   const newPhrase = grid.phraseStart[at] === 1;
-  const goal = grid.goal[at] === 1;
   const out = list.indices;
-  if (!newPhrase) out[list.count++] = RELATION + relation(a, b) * 5 + grid.strength[at]!;
-  const m = kb.mode;
-  const va = vocabularyIndex(m, a.root - kb.tonic, a.type);
-  const vb = vocabularyIndex(m, b.root - kb.tonic, b.type);
+  const m = key.mode;
+  const va = vocabularyIndex(m, a.root - key.tonic, a.type);
+  const vb = vocabularyIndex(m, b.root - key.tonic, b.type);
   const pair = (m * VOCABULARY + va) * VOCABULARY + vb;
-  if (newPhrase) out[list.count++] = NEW_PHRASE + pair;
-  else {
-    out[list.count++] = PROGRESSION + pair;
-    out[list.count++] =
-      TURNED_PROGRESSION + ((m * VOCABULARY + va) * 4 + a.inversion) * VOCABULARY * 4 + vb * 4 + b.inversion;
-    out[list.count++] = ROOT_STEP + notePair(m, a.root - kb.tonic, b.root - kb.tonic);
-    out[list.count++] = BASS_STEP + notePair(m, bassPlace(a) - kb.tonic, bassPlace(b) - kb.tonic);
-    if (goal) out[list.count++] = CADENCE + pair;
+  if (newPhrase) {
+    out[list.count++] = NEW_PHRASE + pair;
+    return;
   }
-  if (sameKeys(ka, kb)) return;
+  out[list.count++] = RELATION + relation(a, b) * 5 + grid.strength[at]!;
+  out[list.count++] = PROGRESSION + pair;
+  out[list.count++] =
+    TURNED_PROGRESSION + ((m * VOCABULARY + va) * 4 + a.inversion) * VOCABULARY * 4 + vb * 4 + b.inversion;
+  out[list.count++] = ROOT_STEP + notePair(m, a.root - key.tonic, b.root - key.tonic);
+  out[list.count++] = BASS_STEP + notePair(m, bassPlace(a) - key.tonic, bassPlace(b) - key.tonic);
+  if (grid.goal[at] === 1) out[list.count++] = CADENCE + pair;
+}
+
+/** Where a change of key stands: index into PLACES. */
+export function changePlace(grid: Grid, at: number): number {
+  return grid.phraseStart[at] === 1 ? 0 : grid.goal[at] === 1 ? 2 : 1;
+}
+
+/** Lists the features of a change of key at atom `at`, all but how the key that is left has stood. */
+export function moveFeatures(
+  grid: Grid,
+  at: number,
+  { chord: a, key: ka }: Placed,
+  { chord: b, key: kb }: Placed,
+  list: FeatureList,
+): void {
+  const out = list.indices;
+  const m = kb.mode;
   const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
-  const place = newPhrase ? 0 : goal ? 2 : 1;
+  const place = changePlace(grid, at);
   out[list.count++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
-  out[list.count++] = leaving(place, from.standing);
   const against = (key: KeyNumber) => contradiction(grid, at, scaleSet(key));
   changeFeatures(grid, at, needOf(place, against(ka), against(kb)), list);
-  out[list.count++] = KEY_ENTRY + m * VOCABULARY + vb;
-  out[list.count++] = KEY_PIVOT + m * VOCABULARY + va;
+  out[list.count++] = KEY_ENTRY + m * VOCABULARY + vocabularyIndex(m, b.root - kb.tonic, b.type);
+  out[list.count++] = KEY_PIVOT + m * VOCABULARY + vocabularyIndex(m, a.root - kb.tonic, a.type);
   out[list.count++] = KEY_EXIT + ka.mode * VOCABULARY + vocabularyIndex(ka.mode, b.root - ka.tonic, b.type);
 }
