@@ -286,7 +286,7 @@ export function changePlace(grid: Grid, at: number): number {
 }
 
 /** Lists the features of a change of key at atom `at`, all but how the key that is left has stood. */
-export function moveFeatures(
+function moveFeatures(
   grid: Grid,
   at: number,
   { chord: a, key: ka }: Placed,
