@@ -1,6 +1,6 @@
 /** Refusals as `application/problem+json` (RFC 9457). */
 import type { ErrorRequestHandler, RequestHandler, Response } from 'express';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type RefusalKind, Refused, refusalOf } from '../src/refusal/refusal.ts';
 
 /** The status and title of each kind of refusal. */

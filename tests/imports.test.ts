@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 
 const { forbidden } = z
   .object({ forbidden: z.array(z.object({ name: z.string(), comment: z.string().optional() })) })

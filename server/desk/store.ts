@@ -1,6 +1,6 @@
 /** The desk: stacks, scripts, decisions and marks, each stored as it is made. All times are ISO 8601 in UTC. */
 import { randomUUID } from 'node:crypto';
-import { z } from 'zod';
+import * as z from 'zod';
 import {
   type BankedRemark,
   bankedRemarkSchema,

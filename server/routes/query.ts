@@ -1,5 +1,5 @@
 /** Validates what comes in an address or a body. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { DEFAULT_PROFILE, PROFILES, profileNamed } from '../../src/profiles/list.ts';
 import { unclear } from '../problem.ts';
 

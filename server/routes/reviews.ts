@@ -1,6 +1,6 @@
 /** `POST /api/reviews`: an exercise in, its review and the score to draw out. */
 import express, { type Request, type RequestHandler, type Response, Router } from 'express';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { FileKind } from '../../src/open/open.ts';
 import { Refused } from '../../src/refusal/refusal.ts';
 import { Busy, Overdue, type ReviewPool } from '../desk/pool.ts';

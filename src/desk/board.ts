@@ -1,5 +1,5 @@
 /** Bars worth showing to a class: one clear case of each fault, and places that came off well. Nobody is named. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { capitalised } from '../english/words.ts';
 import type { Cadence, Ornament } from '../harmony/analysis.ts';
 import { cadenceWords } from '../harmony/words/words.ts';

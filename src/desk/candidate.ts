@@ -1,5 +1,5 @@
 /** Whose script a file is, and which draft: read from its name, or from the title in it. No names are needed. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
 
 export interface Identity {

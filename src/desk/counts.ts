@@ -1,5 +1,5 @@
 /** What a script shows besides its faults, in counts: the ground that a suggested level stands on. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Analysis, Chord, Ornament } from '../harmony/analysis.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { cadenceWords } from '../harmony/words/words.ts';

@@ -2,7 +2,7 @@
  * The teacher's decisions as data, and what the findings come to under them. Nothing is ever changed or taken away:
  * a decision is added to the list, and an undo is one more decision. The order of the list is the order in time.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { ScriptFinding } from './finding.ts';
 
 const DECISION_LIMITS = { reason: 500, remark: 2_000 } as const;

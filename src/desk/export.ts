@@ -1,5 +1,5 @@
 /** The mark book as a table, and everything as JSON: one script after the other, so that a large stack is no burden. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { FAMILIES } from '../rules/rule.ts';
 import type { Cell } from './csv.ts';
 import { standingFindings } from './decisions.ts';

@@ -2,7 +2,7 @@
  * What the desk keeps of a review: small, plain, and safe to store as JSON, so that a worker can review a script and
  * hand over only this, and ten thousand of them can be read one after the other. The score itself is kept as its file.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { STRENGTH_KINDS, strengthsOf } from '../report/strengths.ts';

@@ -1,6 +1,6 @@
 /** A finding as the desk keeps it: the public JSON finding, and what kind of place it is at. */
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { jsonFindings, shownFindings } from '../report/json.ts';
 import { findingSchema } from '../report/schema.ts';
 import { withSigns } from '../report/sentences.ts';

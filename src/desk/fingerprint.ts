@@ -1,5 +1,5 @@
 /** What is kept of a score to compare its added voices with other scripts': notes and nothing else. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { byVoice, type Score } from '../score/score.ts';
 import { type BarNote, notedBars, type Sounding, type SoundingBar } from './bar-notes.ts';
 

@@ -1,5 +1,5 @@
 /** Marks: given by a teacher, criterion by criterion, added up, and laid side by side for moderation. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { listed } from '../english/words.ts';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
 import { type Criterion, fullMarks, outOf, type Scheme } from './scheme.ts';

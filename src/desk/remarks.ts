@@ -1,5 +1,5 @@
 /** The teacher's own bank of remarks, which grows as one writes. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 export const bankedRemarkSchema = z.object({
   text: z.string(),

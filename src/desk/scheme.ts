@@ -3,7 +3,7 @@
  * suggest a level, what each level needs. It is a JSON file that can be read and written by hand.
  */
 
-import { z } from 'zod';
+import * as z from 'zod';
 import { capitalised } from '../english/words.ts';
 import { type Outcome, refuse, refuseAll } from '../refusal/refusal.ts';
 import { FAMILIES } from '../rules/rule.ts';

@@ -1,5 +1,5 @@
 /** How like the model a script is, as the desk keeps it, and what a class has in common in that. */
-import { z } from 'zod';
+import * as z from 'zod';
 import { counted, listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { styleOf } from '../style/profile.ts';

@@ -1,5 +1,5 @@
 /** What is printed of the sheets, as one short text: it stands in the page's address, and so in that of a PDF. */
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** What a sheet may have besides comments, strengths and things to work on. */
 const SHEET_PARTS = ['marks', 'list', 'markers'] as const;

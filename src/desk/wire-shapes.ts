@@ -1,5 +1,5 @@
 /** The values that go between the desk's service and its page, as schemas; `wire.ts` says on which route. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Score } from '../score/score.ts';
 import { decisionSchema } from './decisions.ts';
 import { judgedSchema } from './export.ts';

@@ -2,7 +2,7 @@
  * The desk's routes, each with what comes in and what goes out. The service answers by this table and the page asks by
  * it, so that a change on one side does not compile on the other.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { REFUSAL_KINDS } from '../refusal/refusal.ts';
 import { markSchema, SECOND_MARKINGS } from './marks.ts';
 import { sheetQuerySchema } from './sheet-options.ts';

@@ -16,7 +16,7 @@
  *
  * `statement`, `basedOn` and `rules` may be left out. Everything that is wrong is told at once, each in a sentence.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Outcome, refuseAll } from '../refusal/refusal.ts';
 import { RULES } from '../rules/list.ts';
 import type { Parameter, Rule } from '../rules/rule.ts';

@@ -2,7 +2,7 @@
  * The one shape in which anything is refused: by readers, settings, command line, service and page. Readers give it as a
  * value ({@link Outcome}); doors, which have nowhere to hand a value on to, throw it ({@link Refused}).
  */
-import { z } from 'zod';
+import * as z from 'zod';
 
 const placed = {
   /** What is wrong, what was expected, what to do. */

@@ -3,7 +3,7 @@
  * Fields are added, never renamed or taken away. Times are crotchets from the start of the score, the upbeat
  * included; they are floats here and nowhere else. Pitches are scientific (`F#4`), note names without octave.
  */
-import { z } from 'zod';
+import * as z from 'zod';
 import { refusalSchema } from '../refusal/refusal.ts';
 import { FAMILIES } from '../rules/rule.ts';
 

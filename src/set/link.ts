@@ -3,7 +3,7 @@
  * made by anybody: it is bounded before it is unpacked, and checked before it is read.
  */
 import { deflateSync, inflateSync, strFromU8, strToU8 } from 'fflate';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Brief, printBrief, readBrief } from '../brief/brief.ts';
 import { type Outcome, refuse } from '../refusal/refusal.ts';
 

@@ -1,6 +1,6 @@
 /** The open chorales with a musicologist's analysis, from `../shared/corpus/chorales` beside the repository. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { z } from 'zod';
+import * as z from 'zod';
 import { CHORD_TYPES, memberIndex } from '../../src/harmony/chord-types.ts';
 import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
 import { phrasesOf } from '../../src/harmony/reading/phrases.ts';

@@ -1,6 +1,6 @@
 /** What each shared dialect should be read as, and what becomes of it. */
 import { readFileSync } from 'node:fs';
-import { z } from 'zod';
+import * as z from 'zod';
 import { readMusicXml } from '../../src/musicxml/index.ts';
 import { midiNumber } from '../../src/score/pitch.ts';
 import { type ByVoice, byVoice, type Score, VOICES } from '../../src/score/score.ts';

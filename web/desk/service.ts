@@ -1,5 +1,5 @@
 /** Asks the service, by the wire's table. Every answer is checked; what goes wrong is a refusal. */
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { type Asked, addressOf, INITIALS_HEADER, type Route, refusedSchema } from '../../src/desk/wire.ts';
 import { Refused } from '../../src/refusal/refusal.ts';
 

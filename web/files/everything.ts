@@ -1,5 +1,5 @@
 /** All exercises with their versions as one file, and back. */
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Keeping, KeptExercise } from '../state/keeping.ts';
 import type { Version } from '../state/page.ts';
 import { titleOf, workFromText } from '../state/work.ts';

@@ -6,7 +6,7 @@ import { randomBytes, timingSafeEqual } from 'node:crypto';
 import { type Request, type RequestHandler, Router } from 'express';
 import { rateLimit } from 'express-rate-limit';
 import session from 'express-session';
-import { z } from 'zod';
+import * as z from 'zod';
 import { ROUTES } from '../../../src/desk/wire.ts';
 import { Refused } from '../../../src/refusal/refusal.ts';
 import { passphraseMatches } from '../../desk/passphrase.ts';

@@ -1,6 +1,6 @@
 /** Puts a route of the wire's table onto a router: what comes in is checked, and what goes out has to fit. */
 import express, { type Request, type RequestHandler, type Response, type Router } from 'express';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Answered, Route } from '../../../src/desk/wire.ts';
 import { parseQuery } from '../query.ts';
 

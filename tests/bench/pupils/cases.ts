@@ -4,7 +4,7 @@
  */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { z } from 'zod';
+import * as z from 'zod';
 import { readNotation } from '../../../src/notation/index.ts';
 import { CHORALE } from '../../../src/profiles/profile.ts';
 import { type Finding, reviewScore } from '../../../src/review/review.ts';

@@ -1,7 +1,7 @@
 /** Weak scripts as an average pupil writes them, from `../shared/pupils/scripts.json`: how much is said of each. */
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { z } from 'zod';
+import * as z from 'zod';
 import { readNotation } from '../../../src/notation/index.ts';
 import { CHORALE } from '../../../src/profiles/profile.ts';
 import { reviewScore } from '../../../src/review/review.ts';

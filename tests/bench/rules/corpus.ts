@@ -1,7 +1,7 @@
 /** The open chorales with their published analyses. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { z } from 'zod';
+import * as z from 'zod';
 import { openScore } from '../../../src/open/open.ts';
 import { plainOf, QUARTER } from './plain.ts';
 import type { Label, Piece } from './planter.ts';
