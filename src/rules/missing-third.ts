@@ -1,5 +1,6 @@
 import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
+import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
 import { lacksThird, lastTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
@@ -10,7 +11,7 @@ import { VOICES } from '../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
-import { defineRule, type Occurrence } from './rule.ts';
+import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice } from './wording.ts';
 
 export const missingThird = defineRule({
@@ -68,13 +69,17 @@ function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);
   return [
     about(tones, {
-      // With a seventh or a foreign note among the four the chord is less bare, though the third is still missed.
-      severity: bare && chord.members.seventh === undefined ? 'fault' : 'query',
+      severity: bare && chord.members.seventh === undefined ? 'fault' : lessBare(analysis, voicing, bare),
       from: chord.at,
       until: chord.until,
       message: `The chord on ${printNoteName(chord.root)} has no third: ${listed(tones.map(inVoice))}.`,
     }),
   ];
+}
+
+/** With a seventh or a foreign note the chord is less bare; where that makes another chord to the ear, none may be missing. */
+function lessBare(analysis: Analysis, { chord }: Voicing, bare: boolean): Severity {
+  return !bare && hearingAt(analysis.texture, chord.at) !== undefined ? 'remark' : 'query';
 }
 
 /** A voice lies a step away from the third and goes to it when the chord is over: the third is only held back. */

@@ -1,8 +1,14 @@
 import type { Analysis } from '../harmony/analysis.ts';
+import { type HeardStep, heardSteps } from '../harmony/by-ear/heard-steps.ts';
+import { sameKey } from '../harmony/key.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
+import { keyAt } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
-import { numeral } from '../harmony/words/labels.ts';
-import { about, oncePerPlace, outerTones } from './occurrence.ts';
+import { numeral, printKey } from '../harmony/words/labels.ts';
+import { placeAt, printPlace } from '../score/place.ts';
+import { toneIn } from '../score/texture.ts';
+import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
 export const supertonicOutOfPlace = defineRule({
@@ -44,7 +50,11 @@ B: C3 D3 G2 G2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+  check: (analysis) =>
+    besides(
+      oncePerPlace(harmonySteps(analysis).flatMap((step) => stray(analysis, step))),
+      oncePerPlace(heardSteps(analysis).flatMap((step) => strayAsHeard(analysis, step))),
+    ),
 });
 
 function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
@@ -58,6 +68,25 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
       from: from.chord.at,
       until: to.chord.until,
       message: `The supertonic chord, ${numeral(from.roman, key)}, goes to ${numeral(to.roman, key)}.`,
+    }),
+  ];
+}
+
+/** The same by the notes alone, in the key of the moment before or after, or at home: the reading may hear past it. */
+function strayAsHeard(analysis: Analysis, { key, from, to, fromDegree, toDegree }: HeardStep): Occurrence[] {
+  if (!(fromDegree === 2 && toDegree === 1)) return [];
+  const keys = [keyAt(analysis, from.at), keyAt(analysis, to.at), homeKey(analysis)];
+  if (!keys.some((own) => own !== undefined && sameKey(own, key))) return [];
+  const where = printPlace(placeAt(analysis.texture.score, from.at));
+  const tones = [from, to].flatMap(({ slices }) =>
+    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
+  );
+  return [
+    about(tones, {
+      severity: 'remark',
+      from: from.at,
+      until: to.until,
+      message: `The chord at ${where} is the supertonic of ${printKey(key)}, and falls straight back to the tonic.`,
     }),
   ];
 }
