@@ -161,6 +161,8 @@ export interface RuleInClass {
   readonly scripts: number;
   readonly places: number;
   readonly bySeverity: Readonly<Record<Severity, number>>;
+  /** It is a fault in half at least of the scripts it is in; these come first. */
+  readonly heavy: boolean;
   /** `Parallel fifths: in 12 of 30 scripts, 19 places.` A query says that it is one. */
   readonly sentence: string;
 }
@@ -209,13 +211,14 @@ export function classPicture(tally: ClassTally, barsOf: BarsOf): ClassPicture {
   return {
     scripts: tally.scripts,
     faultless: tally.faultless,
-    rules: ranked.map(({ rule, name, family, scripts, places, bySeverity }) => ({
+    rules: ranked.map(({ rule, name, family, scripts, places, bySeverity, load }) => ({
       rule,
       name,
       family,
       scripts,
       places,
       bySeverity,
+      heavy: isHeavy({ load, scripts }),
       sentence: `${name}${bySeverity.fault > 0 ? '' : ', worth a second look'}: in ${scripts} of ${counted(tally.scripts, 'script')}, ${counted(places, 'place')}.`,
     })),
     board: ranked
@@ -230,7 +233,7 @@ export function classPicture(tally: ClassTally, barsOf: BarsOf): ClassPicture {
 }
 
 /** A fault in half at least of the scripts it is in. */
-function isHeavy({ load, scripts }: RuleTally): boolean {
+function isHeavy({ load, scripts }: Pick<RuleTally, 'load' | 'scripts'>): boolean {
   return 2 * load >= (WEIGHT.fault + WEIGHT.query) * scripts;
 }
 

@@ -180,7 +180,7 @@ export const classSchema = z.object({
       family: z.string(),
       scripts: z.number(),
       places: z.number(),
-      bySeverity: z.object({ fault: z.number(), query: z.number(), remark: z.number() }),
+      heavy: z.boolean(),
       sentence: z.string(),
     }),
   ),

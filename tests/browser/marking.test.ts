@@ -190,7 +190,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.board svg').first().waitFor();
     // The notes that a bar is shown for are marked in it.
     await expect.poll(() => page.locator('.board figure').first().locator('.pw-finding').count()).toBe(1);
-    expect(await page.locator('h2').allTextContents()).toContain('What was found in most scripts');
+    expect(await page.locator('h2').allTextContents()).toContain('What went wrong, the commonest first');
     await picture('desk-class');
     await go('#/stack/1/likeness');
     await page.locator('.pair').first().waitFor();

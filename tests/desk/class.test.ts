@@ -45,6 +45,14 @@ describe('what a class has in common', () => {
       const scripts = list.map((rule) => rule.scripts);
       expect(scripts).toEqual([...scripts].sort((a, b) => b - a));
     }
+    // The heavy ones first, each kind by scripts.
+    const heavy = picture.rules.filter((rule) => rule.heavy);
+    const light = picture.rules.slice(heavy.length);
+    expect(light.every((rule) => !rule.heavy)).toBe(true);
+    for (const list of [heavy, light])
+      expect(
+        list.length > 0 && list.every(({ scripts }, i) => i === 0 || scripts <= list[i - 1]!.scripts),
+      ).toBe(true);
     expect(picture.practise[0]!.rules[0]).toBe(picture.rules[0]!.rule);
     expect(picture.board[0]!.rule).toBe(picture.rules[0]!.rule);
     expect(picture.faultless).toBeGreaterThanOrEqual(2);

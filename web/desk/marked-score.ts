@@ -86,6 +86,11 @@ function toneAt(texture: Texture, voice: Tone['voice'], at: Ticks): Tone[] {
   return texture.tones[voice].filter((tone) => tone.at <= at && at < tone.until);
 }
 
+/** Small enough for an exercise and its comments on one page: the more bars, the smaller, and never too small to read. */
+function scaleOnPaper({ bars }: Score): number {
+  return Math.max(0.44, Math.min(0.58, 0.58 * Math.sqrt(8 / Math.max(1, bars.length))));
+}
+
 export interface ScoreEvents {
   readonly onSelect?: (id: string | undefined) => void;
   readonly onPoint?: (hit: Hit) => void;
@@ -144,8 +149,7 @@ class MarkedScoreDirective extends AsyncDirective {
       marks: this.marks,
       width,
       layers: ALL_LAYERS,
-      // Small enough for an exercise and its comments on one page.
-      ...(this.shown.whole ? { scale: 0.8 } : {}),
+      ...(this.shown.whole ? { scale: scaleOnPaper(this.shown.score) } : {}),
     });
     if (this.shown.whole) this.engraving?.complete();
     this.engraving?.select(this.chosen);

@@ -30,7 +30,16 @@ export function classPage({ classView }: DeskState): TemplateResult {
             </p>
           </section>`
     }
-    ${rules.length === 0 ? nothing : commonest(rules, scripts)}
+    ${found(
+      'What went wrong, the commonest first',
+      rules.filter(({ heavy }) => heavy),
+      scripts,
+    )}
+    ${found(
+      'Worth a second look, the commonest first',
+      rules.filter(({ heavy }) => !heavy),
+      scripts,
+    )}
     ${
       style.length === 0
         ? nothing
@@ -45,9 +54,10 @@ export function classPage({ classView }: DeskState): TemplateResult {
   `;
 }
 
-function commonest(rules: ClassView['rules'], scripts: number): TemplateResult {
+function found(title: string, rules: ClassView['rules'], scripts: number): TemplateResult | typeof nothing {
+  if (rules.length === 0) return nothing;
   return html`<section>
-    <h2>What was found in most scripts</h2>
+    <h2>${title}</h2>
     <table class="queue">
       <thead>
         <tr>
@@ -58,8 +68,8 @@ function commonest(rules: ClassView['rules'], scripts: number): TemplateResult {
       </thead>
       <tbody>
         ${rules.map(
-          ({ name, scripts: inScripts, places, bySeverity }) => html`<tr>
-            <td>${name}${bySeverity.fault > 0 ? nothing : html` (worth a second look)`}</td>
+          ({ name, scripts: inScripts, places }) => html`<tr>
+            <td>${name}</td>
             <td>${inScripts}</td>
             <td>${places}</td>
           </tr>`,
