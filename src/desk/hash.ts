@@ -7,3 +7,10 @@ export function hash(text: string): number {
   }
   return value >>> 0;
 }
+
+/** A hash with one more number in it, so that what has no text needs none; a step of MurmurHash3 (A. Appleby), from memory. */
+export function mixed(value: number, number: number): number {
+  const one = Math.imul(number, 0xcc9e2d51);
+  const turned = value ^ Math.imul((one << 15) | (one >>> 17), 0x1b873593);
+  return (Math.imul((turned << 13) | (turned >>> 19), 5) + 0xe6546b64) | 0;
+}

@@ -1,9 +1,9 @@
 /** Which scripts of a stack to lay side by side because they share more than the tune explains. */
 
-import { ADDED, type LikenessPrint } from './fingerprint.ts';
-import { hash } from './hash.ts';
+import { ADDED, type AddedVoice, type LikenessPrint } from './fingerprint.ts';
+import { hash, mixed } from './hash.ts';
 import { INDEPENDENT } from './independent.ts';
-import { type Comparable, comparable, type Likeness, likenessOf, lineKey } from './likeness.ts';
+import { type Comparable, comparable, type Likeness, likenessOf } from './likeness.ts';
 
 /** To be printed wherever likeness is shown. */
 export const LIKENESS_NOTICE =
@@ -240,46 +240,56 @@ const LEAST_SHARED = 3;
 
 /**
  * The pairs that share at least three rare traits. A trait is one bar in all its voices, or two bars running in one
- * added voice, pitches counted from the tune's first note there.
+ * added voice, pitches counted from the tune's first note there. Two traits with one hash only bring together a pair
+ * that is then compared.
  */
 function pairsSharingBars(scripts: number, ready: Ready): Indices[] {
   const holders = new Map<number, number[]>();
-  for (let index = 0; index < scripts; index++)
-    for (const trait of new Set(traitsOf(ready(index)))) {
+  const traits = Array.from({ length: scripts }, (_, index) => {
+    const own = [...new Set(traitsOf(ready(index)))];
+    for (const trait of own) {
       const list = holders.get(trait);
       if (list === undefined) holders.set(trait, [index]);
       else list.push(index);
     }
+    return own;
+  });
   const most = mostSharing(scripts);
-  const shared = new Map<number, number>();
-  for (const list of holders.values()) {
-    if (list.length < 2 || list.length > most) continue;
-    for (const [k, i] of list.entries())
-      for (let m = k + 1; m < list.length; m++) {
-        const pair = i * scripts + list[m]!;
-        shared.set(pair, (shared.get(pair) ?? 0) + 1);
-      }
-  }
   const pairs: Indices[] = [];
-  for (const [pair, count] of shared)
-    if (count >= LEAST_SHARED) pairs.push([Math.floor(pair / scripts), pair % scripts]);
+  // How many each later script shares with the one in hand: one row at a time, however many pairs there are.
+  const shared = new Uint16Array(scripts);
+  for (const [i, own] of traits.entries()) {
+    const met: number[] = [];
+    for (const list of own.map((trait) => holders.get(trait)!)) {
+      if (list.length > most) continue;
+      for (const j of list) if (j > i && ++shared[j]! === 1) met.push(j);
+    }
+    for (const j of met) {
+      if (shared[j]! >= LEAST_SHARED) pairs.push([i, j]);
+      shared[j] = 0;
+    }
+  }
   return pairs;
 }
 
-function traitsOf({ bars }: Comparable): number[] {
+function traitsOf({ bars, tune }: Comparable): number[] {
   const traits: number[] = [];
-  let before: Partial<Record<string, string>> = {};
-  for (const { notes } of bars) {
-    const from = notes.S[0]?.code ?? 0;
-    const tune = lineKey(notes.S, from);
-    const here: Partial<Record<string, string>> = {};
-    for (const voice of ADDED)
-      if (notes[voice].length > 0) here[voice] = `${voice} ${tune}/${lineKey(notes[voice], from)}`;
+  let before: Partial<Record<AddedVoice, number>> = {};
+  for (const [i, { notes }] of bars.entries()) {
+    const { shape, from } = tune[i]!;
+    const sung = hash(shape);
+    const here: Partial<Record<AddedVoice, number>> = {};
+    for (const [voice, name] of ADDED.entries())
+      if (notes[name].length > 0)
+        here[name] = notes[name].reduce(
+          (value, { onset, duration, code }) => mixed(mixed(mixed(value, onset), duration), code - from),
+          mixed(sung, voice),
+        );
     const { A, T, B } = here;
-    if (A !== undefined && T !== undefined && B !== undefined) traits.push(hash(`${A};${T};${B}`));
+    if (A !== undefined && T !== undefined && B !== undefined) traits.push(mixed(mixed(A, T), B));
     for (const voice of ADDED)
       if (before[voice] !== undefined && here[voice] !== undefined)
-        traits.push(hash(`${before[voice]};${here[voice]}`));
+        traits.push(mixed(before[voice], here[voice]));
     before = here;
   }
   return traits;

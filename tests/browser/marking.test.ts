@@ -196,6 +196,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.pair').first().waitFor();
     expect(await page.locator('.caution').textContent()).toContain('a question, not an answer');
     // The bars in notation, side by side: of either script, with whose they are and what is the same.
+    await page.locator('.pair').first().getByRole('button', { name: 'Lay the bars side by side' }).click();
     const like = page.locator('.pair').first().locator('.like-bars figure');
     await like.nth(1).locator('svg').first().waitFor();
     const [one, other] = await like.locator('figcaption').allTextContents();
