@@ -1,9 +1,9 @@
 /** The last look before handing in: what is done, what is not yet, and what a person should look at. */
 
 import { capitalised, counted } from '../english/words.ts';
-import { count } from '../report/sentences.ts';
+import { count, printTempo } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
-import { barAt, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
+import { barAt, firstMetre, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
 import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
 import { secondsOf, tempoMarks } from '../score/tempo.ts';
 import type { Ticks } from '../score/time.ts';
@@ -124,7 +124,7 @@ function phrases({ analysis, score }: Review): CheckItem {
         : written.length === 0
           ? 'The phrase ends are still to be written.'
           : open.length === 0
-            ? `${waiting > 0 ? `${capitalised(counted(written.length, 'phrase'))} written so far ${written.length === 1 ? 'closes' : 'close'}` : total === 1 ? 'The one phrase closes' : `All ${total} phrases close`} with a cadence${waiting > 0 ? `; ${counted(waiting, 'phrase end')} ${waiting === 1 ? 'is' : 'are'} still to be written` : ''}.`
+            ? `${waiting > 0 ? `${capitalised(counted(written.length, 'phrase'))} written so far ${written.length === 1 ? 'closes' : 'close'}` : total === 1 ? 'The one phrase closes' : total === 2 ? 'Both phrases close' : `All ${total} phrases close`} with a cadence${waiting > 0 ? `; ${counted(waiting, 'phrase end')} ${waiting === 1 ? 'is' : 'are'} still to be written` : ''}.`
             : `${counted(open.length, 'phrase')} of ${total} ${open.length === 1 ? 'has' : 'have'} no cadence.`,
     details,
   };
@@ -202,7 +202,8 @@ function length({ review, brief, usualTempo }: LastCheckInput): CheckItem[] {
   const tempo = review.score.tempo ?? usualTempo;
   const least = brief?.leastSeconds;
   const changes = tempoMarks(review.score).length > 1;
-  const lasts = `At ${changes ? 'its tempos' : `crotchet = ${tempo}`} it lasts ${printDuration(seconds)}`;
+  const pace = changes ? 'its tempos' : printTempo(tempo, firstMetre(review.score));
+  const lasts = `At ${pace} it lasts ${printDuration(seconds)}`;
   return [
     {
       id: 'length',

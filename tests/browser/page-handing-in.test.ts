@@ -83,6 +83,18 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await pasteText(page, long);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Long');
     await ready(page);
+    // A mark that is chosen does not fade the others on paper.
+    await page.locator('.mark-head').first().click();
+    await page.locator('.pw-has-chosen').first().waitFor();
+    await page.emulateMedia({ media: 'print' });
+    const looks = () =>
+      page
+        .locator('.pw-finding .pw-stroke')
+        .evaluateAll((all) => [
+          ...new Set(all.map((one) => getComputedStyle(one)).map((one) => one.opacity + one.strokeWidth)),
+        ]);
+    await expect.poll(looks).toEqual(['0.851.15px']);
+    await page.emulateMedia({ media: null });
     await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
     const score = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     writeFileSync(join(tmpdir(), 'partwise-score.pdf'), score);

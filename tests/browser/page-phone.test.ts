@@ -43,6 +43,9 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     );
     expect(words[0]!.left).toBeGreaterThanOrEqual(8);
     expect(words.at(-1)!.right).toBeLessThanOrEqual(352);
+    // And nothing covers the end of the longest menu.
+    await page.locator('summary', { hasText: 'Exercise' }).tap();
+    await page.locator('.exercise-menu button', { hasText: 'away' }).tap({ trial: true });
   });
 
   it('opens the findings over the lower half, on the finding’s bar, with its notes in view above', async () => {
@@ -66,7 +69,18 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     expect(message).toBeGreaterThan(sheet);
     // Another mark of the same system leaves the stave where it is, once the tags of the remarks have taken their room.
     await page.locator('.remark-list > button').tap();
-    await page.locator('.mark.remark .mark-head', { hasText: 'bars 2 and 3' }).tap();
+    const beside = () =>
+      page.evaluate(() => {
+        const system = document.querySelector('.pw-finding.pw-fault')!.closest('svg')!;
+        const tags = [...system.querySelectorAll<SVGGElement>('.pw-finding.pw-remark')];
+        const listed = [...document.querySelectorAll<HTMLElement>('.mark.remark button[data-finding]')];
+        return listed.findIndex((one) => tags.some((tag) => tag.dataset.finding === one.dataset.finding));
+      });
+    await expect.poll(beside).toBeGreaterThanOrEqual(0);
+    await page
+      .locator('.mark.remark button[data-finding]')
+      .nth(await beside())
+      .tap();
     await expect.poll(() => page.locator('.mark.remark.open').count()).toBe(1);
     await page.waitForTimeout(600);
     const scroll = await page.evaluate(() => scrollY);
@@ -88,7 +102,9 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     await open();
     await page.evaluate(() => scrollTo({ top: 700 }));
     await page.locator('.pw-system').nth(2).locator('svg').waitFor();
-    const gap = await boxOf(page.locator('.pw-gap[data-voice="T"]').first());
+    const empty = page.locator('.pw-gap[data-voice="T"]').first();
+    await empty.evaluate((box) => box.scrollIntoView({ block: 'center' }));
+    const gap = await boxOf(empty);
     await page.touchscreen.tap(gap.x + 6, gap.y + gap.height / 2);
     const words = () => page.locator('body > [role="status"]').textContent();
     await expect.poll(words).toMatch(/tenor/);

@@ -145,6 +145,16 @@ describe('what is pasted', () => {
       [1, 0, 0, 0],
     );
   });
+  it('has its repeats, fractions and rests back, of which a word processor makes faces, signs and sentences', async () => {
+    const improved =
+      'key\uff1a G major\nupbeat: \u00bd\nS: D5/2 |: G5*2 A5 B5! R |\u00a0? R C5*2 \u{1f610}\ufe0f\nA: C5*1\u00bd';
+    expect(asTyped(improved)).toBe(
+      'key: G major\nupbeat: 1/2\nS: D5/2 |: G5*2 A5 B5! r | ? r C5*2 :|\nA: C5*1\u00bd',
+    );
+    const taken = await takeText(improved.slice(0, improved.indexOf('\nA:')));
+    expect(taken.ok && taken.work.problems).toEqual([]);
+    expect(taken.ok && taken.work.score.bars.at(-1)?.repeatEnd).toBe(true);
+  });
   it('is MusicXML whatever stands before its first sign', async () => {
     const xml = writeMusicXml(readNotation('S: C5*4 |').score);
     expect((await takeText(`\n  ${xml}`)).ok).toBe(true);

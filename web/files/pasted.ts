@@ -26,6 +26,14 @@ const AS_TYPED: readonly (readonly [RegExp, string])[] = [
   [/[\u00d7\u2217]/g, '*'],
   [/[\u2223\u01c0]/g, '|'],
   [/\u2016/g, '||'],
+  // A repeat sign that was taken for a face, and fractions set as one sign.
+  [/[\u{1f610}\u{1f611}]\ufe0f?/gu, ':|'],
+  [/(?<!\d)\u00bc/g, '1/4'],
+  [/(?<!\d)\u00bd/g, '1/2'],
+  [/(?<!\d)\u00be/g, '3/4'],
+  // A sentence seems to end with a fermata or a beat to write, so that the rest after it becomes a capital.
+  [/([!?]) R(?![\w#])/g, '$1 r'],
+  [/\uff1a/g, ':'],
 ];
 
 /** A text as it was typed, before a word processor improved it. Only for our notation: XML is left alone. */
