@@ -30,6 +30,8 @@ export default defineConfig({
         page: fileURLToPath(new URL('index.html', import.meta.url)),
         desk: fileURLToPath(new URL('desk/index.html', import.meta.url)),
       },
+      // Its lists of every chord and scale are built as they are loaded; the page asks for none of them.
+      treeshake: { moduleSideEffects: [{ test: /[/\\]@tonaljs[/\\]/, sideEffects: false }] },
       output: { codeSplitting: { groups: [{ name: chunkOf, debugName: 'shared' }] } },
     },
   },

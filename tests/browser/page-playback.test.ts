@@ -120,8 +120,17 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     page.on('request', (request) => asked.push(request.url()));
     await page.goto(site.address);
     await page.locator('.mark').first().waitFor();
+    // A note that is written sounds without the library; that comes when there is something to play.
+    const scripts = () => asked.filter((url) => url.endsWith('.js')).length;
+    const before = scripts();
+    await page.locator('#stave').focus();
+    for (const key of ['End', 'PageDown', 'd']) await page.keyboard.press(key);
+    await expect.poll(() => page.locator('.exercise-title').textContent()).toBe('A tune for practice');
+    await page.waitForTimeout(500);
+    expect(scripts()).toBe(before);
     await page.locator('.play').click();
     await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
+    expect(scripts()).toBeGreaterThan(before);
     const outside = asked.filter((url) => !url.startsWith(site.address) && !url.startsWith('blob:'));
     expect(outside).toEqual([]);
   });

@@ -16,7 +16,7 @@ import type {
 import { createMarking, type Marking } from './marking.ts';
 import { type Planned, planScore } from './plan.ts';
 import { hitIn } from './pointing.ts';
-import { Slot } from './slot.ts';
+import { GUESSED_HEIGHT, Slot } from './slot.ts';
 import { arrangeSystems, type SystemPlan } from './systems.ts';
 import { canvasMeasure } from './words.ts';
 
@@ -45,6 +45,7 @@ class Sheet implements Engraving {
   private planned: Planned | undefined;
   private fontReady = false;
   private waiting = 0;
+  private waitingTask = 0;
   private settle: (() => void) | undefined;
   private began = 0;
   private chosen: string | undefined;
@@ -136,23 +137,42 @@ class Sheet implements Engraving {
     for (const element of elements) if (element.parentElement !== this.root) this.root.append(element);
   }
 
-  /** Draws the stale systems in view now, and the others one by one when the page is idle. */
+  /**
+   * Draws what is stale of the systems in view now: all that were there before, but of those that are new only the
+   * first, and the others one after another, so that whoever presses a key meanwhile is heard. The rest comes when the
+   * page is idle.
+   */
   private drawVisible(): void {
+    this.stopWaiting();
+    const seen = this.slots.filter((slot, i) => i === 0 || this.isSeen(slot, i));
+    const fresh = seen.filter(({ geometry }) => geometry === undefined);
+    for (const slot of seen) if (slot.geometry !== undefined || slot === fresh[0]) this.drawSlot(slot);
+    this.drawNext(fresh.slice(1));
+  }
+
+  private drawNext(fresh: readonly Slot[]): void {
+    const [next, ...others] = fresh;
+    if (next === undefined) {
+      this.drawRest();
+      return;
+    }
+    this.waitingTask = window.setTimeout(() => {
+      this.drawSlot(next);
+      this.drawNext(others);
+    });
+  }
+
+  private stopWaiting(): void {
     cancelIdle(this.waiting);
-    const seen = this.slots.filter((slot, i) => i === 0 || this.isSeen(slot));
-    for (const slot of seen) this.drawSlot(slot);
-    this.drawRest();
+    clearTimeout(this.waitingTask);
   }
 
   /**
    * Asking the browser where an element stands makes it lay the page out on the spot; so the observer keeps account of
-   * what is in view, and only a system it has not told of yet is asked for.
+   * what is in view. Where a system stands that it has not told of yet is guessed: from the top of the page on.
    */
-  private isSeen(slot: Slot): boolean {
-    const told = this.inView.get(slot.element);
-    if (told !== undefined) return told;
-    const { top, bottom } = slot.element.getBoundingClientRect();
-    return bottom > 0 && top < window.innerHeight;
+  private isSeen(slot: Slot, i: number): boolean {
+    return this.inView.get(slot.element) ?? i * GUESSED_HEIGHT * this.scale < window.innerHeight;
   }
 
   private drawRest(): void {
@@ -281,13 +301,13 @@ class Sheet implements Engraving {
 
   complete(): void {
     if (this.input?.hold) this.update({ ...this.input, hold: false });
-    cancelIdle(this.waiting);
+    this.stopWaiting();
     for (const slot of this.slots) this.drawSlot(slot);
     this.drawRest();
   }
 
   destroy(): void {
-    cancelIdle(this.waiting);
+    this.stopWaiting();
     this.observer.disconnect();
     this.root.remove();
   }

@@ -11,7 +11,7 @@ import { addTo } from './svg.ts';
 import type { SystemPlan } from './systems.ts';
 
 /** A system not drawn yet is taken to be this tall, in drawing units. */
-const GUESSED_HEIGHT = 240;
+export const GUESSED_HEIGHT = 240;
 /** Between the marks of one system and the edge of its picture. */
 const MARGIN = 6;
 

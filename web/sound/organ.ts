@@ -4,15 +4,15 @@ import { VOICES, type VoiceName } from '../../src/score/score.ts';
 export type Tone = typeof import('tone');
 
 /** Pipes of a stopped flute with a little principal above it: strength of the partials from the fundamental up. */
-const PARTIALS = [1, 0.42, 0.24, 0.16, 0.05, 0.08, 0.02, 0.05];
+export const PARTIALS = [1, 0.42, 0.24, 0.16, 0.05, 0.08, 0.02, 0.05];
 /** Seats of the voices from left to right, -1 to 1. */
-const SEATS: Readonly<Record<VoiceName, number>> = { S: -0.35, A: -0.12, T: 0.12, B: 0.35 };
+export const SEATS: Readonly<Record<VoiceName, number>> = { S: -0.35, A: -0.12, T: 0.12, B: 0.35 };
 
 /**
  * How strong each stop is. The ear needs more of low notes: by these, each voice alone is as loud as the others to 3 dB,
  * A-weighted, over eight bars (`npm run bench:sound`).
  */
-const GAINS: Readonly<Record<VoiceName, number>> = { S: 0.18, A: 0.21, T: 0.27, B: 0.36 };
+export const GAINS: Readonly<Record<VoiceName, number>> = { S: 0.18, A: 0.21, T: 0.27, B: 0.36 };
 
 export interface Organ {
   readonly tone: Tone;

@@ -1,6 +1,6 @@
 /**
  * Plays a stretch of an exercise on a soft organ stop made of sine waves: no samples, nothing downloaded. The audio
- * library comes with the first note; until then the page does without it.
+ * library comes when something is first to be played; until then the page does without it.
  */
 import { midiNumber, type Pitch } from '../../src/score/pitch.ts';
 import type { Score, VoiceName } from '../../src/score/score.ts';
@@ -15,6 +15,7 @@ import {
   type startingNotes,
   timelineOf,
 } from './timeline.ts';
+import { soundNote } from './written-note.ts';
 
 export interface Order {
   readonly score: Score;
@@ -103,9 +104,7 @@ export function createPlayer(onEnd: () => void): Player {
       if (playing === undefined) give(built, notes);
     },
     async sound(voice, pitch) {
-      if (playing !== undefined) return;
-      const { stops } = await ready();
-      if (playing === undefined) stops[voice].triggerAttackRelease(frequencyOf(midiNumber(pitch)), 0.35);
+      if (playing === undefined) await soundNote(voice, frequencyOf(midiNumber(pitch)), levels);
     },
   };
 }
