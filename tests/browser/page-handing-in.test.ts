@@ -95,9 +95,17 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
         ]);
     await expect.poll(looks).toEqual(['0.851.15px']);
     await page.emulateMedia({ media: null });
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+    // The list for paper is made for printing alone.
+    expect(await page.locator('.printed').count()).toBe(0);
+    await page.evaluate(() =>
+      addEventListener('beforeprint', () => {
+        document.body.dataset.listed = String(document.querySelectorAll('.printed .verdict').length);
+      }),
+    );
     const score = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     writeFileSync(join(tmpdir(), 'partwise-score.pdf'), score);
+    expect(await page.locator('body').getAttribute('data-listed')).toBe('1');
+    await expect.poll(() => page.locator('.printed').count()).toBe(0);
     const pages = pagesIn(score);
     expect(pages).toBeGreaterThanOrEqual(2);
     expect(pages).toBeLessThanOrEqual(8);

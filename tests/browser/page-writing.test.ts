@@ -202,4 +202,96 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.locator('#tab-text').click();
     expect(await text(page)).toMatch(/S: D5 C# Bb4 \?/);
   });
+
+  it('draws one bar for a note, without having the page laid out before, however long the piece is', async () => {
+    page = await site.visit();
+    await page.evaluate(watchKeys);
+    const nodes: number[] = [];
+    for (const bars of [16, 128]) {
+      await pasteText(page, longText(bars));
+      await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe(`Of ${bars} bars`);
+      await ready(page);
+      await expect.poll(() => page.locator('.pw-system svg').count()).toBeGreaterThan(bars / 8);
+      await page.locator('#stave').focus();
+      await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('stave');
+      for (const key of ['Home', 'PageDown']) await page.keyboard.press(key);
+      const seen = () => page.evaluate(() => (window as unknown as { keys: KeySeen[] }).keys);
+      for (const key of ['e', 'f']) {
+        const before = (await seen()).length;
+        await page.keyboard.press(key);
+        await expect.poll(async () => (await seen()).length).toBe(before + 1);
+      }
+      const last = (await seen()).at(-1)!;
+      expect(last.bars).toBe(1);
+      expect(last.layouts).toEqual([]);
+      nodes.push(last.nodes);
+    }
+    expect(Math.abs(nodes[1]! - nodes[0]!)).toBeLessThan(20);
+  });
 });
+
+/** What a key did until its bar was drawn. */
+interface KeySeen {
+  readonly bars: number;
+  /** All that was made for it on the stave. */
+  readonly nodes: number;
+  /** Questions that have the page laid out on the spot. */
+  readonly layouts: readonly string[];
+}
+
+/** Notes, in the page, what each letter pressed had drawn, and what was asked for on the way. */
+function watchKeys(): void {
+  const keys: KeySeen[] = [];
+  Object.assign(window, { keys });
+  let layouts: string[] | undefined;
+  const watched: [object, readonly string[]][] = [
+    [
+      Element.prototype,
+      ['getBoundingClientRect', 'scrollIntoView', 'clientWidth', 'clientHeight', 'scrollTop'],
+    ],
+    [HTMLElement.prototype, ['offsetWidth', 'offsetHeight', 'offsetTop', 'innerText']],
+    [SVGGraphicsElement.prototype, ['getBBox', 'getScreenCTM']],
+  ];
+  for (const [prototype, names] of watched)
+    for (const name of names) {
+      const old = Object.getOwnPropertyDescriptor(prototype, name)!;
+      const noted = (ask: (this: unknown, ...rest: unknown[]) => unknown) =>
+        function (this: unknown, ...rest: unknown[]): unknown {
+          layouts?.push(name);
+          return ask.apply(this, rest);
+        };
+      Object.defineProperty(prototype, name, {
+        ...old,
+        ...(old.get ? { get: noted(old.get) } : { value: noted(old.value) }),
+      });
+    }
+  document.addEventListener(
+    'keydown',
+    ({ key }) => {
+      if (/^[a-g]$/.test(key)) layouts = [];
+    },
+    { capture: true },
+  );
+  const isBar = (node: Node): node is Element => node instanceof Element && node.matches('.vf-bar');
+  new MutationObserver((records) => {
+    const added = new Set(records.flatMap(({ addedNodes }) => [...addedNodes]));
+    const bars = [...added].filter(isBar);
+    if (layouts === undefined || bars.length === 0) return;
+    const nodes = new Set(
+      [...added].flatMap((node) => (node instanceof Element ? [node, ...node.querySelectorAll('*')] : [])),
+    );
+    // The page is scrolled when all is drawn: then it is laid out in any case.
+    keys.push({
+      bars: bars.length,
+      nodes: nodes.size,
+      layouts: layouts.filter((name) => name !== 'scrollIntoView'),
+    });
+    layouts = undefined;
+  }).observe(document.querySelector('#stave')!, { childList: true, subtree: true });
+}
+
+function longText(bars: number): string {
+  const line =
+    'S: G4 A4 B4 C5 | D5 C5 B4*2! |\nA: D4 D4 D4 E4 | D4 E4 D4*2 |\nT: B3 A3 G3 G3 | A3 G3 G3*2 |\nB: G3 F#3 G3 C3 | F#3 C3 G3*2 |';
+  return `title: Of ${bars} bars\nkey: G major\nmetre: 4/4\n\n${Array.from({ length: bars / 2 }, () => line).join('\n\n')}\n`;
+}

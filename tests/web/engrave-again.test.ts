@@ -46,7 +46,12 @@ const arranged = (
   { bars }: Planned,
   marking: ReturnType<typeof createMarking>,
   before?: readonly SystemPlan[],
-) => arrangeSystems(bars, { width: 900, labels: marking.rooms, lyrics: 0, letters: marking.letters }, before);
+) =>
+  arrangeSystems(
+    bars,
+    { width: 900, labels: marking.rooms, lyrics: 0, letters: marking.letters, settled: true },
+    before,
+  );
 
 describe('a note written in a long piece', () => {
   test.each([16, 128])('has its own bar planned again, and at most the next: %i bars', (bars) => {

@@ -13,6 +13,7 @@ import type {
   Hit,
   Stretch,
 } from './input.ts';
+import { NO_MARKS } from './input.ts';
 import { createMarking, type Marking } from './marking.ts';
 import { type Planned, planScore } from './plan.ts';
 import { hitIn } from './pointing.ts';
@@ -36,6 +37,7 @@ class Sheet implements Engraving {
   private input: EngravingInput | undefined;
   private marking: Marking | undefined;
   private arranged: readonly SystemPlan[] = [];
+  private arrangedWithMarks = false;
   private readonly measure = canvasMeasure();
   private scale = 1;
   private readonly inView = new WeakMap<Element, boolean>();
@@ -101,8 +103,14 @@ class Sheet implements Engraving {
     const { rooms, letters } = this.marking;
     const lyrics = input.layers.lyrics ? versesOf(bars) : 0;
     const width = input.width / this.scale;
-    const hold = input.hold === true;
-    this.arranged = arrangeSystems(bars, { width, labels: rooms, lyrics, letters, hold }, this.arranged);
+    const arrangement = {
+      ...{ width, labels: rooms, lyrics, letters },
+      // Before there were marks nobody could tell how much room they want.
+      settled: this.arrangedWithMarks,
+      hold: input.hold === true,
+    };
+    this.arranged = arrangeSystems(bars, arrangement, this.arranged);
+    this.arrangedWithMarks = input.marks !== NO_MARKS;
     this.reconcile(this.arranged);
     this.drawVisible();
   }

@@ -49,6 +49,8 @@ export interface Arrangement {
   readonly lyrics: number;
   /** Moments at which a letter stands at an inner voice's note, in order: their systems are given room for it. */
   readonly letters?: readonly Ticks[];
+  /** Systems begin where those of the arrangement before do, while that is hardly worse. */
+  readonly settled?: boolean;
   /** Staves that stand further apart than they need stay there, if those of the system in their place do. */
   readonly hold?: boolean;
 }
@@ -57,20 +59,20 @@ export interface Arrangement {
 const LETTER_ROOM = 14;
 
 /**
- * Arranges bars on systems of a width in drawing units. Widths of signs are estimated, never measured. Systems begin
- * where those of `before` do while that is hardly worse; a plan that differs in nothing from the one in its place there
- * is that very one.
+ * Arranges bars on systems of a width in drawing units. Widths of signs are estimated, never measured. A plan that
+ * differs in nothing from the one in its place in `before` is that very one.
  */
 export function arrangeSystems(
   bars: readonly PlannedBar[],
   arrangement: Arrangement,
   before: readonly SystemPlan[] = [],
 ): SystemPlan[] {
-  const { width, labels, lyrics, letters = [], hold = false } = arrangement;
+  const { width, labels, lyrics, letters = [], settled = false, hold = false } = arrangement;
   const widths = bars.map((bar) => widthsOf(bar, labels(bar)));
   const head = bars.reduce((most, bar) => Math.max(most, headWidth(bar.key.fifths)), 0);
-  const settled = before[0]?.width === width ? before.map((plan) => plan.bars[0]?.index ?? 0) : undefined;
-  const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head, settled);
+  const stay = settled && before[0]?.width === width;
+  const breaks = stay ? before.map((plan) => plan.bars[0]?.index ?? 0) : undefined;
+  const starts = breakSystems(widths, width - LEFT_MARGIN - RIGHT_MARGIN, head, breaks);
   return starts.map((start, index) => {
     const own = bars.slice(start, starts[index + 1] ?? bars.length);
     const wanted = own.flatMap(labels);

@@ -121,6 +121,7 @@ function drawingOf(state: PageState, width: number): EngravingInput {
 
 /** Findings that the pupil has a word of their own on are struck out. */
 const markedWithNotes = remembering((marks: Marks, notes: PageState['exercise']['notes']): Marks => {
+  if (marks.findings.every(({ id }) => notes[id] === undefined)) return marks;
   const findings = marks.findings.map((f) => (notes[f.id] === undefined ? f : { ...f, waived: true }));
   return { ...marks, findings };
 });
