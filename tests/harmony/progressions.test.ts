@@ -37,6 +37,17 @@ B: G3 C3 D3 D3 | G2*4! |`,
     cadence: 'perfect cadence',
   },
   {
+    name: 'a six-four that passes off the beat inside one dominant',
+    text: `key: F major
+metre: 4/4
+S: A4 G4 C5 Bb4 | A4*4! |
+A: C4 D4 (E4 F4_) (F4 E4) | F4*4! |
+T: F3 Bb3 (Bb3 A3) G3 | C4*4! |
+B: F3 G3 C3 C3 | F2*4! |`,
+    reads: 'F major: I ii V7 I',
+    cadence: 'perfect cadence',
+  },
+  {
     name: 'Phrygian cadence',
     text: `key: A minor
 metre: 4/4

@@ -2,6 +2,7 @@
 import type { Texture } from '../../score/texture.ts';
 import type { Phrase } from '../analysis.ts';
 import type { Doubt, Harmony } from './harmony.ts';
+import { dominantsKeptWhole } from './model/dominants.ts';
 import { keyDoubts } from './model/doubts.ts';
 import { gridOf } from './model/grid.ts';
 import { keyOdds } from './model/key-odds.ts';
@@ -37,7 +38,7 @@ export function readHarmonies(
 ): Found {
   const grid = gridOf(texture, phrases);
   const scorers = scorersOf(grid, weights);
-  const { spans } = bestReading(scorers);
+  const spans = dominantsKeptWhole(grid, bestReading(scorers).spans);
   const odds = keyOdds(scorers, spans);
   const { keys } = scorers.keys;
   const found = spans.map((span, i): Harmony[] => {
