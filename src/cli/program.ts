@@ -127,7 +127,7 @@ function addSetting(program: Command, ended: Ended): void {
       'Makes of a piece, a tune or a brief what a class needs: the brief, the pupils’ file with empty bars (MusicXML and\n' +
         'text), the worksheet as PDF where Chromium is installed, and a link that opens the pupils’ page with the exercise in it.',
     )
-    .argument('<file>', 'the piece, tune or brief: MusicXML, MXL or text; - for standard input')
+    .argument('<file>', 'the piece, tune or brief: MusicXML, MXL, ABC or text; - for standard input')
     .option(
       '--give <what>',
       'what is given, in any number: tune, bass, figures, closes (their bass notes), opening=2 (chords), bars=3+5-6, all that is written; else the tune, and of a brief all',
@@ -187,7 +187,7 @@ function addMarking(program: Command, ended: Ended): void {
       'Reviews every script in a folder or zip and keeps it, with its draft and whatever is decided about it, in one\n' +
         'file: FOLDER/desk/desk.sqlite. What is there already is passed over, so a run that was stopped goes on.',
     )
-    .argument('<folder>', 'folder or zip with the scripts: MusicXML, MXL or text, mixed')
+    .argument('<folder>', 'folder or zip with the scripts: MusicXML, MXL, ABC or text, mixed')
     .option('--open', 'then open the desk in a browser')
     .option('--serve', 'then serve the desk without opening a browser')
     .option('--watch', 'go on taking in what is put into the folder')

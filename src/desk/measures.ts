@@ -27,6 +27,13 @@ const MEASURES = {
   'beats written': 'Share of the beats of all four voices that is written, 0 to 1.',
 } as const;
 export type Measure = keyof typeof MEASURES;
+/** What is told in hundredths: a scheme writes 0.95, and a sentence says 95 %. */
+export const SHARES: ReadonlySet<Measure> = new Set([
+  'phrases with a fault',
+  'phrases closed',
+  'inverted chords',
+  'beats written',
+]);
 export const MEASURE_NAMES = Object.keys(MEASURES) as [Measure, ...Measure[]];
 
 /** What is looked at: the script's counts and its findings as they stand under the teacher's decisions. */

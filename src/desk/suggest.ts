@@ -1,6 +1,6 @@
 /** The level that the figures speak for. It is a suggestion with its grounds, and never becomes a mark by itself. */
 import { standingFindings } from './decisions.ts';
-import { type Ground, type Measured, measure } from './measures.ts';
+import { type Ground, type Measured, measure, SHARES } from './measures.ts';
 import type { Criterion, Figure, Level, Need } from './scheme.ts';
 
 /** Not a {@link Mark}: it has no number of marks, only the range of a level, and a teacher makes the mark. */
@@ -95,11 +95,16 @@ function measured(need: Figure, ground: Ground): Measured {
 
 function missingSentence(level: Level, need: Need, ground: Ground): string {
   const wanted = [
-    need.atLeast === undefined ? '' : `at least ${need.atLeast}`,
-    need.atMost === undefined ? '' : `at most ${need.atMost}`,
+    need.atLeast === undefined ? '' : `at least ${inWords(need, need.atLeast)}`,
+    need.atMost === undefined ? '' : `at most ${inWords(need, need.atMost)}`,
   ].filter((part) => part !== '');
-  const value = Math.round(measured(need, ground).value * 100) / 100;
+  const value = inWords(need, measured(need, ground).value);
   return `${level.name} wants ${wanted.join(' and ')} for “${need.measure}”; here it is ${value}.`;
+}
+
+function inWords({ measure: what }: Need, value: number): string {
+  // Less than all is never told as all.
+  return SHARES.has(what) ? `${Math.floor(value * 100 + 1e-9)} %` : String(Math.round(value * 100) / 100);
 }
 
 /** Each figure that the criterion's levels rest on or that it asks to be shown, once. */

@@ -77,6 +77,22 @@ describe('a suggested level', () => {
     expect(poor.missing).toEqual(['Good wants at most 0.75 for “faults a phrase”; here it is 2.']);
   });
 
+  test('tells shares in hundredths, as its grounds do, and less than all never as all', () => {
+    const levels = [
+      { ...partWriting.levels[0]! },
+      { ...partWriting.levels[1]!, needs: [{ measure: 'beats written' as const, atLeast: 1 }] },
+    ];
+    const { counts, findings } = ground(clean);
+    const suggestion = suggestLevel(
+      { ...partWriting, levels },
+      { counts: { ...counts, unwritten: 0.004 }, findings },
+    );
+    expect(suggestion.missing).toEqual([
+      `${levels[1]!.name} wants at least 100 % for “beats written”; here it is 99 %.`,
+    ]);
+    expect(suggestion.evidence.join(' ')).toContain('99 % of the beats are written');
+  });
+
   test('is none where the scheme does not say when a level is reached', () => {
     const judged = { ...partWriting, levels: partWriting.levels.map(({ needs: _needs, ...level }) => level) };
     expect(suggestLevel(judged, ground(clean))).toEqual({

@@ -170,13 +170,13 @@ function pieceView({ source }: Setting, change: Change): TemplateResult {
         >${source === undefined ? 'Open a piece, a tune or a brief' : 'Open another'}<input
           class="visually-hidden"
           type="file"
-          accept=".musicxml,.xml,.mxl,.txt,text/plain"
+          accept=".musicxml,.xml,.mxl,.abc,.txt,text/plain"
           @change=${take}
       /></label>
       ${source === undefined ? nothing : html`<span>${source.score.title || 'Untitled'}, ${counted(source.score.bars.length, 'bar')}</span>`}
     </p>
     <p class="aside">
-      MusicXML, MXL or text, with one voice or four. To write a tune of your own, use
+      MusicXML, MXL, ABC or text, with one voice or four. To write a tune of your own, use
       <a href="../#write">the pupils’ page</a>, and there, under <em>Hand in</em>, “Set it at the desk”.
     </p>
   </section>`;

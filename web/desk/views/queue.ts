@@ -23,7 +23,7 @@ export function queuePage(
       }}
     >
       <h1>${stack.name}</h1>
-      <p>Drop files here, or a zip of them: MusicXML, MXL or text, mixed. ${fileChooser(actions)}</p>
+      <p>Drop files here, or a zip of them: MusicXML, MXL, ABC or text, mixed. ${fileChooser(actions)}</p>
       ${takingPart(taking)}
     </section>
     <section>
