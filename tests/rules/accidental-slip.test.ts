@@ -42,6 +42,16 @@ B: Bb2 Eb3 F3 F2 | Bb2*4! |`,
       ],
     },
     {
+      name: 'F natural for F sharp, which with A sharp and C sharp sounds like E sharp',
+      text: `key: B minor
+metre: 4/4
+S: B4 C#5 B4 A#4 | B4*4! |
+A: F#4 F4 D4 F#4 | F#4*4! |
+T: D4 C#4 F#4 C#4 | D4*4! |
+B: B2 A#2 B2 F#3 | B2*4! |`,
+      expect: [{ bar: '1', beat: '2', voices: 'A', notes: 'A:F4', says: 'was its accidental forgotten?' }],
+    },
+    {
       name: 'F natural in a dominant between tonics of G major',
       text: `key: G major
 metre: 4/4

@@ -51,6 +51,7 @@ function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined 
   const next = texture.tones[tone.voice][tone.index + 1];
   const after = next?.at === tone.until ? next : undefined;
   if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
+  if (after !== undefined && isForgotten(tone.pitch, after.pitch, slice.bar.key.fifths)) return undefined;
   const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
   return soundsAs(texture, slice, tone, other, leads) ? other : undefined;
 }
@@ -68,6 +69,12 @@ function enharmonic(pitch: Pitch, places: number): Pitch {
 function leadsByLetter(from: Pitch, to: Pitch): boolean {
   const { steps, semitones } = intervalBetween(from, to);
   return Math.abs(steps) === 1 && Math.abs(semitones) === 1;
+}
+
+/** A plain letter that the signature alters, and that leads nowhere by semitone: its accidental was forgotten. */
+function isForgotten(from: Pitch, to: Pitch, signature: number): boolean {
+  const { semitones } = intervalBetween(from, to);
+  return from.alteration === 0 && !inSignature(from, signature) && Math.abs(semitones) !== 1;
 }
 
 /** Up a semitone without a change of letter, to the root of a chord in the signature: a leading note was meant. */
