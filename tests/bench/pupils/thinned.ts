@@ -1,11 +1,14 @@
 /** Half-finished work: chorales with voices or bars still to be written, beside the human reading of the whole. */
 import { analyse } from '../../../src/harmony/analyse.ts';
-import type { Score } from '../../../src/score/score.ts';
-import { textureOf } from '../../../src/score/texture.ts';
+import { CHORD_TYPES } from '../../../src/harmony/chord-types.ts';
+import { fifthsPlace } from '../../../src/score/pitch.ts';
+import { type Score, VOICES } from '../../../src/score/score.ts';
+import { stretchesWithin } from '../../../src/score/search.ts';
+import { type Texture, textureOf } from '../../../src/score/texture.ts';
 import { CROTCHET } from '../../../src/score/time.ts';
 import { readingsOf } from '../harmony.ts';
 import type { Piece } from '../harmony-corpus.ts';
-import { type Agreement, add, compare, NOTHING } from '../harmony-measure.ts';
+import { type Agreement, add, compare, type Difference, NOTHING } from '../harmony-measure.ts';
 import { type Bench, percent, type Row, type Section } from './section.ts';
 import { stopping, withoutBars, withoutVoices } from './thin.ts';
 
@@ -46,16 +49,44 @@ export const THINNED: Section = {
 
 function measure({ pieces, weightsFor }: Bench, thinning: Thinning): Row {
   let sum: Agreement = NOTHING;
+  let unsung = 0;
   for (const piece of pieces) {
-    const analysis = analyse(textureOf(thinning.thin(piece.texture.score)), weightsFor(piece));
-    sum = add(sum, compare(labelsLeft(piece, thinning), readingsOf(analysis)));
+    const texture = textureOf(thinning.thin(piece.texture.score));
+    const readings = readingsOf(analyse(texture, weightsFor(piece)));
+    const differ = (difference: Difference) => {
+      if (isUnsungSeventh(texture, difference)) unsung += difference.until - difference.from;
+    };
+    sum = add(sum, compare(labelsLeft(piece, thinning), readings, differ));
   }
-  const parts = `root ${percent(sum.root, sum.total)}, key ${percent(sum.key, sum.total)}`;
+  const parts = [
+    `root ${percent(sum.root, sum.total)}`,
+    `key ${percent(sum.key, sum.total)}`,
+    `a seventh that nobody sings ${percent(unsung, sum.total)}`,
+  ].join(', ');
   return {
     material: thinning.name,
     figure: `${percent(sum.all, sum.total)} (${parts})`,
     target: thinning.target,
   };
+}
+
+/** All agrees but for a seventh of the human's chord, which only a voice still to be written sang. */
+function isUnsungSeventh(texture: Texture, { from, until, human, ours }: Difference): boolean {
+  if (ours === undefined || !human.seventh || human.type < 0) return false;
+  const type = CHORD_TYPES[ours.type]!;
+  const alike =
+    ours.root === human.root &&
+    type.quality === human.quality &&
+    type.offsets.length === 3 &&
+    ours.tonic === human.tonic &&
+    ours.mode === human.mode;
+  const seventh = human.root + CHORD_TYPES[human.type]!.offsets[3]!;
+  const sung = VOICES.some((voice) =>
+    stretchesWithin(texture.tones[voice], from * CROTCHET, until * CROTCHET).some(
+      ({ pitch }) => fifthsPlace(pitch) === seventh,
+    ),
+  );
+  return alike && !sung;
 }
 
 /** The human labels, cut to the bars that count. */
