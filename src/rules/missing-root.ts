@@ -65,24 +65,15 @@ B: G3 C3 D3*2 | G2*4! |`,
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   if (!voicing.complete || isFleeting(analysis, chord)) return [];
+  const what = isOnly(voicing, ['third', 'fifth'])
+    ? `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}`
+    : isOnly(voicing, ['root', 'third']) && isDoubtful(chord)
+      ? `With only ${printNoteName(chord.members.root)} and ${printNoteName(chord.members.third)} this chord seems to have lost its root`
+      : undefined;
+  if (what === undefined) return [];
   const tones = openingTones(voicing);
-  const has = listed(tones.map(inVoice));
-  if (isOnly(voicing, ['third', 'fifth']))
-    return [
-      about(tones, {
-        from: chord.at,
-        until: chord.until,
-        message: `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}: ${has}.`,
-      }),
-    ];
-  if (!isOnly(voicing, ['root', 'third']) || !isDoubtful(chord)) return [];
-  return [
-    about(tones, {
-      from: chord.at,
-      until: chord.until,
-      message: `With only ${printNoteName(chord.members.root)} and ${printNoteName(chord.members.third)} this chord seems to have lost its root: ${has}.`,
-    }),
-  ];
+  const message = `${what}: ${listed(tones.map(inVoice))}.`;
+  return [about(tones, { from: chord.at, until: chord.until, message })];
 }
 
 /** These members of the chord sound, and nothing else, from beginning to end. */

@@ -14,7 +14,7 @@ import {
 } from '../../score/motion.ts';
 import { sameNoteName, semitone } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
-import { type ByVoice, byVoice } from '../../score/score.ts';
+import { type ByVoice, byVoice, VOICES } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Ornament, OrnamentKind } from '../analysis.ts';
@@ -83,6 +83,9 @@ function findConsecutives(analysis: Analysis): Consecutive[] {
   const resolved = byVoice((voice) =>
     plain[voice].map((tone, i) => tone && resolvedAt(ornaments, tone, slices[i]!.at)),
   );
+  const suspends = new Set(
+    VOICES.filter((voice) => resolved[voice].some((tone, i) => tone !== plain[voice][i])),
+  );
   for (const pair of PAIRS) {
     const reached = new Map<Tone, Tone>();
     const add = (consecutive: Consecutive | undefined) => {
@@ -96,7 +99,7 @@ function findConsecutives(analysis: Analysis): Consecutive[] {
     for (const step of directSteps(slices, pair)) add(judge(meet, step, 'direct'));
     for (const step of plainSteps(slices, pair, plain)) add(judge(meet, step, 'decorated'));
     // One voice as if it did not hold its suspensions back; two that do so together move together anyway.
-    for (const voice of pair)
+    for (const voice of pair.filter((one) => suspends.has(one)))
       for (const step of plainSteps(slices, pair, { ...plain, [voice]: resolved[voice] }))
         if (isHeldBack(step, voice)) add(judge(meet, step, 'held back'));
     for (const step of beatSteps(slices, pair)) add(judge(meet, step, 'on beats'));
