@@ -31,7 +31,7 @@ export function comparable(print: LikenessPrint): Comparable {
 }
 
 /** A line as text, its pitches counted from some pitch: equal for lines that are the same but for transposition. */
-export function lineKey(notes: readonly Sounding[], from: PitchCode): string {
+function lineKey(notes: readonly Sounding[], from: PitchCode): string {
   return notes.map(({ onset, duration, code }) => `${onset},${duration},${code - from}`).join(' ');
 }
 
