@@ -107,13 +107,19 @@ function showState(store: Store<PageState>, given: () => Given): void {
   };
   store.subscribe((state, before) => {
     if (state.settings.theme !== before.settings.theme) showTheme(state.settings.theme);
-    document.title = `${titleOf(state.history.now.score)} – Partwise`;
+    // Set to what it is, it would be told to the browser's window all the same.
+    const [now, then] = [state.history.now.score, before.history.now.score];
+    if (now.title !== then.title || state.exercise.id !== before.exercise.id) showTitle(state);
     const written = state.history.now !== before.history.now && state.history.last.by === 'stave';
     if (!stale) stale = true;
     else if (written) return;
     if (written) requestAnimationFrame(() => requestAnimationFrame(drawStale));
     else requestAnimationFrame(drawStale);
   });
+}
+
+function showTitle({ history }: PageState): void {
+  document.title = `${titleOf(history.now.score)} – Partwise`;
 }
 
 function hearAddress(actions: Actions, commands: Commands): void {

@@ -64,10 +64,15 @@ function headersBefore(score: Score, index: number, apart: boolean): string[] {
   const bar = score.bars[index]!;
   const before = score.bars[index - 1];
   const headers: string[] = [];
-  const key = printKeySignature(bar.key);
-  const metre = printMetre(bar.metre);
-  if (!before || printKeySignature(before.key) !== key) headers.push(`key: ${key}`);
-  if (!before || printMetre(before.metre) !== metre) headers.push(`metre: ${metre}`);
+  // Most bars have the very key and metre of the bar before; a key pressed on the stave prints the whole text.
+  if (bar.key !== before?.key) {
+    const key = printKeySignature(bar.key);
+    if (!before || printKeySignature(before.key) !== key) headers.push(`key: ${key}`);
+  }
+  if (bar.metre !== before?.metre) {
+    const metre = printMetre(bar.metre);
+    if (!before || printMetre(before.metre) !== metre) headers.push(`metre: ${metre}`);
+  }
   if (before && bar.tempo !== undefined && before.tempo !== bar.tempo) headers.push(`tempo: ${bar.tempo}`);
   const meant = meantLength(bar);
   if (meant < barLength(bar.metre) && !lengthIsPlain(score, index)) {

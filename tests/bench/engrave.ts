@@ -47,7 +47,7 @@ async function loads(browser: Browser, url: string, text: string, width: number)
     all.push(times.all);
     await context.close();
   }
-  line(`load to what is in view, ${width} px`, first);
+  line(`load to the first system, ${width} px`, first);
   line(`load to all systems, ${width} px`, all);
 }
 

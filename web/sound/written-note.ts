@@ -8,6 +8,9 @@ import { GAINS, type Levels, PARTIALS, SEATS } from './organ.ts';
 /** Seconds from nothing to full, the note's length, and back to nothing. */
 const [ATTACK, HELD, RELEASE] = [0.045, 0.35, 0.22] as const;
 
+/** A note that comes so many milliseconds after it was written says nothing any more. */
+const TOO_LATE = 500;
+
 let made: { readonly context: AudioContext; readonly wave: PeriodicWave } | undefined;
 
 function instrument(): NonNullable<typeof made> {
@@ -22,7 +25,10 @@ function instrument(): NonNullable<typeof made> {
 /** Sounds a frequency in hertz from a voice's seat, as loud as the voice is. Rejects where there is no sound. */
 export async function soundNote(voice: VoiceName, frequency: number, levels: Levels): Promise<void> {
   const { context, wave } = instrument();
+  const asked = performance.now();
   if (context.state === 'suspended') await context.resume();
+  // A browser that waits for a click before it sounds anything is not to sound all of it then.
+  if (performance.now() - asked > TOO_LATE) return;
   const pipe = new OscillatorNode(context, { type: 'custom', periodicWave: wave, frequency });
   const wind = new GainNode(context, { gain: 0 });
   const seat = new StereoPannerNode(context, { pan: SEATS[voice] });

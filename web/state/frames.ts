@@ -1,7 +1,7 @@
 /** When things are done that nobody needs to see at once: what a person has just done is painted first. */
 
-/** A page out of sight has no frames; what waits for one is done after this many milliseconds. */
-const WITHOUT_FRAME = 250;
+/** No frame on a slow machine takes longer, in milliseconds; a page that has gone out of sight has none at all. */
+const WITHOUT_FRAME = 1000;
 
 /** Calls back when the frame that shows the present change has been made. */
 export function afterPaint(act: () => void): void {
@@ -12,8 +12,9 @@ export function afterPaint(act: () => void): void {
     clearTimeout(late);
     act();
   };
-  const late = setTimeout(once, WITHOUT_FRAME);
-  if (typeof requestAnimationFrame !== 'function') return;
+  const hasFrames = typeof requestAnimationFrame === 'function' && !document.hidden;
+  const late = setTimeout(once, hasFrames ? WITHOUT_FRAME : 0);
+  if (!hasFrames) return;
   requestAnimationFrame(() => {
     // A message comes behind the frame that is being made; a timer might come four milliseconds later.
     const { port1, port2 } = new MessageChannel();

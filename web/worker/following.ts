@@ -45,9 +45,11 @@ export function createReviewing(store: Store<PageState>): Reviewing {
   });
 
   /** Handing a score to the worker copies it: the note just written is seen before that. */
-  const reviewWritten = onceAfterPaint(({ near }: { readonly near: Ticks }) => {
+  const reviewWritten = onceAfterPaint((written: { readonly score: Score; readonly near: Ticks }) => {
     const { history, settings } = store.get();
-    reviewer.review(history.now.score, chosenProfile(settings), near);
+    // Another exercise may have come meanwhile, and was ordered at once.
+    if (history.now.score === written.score)
+      reviewer.review(written.score, chosenProfile(settings), written.near);
   });
 
   store.subscribe((state, before) => {
@@ -60,7 +62,7 @@ export function createReviewing(store: Store<PageState>): Reviewing {
     if (!otherScore && !otherBrief && profile === chosenProfile(before.settings)) return;
     if (otherScore) store.update(letGoOfAnswers);
     const goesOn = otherScore && state.reviewed !== undefined && state.exercise.id === before.exercise.id;
-    if (goesOn) reviewWritten({ near: before.caret.at });
+    if (goesOn) reviewWritten({ score, near: before.caret.at });
     else reviewer.review(score, profile);
   });
 

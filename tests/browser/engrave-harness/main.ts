@@ -26,7 +26,7 @@ const engraving = createEngraving(container, {
 
 let review: Review | undefined;
 
-/** Milliseconds since the page was asked for: when the systems in view stood there, and when all did. */
+/** Milliseconds since the page was asked for: when the first system stood there, and when all did. */
 const times = { first: 0, all: 0 };
 
 function input(score: Score, options: Partial<EngravingInput> = {}): EngravingInput {
