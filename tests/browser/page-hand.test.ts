@@ -217,6 +217,22 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await expect.poll(focused).toBe('stave');
   });
 
+  it('once the chosen finding is cured, the others are no longer faded', async () => {
+    await open(
+      `title: Hand\nmetre: 4/4\n${'S: C5 D5 E5*2! |\nA: E4 F4 G4*2 |\nT: G3 A3 C4*2 |\nB: C3 D3 C3*2 |\n'}`,
+    );
+    const faded = page.locator('.pw-has-chosen');
+    await page
+      .locator('.mark-head', { hasText: /fifths/i })
+      .first()
+      .click();
+    await faded.first().waitFor();
+    await page.locator('#tab-text').click();
+    const notation = page.locator('#notation');
+    await notation.fill((await notation.inputValue()).replace('G3 A3 C4', 'G3 D4 C4'));
+    await expect.poll(() => faded.count()).toBe(0);
+  });
+
   it('digits name note values where Help is told so', async () => {
     await open('title: Hand\nmetre: 3/2\nS: ?*3 |\nA: G4*3 |\n');
     await page.locator('nav a[href="#help"]').click();
