@@ -132,7 +132,7 @@ export function layLanes(input: LaneInput): { words: PlacedWords[]; lowest: numb
   if (layers.numerals) lane(numeralItems(input), 17, 20);
   if (layers.cadences) lane(cadenceItems(input), 11, 15);
   if (layers.keys) lane(keyItems(input), 11, 15);
-  if (layers.keys) lane(secondItems(input), 15, 18);
+  if (layers.keys) lane(secondItems(input), 17, 20);
   return { words, lowest: Math.max(y, input.below) };
 }
 
