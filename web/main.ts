@@ -18,7 +18,6 @@ import { type PageState, VIEWS, type View } from './state/page.ts';
 import { createShelf, type Shelf } from './state/shelf.ts';
 import { createStore, type Store } from './state/store.ts';
 import { titleOf } from './state/work.ts';
-import { warmUp } from './warm-up.ts';
 import { createReviewing } from './worker/following.ts';
 
 async function start(): Promise<void> {
@@ -50,12 +49,6 @@ async function start(): Promise<void> {
   hearPage({ store, actions, commands });
   hearAddress(actions, commands);
   keepForOffline(store);
-  const stopWaiting = store.subscribe(({ reviewed }) => {
-    if (!reviewed?.whole) return;
-    stopWaiting();
-    // The marks are drawn before anything else.
-    setTimeout(() => warmUp(store.get()), 300);
-  });
   await shelf.begin();
   followAddress(actions, commands);
   showTheme(store.get().settings.theme);
