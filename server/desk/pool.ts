@@ -5,8 +5,8 @@
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { setFlagsFromString } from 'node:v8';
 import { Piscina } from 'piscina';
+import { compileForShortRuns } from '../../src/cli/short-runs.mjs';
 import { factsSchema } from '../../src/desk/index.ts';
 import { refusalOf } from '../../src/refusal/refusal.ts';
 import type { LikenessReport, LikenessTask } from './likeness-report.ts';
@@ -124,16 +124,9 @@ export function reviewPool({
   };
 }
 
-/**
- * A class is a few dozen scripts, and a worker that reviews so few spends most of its time having its code optimised.
- * Each function is compiled plainly at once, and optimised when it has run four times as long as is usual: a thread's
- * first hundred scripts take 30 ms of processor each instead of 54, and the third hundred 20 as before (node 20).
- */
-const FOR_SHORT_RUNS = ['--always-sparkplug', '--interrupt-budget=500000'];
-
 /** The workers load TypeScript as this process does, or the bundle's JavaScript. */
 function poolOf(threads: number): Piscina {
-  for (const flag of FOR_SHORT_RUNS) setFlagsFromString(flag);
+  compileForShortRuns();
   // Sources are compiled as they are loaded; a bundle is JavaScript.
   const tsx = pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
   const pool = new Piscina({

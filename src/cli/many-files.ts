@@ -8,6 +8,7 @@ import { refuse } from '../refusal/refusal.ts';
 import { readInput, reason } from './input.ts';
 import { type Manner, type Told, tellFile } from './review-file.ts';
 import type { FileTask } from './review-files.ts';
+import { compileForShortRuns } from './short-runs.mjs';
 
 /** Files under way or waiting to be told, for each thread: the slow one in front holds no more back. */
 const AHEAD = 8;
@@ -18,6 +19,7 @@ export async function* tellMany(
   manner: Manner,
   threads = Math.max(1, availableParallelism()),
 ): AsyncGenerator<Told> {
+  compileForShortRuns();
   const pool = new Piscina({ ...worker(), minThreads: threads, maxThreads: threads });
   const tell = async (task: FileTask): Promise<Told> => {
     try {

@@ -3,8 +3,10 @@
 import nodeModule from 'node:module';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { bundleOf } from './bundle.mjs';
+import { compileForOneRun } from './short-runs.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+compileForOneRun();
 const bundle = await bundleOf(root);
 if (bundle !== undefined) {
   // From Node 22.1 on, what was compiled is kept beside the bundle; in workers too.

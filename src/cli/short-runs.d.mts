@@ -1,0 +1,2 @@
+export function compileForOneRun(): void;
+export function compileForShortRuns(): void;
