@@ -1,11 +1,12 @@
 /** English, whatever it is about: lists, capitals, articles, counts, fractions. */
 
-const CONJUNCTION = new Intl.ListFormat('en-GB', { type: 'conjunction' });
-const DISJUNCTION = new Intl.ListFormat('en-GB', { type: 'disjunction' });
-
-/** `a`, `a and b`, `a, b and c`; `or` may stand for `and`. */
+/**
+ * `a`, `a and b`, `a, b and c`; `or` may stand for `and`. By hand: the first `Intl.ListFormat` of a page or a
+ * process takes some 20 ms to make, while everybody waits.
+ */
 export function listed(items: readonly string[], last: 'and' | 'or' = 'and'): string {
-  return (last === 'and' ? CONJUNCTION : DISJUNCTION).format(items);
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${last} ${items.at(-1)}`;
 }
 
 /** The text with its first letter made a capital, as at the beginning of a sentence. */

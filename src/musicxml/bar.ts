@@ -53,7 +53,7 @@ export interface Notices {
 
 type Writable<T> = { -readonly [K in keyof T]: T[K] };
 
-const MOST_CROTCHETS = LIMITS.crotchets.toLocaleString('en-GB');
+const mostCrotchets = (): string => LIMITS.crotchets.toLocaleString('en-GB');
 
 /** Stands for the end of the bar until it is known. */
 const BAR_END = -1;
@@ -126,7 +126,7 @@ export class BarReader {
   finish(): SourceBar {
     const length = nearestTick(this.furthest);
     if (length > LIMITS.crotchets * CROTCHET) {
-      throw new Refused(`Bar ${this.number || '?'} is longer than ${MOST_CROTCHETS} crotchets.`);
+      throw new Refused(`Bar ${this.number || '?'} is longer than ${mostCrotchets()} crotchets.`);
     }
     return {
       number: this.number,
@@ -165,7 +165,7 @@ export class BarReader {
     const { divisions } = this.part;
     const ticks = exact(value.n * CROTCHET, value.d * divisions);
     if (ticks.n > LIMITS.crotchets * CROTCHET * ticks.d) {
-      throw new Refused(`A duration is longer than ${MOST_CROTCHETS} crotchets.`, given);
+      throw new Refused(`A duration is longer than ${mostCrotchets()} crotchets.`, given);
     }
     // Some programs round the durations of tuplets; the written value is then the exact one.
     if (notated !== undefined && notated.d === 1 && compare(ticks, notated) !== 0) {
