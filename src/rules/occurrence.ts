@@ -1,7 +1,9 @@
 /** How rules make an occurrence out of the tones it is about. */
 import type { Analysis } from '../harmony/analysis.ts';
+import type { HeardStep } from '../harmony/by-ear/heard-steps.ts';
 import type { HarmonyStep } from '../harmony/questions/progression.ts';
 import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES, type VoiceName } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
 import type { Occurrence } from './rule.ts';
@@ -23,6 +25,19 @@ export function openingTones(voicing: Voicing, voices: readonly VoiceName[] = VO
 export function outerTones(analysis: Analysis, { from, to }: HarmonyStep): Tone[] {
   const known = voicings(analysis);
   return [from, to].flatMap(({ chord }) => openingTones(known[chord.index]!, ['S', 'B']));
+}
+
+/** A remark about soprano and bass of a step that is heard, whatever the reading makes of it. `say` is told its place. */
+export function heardRemark(
+  { texture }: Analysis,
+  { from, to }: HeardStep,
+  say: (where: string) => string,
+): Occurrence {
+  const tones = [from, to].flatMap(({ slices }) =>
+    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
+  );
+  const message = say(printPlace(placeAt(texture.score, from.at)));
+  return about(tones, { severity: 'remark', from: from.at, until: to.until, message });
 }
 
 /**

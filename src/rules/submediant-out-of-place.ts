@@ -2,9 +2,7 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { type HeardStep, heardSteps } from '../harmony/by-ear/heard-steps.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
-import { placeAt, printPlace } from '../score/place.ts';
-import { toneIn } from '../score/texture.ts';
-import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';
+import { about, besides, heardRemark, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
 export const submediantOutOfPlace = defineRule({
@@ -76,18 +74,14 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
 }
 
 /** The same in a key that the reading does not choose, though it is near. */
-function strayAsHeard(analysis: Analysis, { key, from, to, fromDegree, toDegree }: HeardStep): Occurrence[] {
+function strayAsHeard(analysis: Analysis, step: HeardStep): Occurrence[] {
+  const { key, fromDegree, toDegree } = step;
   if (!(fromDegree === 4 && toDegree === 6)) return [];
-  const where = printPlace(placeAt(analysis.texture.score, from.at));
-  const tones = [from, to].flatMap(({ slices }) =>
-    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
-  );
   return [
-    about(tones, {
-      severity: 'remark',
-      from: from.at,
-      until: to.until,
-      message: `The submediant of ${printKey(key)} comes straight from the subdominant at ${where}.`,
-    }),
+    heardRemark(
+      analysis,
+      step,
+      (where) => `The submediant of ${printKey(key)} comes straight from the subdominant at ${where}.`,
+    ),
   ];
 }

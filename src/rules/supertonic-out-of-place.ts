@@ -6,9 +6,7 @@ import { keyAt } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
-import { placeAt, printPlace } from '../score/place.ts';
-import { toneIn } from '../score/texture.ts';
-import { about, besides, oncePerPlace, outerTones } from './occurrence.ts';
+import { about, besides, heardRemark, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
 export const supertonicOutOfPlace = defineRule({
@@ -73,20 +71,17 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
 }
 
 /** The same by the notes alone, in the key of the moment before or after, or at home: the reading may hear past it. */
-function strayAsHeard(analysis: Analysis, { key, from, to, fromDegree, toDegree }: HeardStep): Occurrence[] {
+function strayAsHeard(analysis: Analysis, step: HeardStep): Occurrence[] {
+  const { key, from, to, fromDegree, toDegree } = step;
   if (!(fromDegree === 2 && toDegree === 1)) return [];
   const keys = [keyAt(analysis, from.at), keyAt(analysis, to.at), homeKey(analysis)];
   if (!keys.some((own) => own !== undefined && sameKey(own, key))) return [];
-  const where = printPlace(placeAt(analysis.texture.score, from.at));
-  const tones = [from, to].flatMap(({ slices }) =>
-    (['S', 'B'] as const).flatMap((voice) => toneIn(slices[0]!, voice) ?? []),
-  );
   return [
-    about(tones, {
-      severity: 'remark',
-      from: from.at,
-      until: to.until,
-      message: `The chord at ${where} is the supertonic of ${printKey(key)}, and falls straight back to the tonic.`,
-    }),
+    heardRemark(
+      analysis,
+      step,
+      (where) =>
+        `The chord at ${where} is the supertonic of ${printKey(key)}, and falls straight back to the tonic.`,
+    ),
   ];
 }
