@@ -17,16 +17,18 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
 
   it('says in a sentence what this is, with the ways in and a demonstration that says it is one', async () => {
     page = await site.visit();
-    expect(await page.locator('.what-this-is').textContent()).toMatch(/shows on the stave what is\s+wrong/);
-    expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
+    await expect
+      .poll(() => page.locator('.what-this-is').textContent())
+      .toMatch(/shows on the stave what is\s+wrong/);
+    await expect.poll(() => page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
     await page.locator('button', { hasText: 'Try the demonstration' }).click();
     await expect.poll(() => page.locator('.welcome').count()).toBe(0);
     expect(await focused(page)).toBe('stave');
     await page.waitForTimeout(300);
     await page.reload();
     await ready(page);
-    expect(await page.locator('.welcome').count()).toBe(0);
-    expect(await page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
+    await expect.poll(() => page.locator('.welcome').count()).toBe(0);
+    await expect.poll(() => page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
   });
 
   it('has its tools in one row, in two where that is too narrow, and shows music at 200 % zoom', async () => {
@@ -62,8 +64,8 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Harbour light');
     await expect.poll(() => caret(page)).toMatch(/^Writing the bass\. The upbeat, beat 4/);
     expect(await focused(page)).toBe('stave');
-    expect(await page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
-    expect(await page.locator('.welcome').count()).toBe(0);
+    await expect.poll(() => page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
+    await expect.poll(() => page.locator('.welcome').count()).toBe(0);
   });
 
   it('takes what is pasted into the box, as a finger must', async () => {
@@ -97,7 +99,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await expect.poll(() => caret(page)).toMatch(/^Writing the tenor\. Bar 1, beat 1/);
     await page.keyboard.press('d');
     await page.locator('#tab-text').click();
-    expect(await page.locator('#notation').inputValue()).toMatch(/T: D4 \?/);
+    await expect.poll(() => page.locator('#notation').inputValue()).toMatch(/T: D4 \?/);
   });
 
   it('takes a real Ctrl V of text that a word processor has improved', async () => {
@@ -110,7 +112,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     );
     await page.keyboard.press('Control+v');
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('From a letter');
-    expect(await page.locator('.text-problems li').count()).toBe(0);
+    await expect.poll(() => page.locator('.text-problems li').count()).toBe(0);
   });
 
   it('takes MusicXML as text', async () => {
@@ -135,7 +137,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     for (const key of ['End', 'PageDown', 'd']) await page.keyboard.press(key);
     await page.locator('#tab-text').click();
     await expect.poll(() => page.locator('#notation').inputValue()).toMatch(/A: .*D4/);
-    expect(await page.locator('.kept').textContent()).toMatch(/^not kept/);
+    await expect.poll(() => page.locator('.kept').textContent()).toMatch(/^not kept/);
   });
 
   it('makes the picture of this page for the README', async () => {

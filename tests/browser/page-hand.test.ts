@@ -121,12 +121,12 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await page.keyboard.press('Control+v');
     await expect.poll(() => line('S')).toMatch(/S: G3 A B4 C5 \| G4 A \?\*2/);
     // Notes pasted never replace the exercise, wherever the focus is.
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('Hand');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Hand');
     await page.locator('.tools button[aria-label="B, bass"]').click();
     await page.evaluate(() => (document.activeElement as HTMLElement).blur());
     await page.keyboard.press('Control+v');
     await expect.poll(() => line('B')).toMatch(/G4 A/);
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('Hand');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Hand');
   });
 
   it('a stretch is chosen with a finger that rests first, and copied and pasted from the menu', async () => {
@@ -163,7 +163,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await page.locator('.exercise-menu input[name="key"]').fill('D major');
     await page.locator('.exercise-menu button', { hasText: 'from bar 1 on' }).click();
     await expect.poll(() => line('S')).toMatch(/S: G4 A B \| C5 \?\*2/);
-    expect(await page.locator('.sheet-head').textContent()).toMatch(/D major · 3\/4/);
+    await expect.poll(() => page.locator('.sheet-head').textContent()).toMatch(/D major · 3\/4/);
     await page.locator('.tools button[aria-label="S, soprano"]').click();
     await page.keyboard.press('End');
     await page.locator('summary', { hasText: 'Exercise' }).click();
@@ -237,7 +237,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await open('title: Hand\nmetre: 3/2\nS: ?*3 |\nA: G4*3 |\n');
     await page.locator('nav a[href="#help"]').click();
     await page.locator('.digits label', { hasText: 'note values' }).click();
-    expect(await page.locator('.key-tables').textContent()).toMatch(/semibreve, minim, crotchet/);
+    await expect.poll(() => page.locator('.key-tables').textContent()).toMatch(/semibreve, minim, crotchet/);
     await page.locator('nav a[href="#write"]').click();
     await page.locator('.tools button[aria-label="S, soprano"]').click();
     await page.keyboard.press('Home');

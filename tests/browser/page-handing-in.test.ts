@@ -64,7 +64,9 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await page.locator('#notation').fill(whole.replace(/S: C5 D/, 'S: C5 F'));
     await page.locator('nav a[href="#check"]').click();
     await expect.poll(() => verdict('What was given is unchanged')).toBe('not yet');
-    expect(await page.locator('.who-decides').textContent()).toMatch(/teacher and the examiner decide/);
+    await expect
+      .poll(() => page.locator('.who-decides').textContent())
+      .toMatch(/teacher and the examiner decide/);
   });
 
   it('keeps the pupil’s own word beside a fault, in the check and in the saved report', async () => {
@@ -102,7 +104,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await expect.poll(looks).toEqual(['0.851.15px']);
     await page.emulateMedia({ media: null });
     // The list for paper is made for printing alone.
-    expect(await page.locator('.printed').count()).toBe(0);
+    await expect.poll(() => page.locator('.printed').count()).toBe(0);
     await page.evaluate(() =>
       addEventListener('beforeprint', () => {
         document.body.dataset.listed = String(document.querySelectorAll('.printed .verdict').length);
@@ -110,7 +112,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     );
     const score = await page.pdf({ preferCSSPageSize: true, printBackground: true });
     writeFileSync(join(tmpdir(), 'partwise-score.pdf'), score);
-    expect(await page.locator('body').getAttribute('data-listed')).toBe('1');
+    await expect.poll(() => page.locator('body').getAttribute('data-listed')).toBe('1');
     await expect.poll(() => page.locator('.printed').count()).toBe(0);
     const pages = pagesIn(score);
     expect(pages).toBeGreaterThanOrEqual(2);

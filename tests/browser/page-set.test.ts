@@ -64,7 +64,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     await page.keyboard.press('Home');
     await page.keyboard.press('Delete');
     await page.locator('.notice.refused').waitFor();
-    expect(await page.locator('.notice').textContent()).toContain('was given, so it is locked');
+    await expect.poll(() => page.locator('.notice').textContent()).toContain('was given, so it is locked');
     expect(await text()).toMatch(/B: C3 G/);
   });
 
@@ -102,10 +102,10 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
       await page.locator(`#tab-${tab}`).click();
       await page.locator('#side', { hasText: 'sets this exercise without this help' }).waitFor();
     }
-    expect(await page.locator('#tab-marks').textContent()).not.toMatch(/\d/);
-    expect(await page.locator('.stave svg .pw-finding, .stave svg .pw-tag').count()).toBe(0);
-    expect(await page.locator('.transport button').count()).toBe(0);
-    expect(await page.locator('#caret-words').textContent()).not.toMatch(/C major|tonic/);
+    await expect.poll(() => page.locator('#tab-marks').textContent()).not.toMatch(/\d/);
+    await expect.poll(() => page.locator('.stave svg .pw-finding, .stave svg .pw-tag').count()).toBe(0);
+    await expect.poll(() => page.locator('.transport button').count()).toBe(0);
+    await expect.poll(() => page.locator('#caret-words').textContent()).not.toMatch(/C major|tonic/);
     await page.locator('#stave').focus();
     await page.keyboard.press('Space');
     await page.locator('.notice', { hasText: 'without playback' }).waitFor();

@@ -75,9 +75,9 @@ describe.skipIf(NO_CHROMIUM)('the page as one file', () => {
     await page.waitForTimeout(300);
     await page.reload();
     await ready(page);
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('On a stick');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('On a stick');
     await page.locator('#tab-text').click();
-    expect(await page.locator('#notation').inputValue()).toMatch(/B: G2/);
+    await expect.poll(() => page.locator('#notation').inputValue()).toMatch(/B: G2/);
   });
 
   it('says so where the browser keeps nothing, and works all the same', async () => {

@@ -96,15 +96,15 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     const before = await tags();
     await page.locator('label', { hasText: 'Consecutives' }).locator('input').uncheck();
     await expect.poll(tags).toBeLessThan(before);
-    expect(await page.locator('.side').textContent()).toMatch(/more not shown/);
+    await expect.poll(() => page.locator('.side').textContent()).toMatch(/more not shown/);
     await page.locator('label', { hasText: 'Consecutives' }).locator('input').check();
-    expect(await page.locator('.mark.remark').count()).toBe(0);
+    await expect.poll(() => page.locator('.mark.remark').count()).toBe(0);
     await page.locator('label', { hasText: 'Remarks as well' }).locator('input').check();
     await expect.poll(tags).toBeGreaterThan(before);
-    expect(await page.locator('.mark.remark').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.mark.remark').count()).toBeGreaterThan(0);
     await page.locator('label', { hasText: 'Remarks as well' }).locator('input').uncheck();
     await expect.poll(tags).toBe(before);
-    expect(await page.locator('.mark.fault').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.mark.fault').count()).toBeGreaterThan(0);
   });
 
   it('follows the house profile', async () => {

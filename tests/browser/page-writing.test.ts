@@ -57,7 +57,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await keys('Home PageDown 1 b a b g g Shift+ArrowUp b 2 f p 1 b Shift+ArrowDown c d e f f 2 b p');
     await expect.poll(() => page.locator('.side .verdict').textContent()).toMatch(/^(Nothing|no|0)/);
     await expect.poll(() => page.locator('.side .mark.fault, .side .mark.query').count()).toBe(0);
-    expect(await page.locator('.side .verdict').textContent()).not.toMatch(/still to be written/);
+    await expect.poll(() => page.locator('.side .verdict').textContent()).not.toMatch(/still to be written/);
     await page.locator('#tab-text').click();
     const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');
     expect(voicesOf(await text(page))).toEqual(voicesOf(fixture));
@@ -73,7 +73,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await ready(page);
     await page.locator('#tab-text').click();
     expect(await text(page)).toMatch(/S: G4 A B \?/);
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
   });
 
   it('keeps what was typed when the tab is closed at once, and shows it in another tab that is open', async () => {
@@ -103,7 +103,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.waitForTimeout(300);
     await page.reload();
     await ready(page);
-    expect(await page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
+    await expect.poll(() => page.locator('button[aria-label="T, tenor, locked"]').count()).toBe(1);
   });
 
   it('has several exercises, and earlier versions of each to go back to', async () => {
@@ -170,7 +170,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await dropFiles(page, [{ name: 'shopping.txt', bytes: new TextEncoder().encode('milk, eggs') }]);
     const notice = page.locator('.notice [role="alert"]');
     await expect.poll(() => notice.textContent()).toMatch(/shopping\.txt \(line 1, column 1\)/);
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
     await page.locator('.notice button').click();
     await expect.poll(() => notice.isVisible()).toBe(false);
   });

@@ -21,7 +21,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
   it('opens on a demo exercise with marks', async () => {
     page = await site.visit();
     await expect.poll(() => page.locator('.mark').count()).toBeGreaterThan(0);
-    expect(await page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
+    await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('A tune for practice');
   });
 
   it('takes a pasted exercise, numbers what it finds, and shows the notes of the one chosen', async () => {
@@ -42,7 +42,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
     expect(await page.locator('.message').isVisible()).toBe(true);
 
     // The fifths of the same step are no slip of their own: they go with the octaves, and are told there.
-    expect(await page.locator('.side .mark-name', { hasText: 'Parallel fifths' }).count()).toBe(0);
+    await expect.poll(() => page.locator('.side .mark-name', { hasText: 'Parallel fifths' }).count()).toBe(0);
     await octaves.locator('.follows summary').click();
     await expect
       .poll(() => octaves.locator('.follows li').first().textContent())

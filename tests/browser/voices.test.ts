@@ -64,7 +64,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await page.locator('.voices-read').waitFor();
     await ready(page);
     const form = page.locator('.voices-read .voices-form');
-    expect(await page.locator('.voices-read').textContent()).toContain('Oboe');
+    await expect.poll(() => page.locator('.voices-read').textContent()).toContain('Oboe');
     expect(await form.evaluate((details) => (details as HTMLDetailsElement).open)).toBe(true);
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.verdict'));
     const chosen = () =>
@@ -79,7 +79,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await form.locator('select[name=A]').selectOption({ label: 'Clarinet (7 notes, G4 to A4)' });
     await form.locator('select[name=T]').selectOption({ label: 'Horn (7 notes, C4 to E4)' });
     await expect.poll(chosen).toEqual(['Oboe', 'Clarinet', 'Horn', 'Tuba']);
-    expect(await page.locator('.voices-read').textContent()).toContain('chosen by hand');
+    await expect.poll(() => page.locator('.voices-read').textContent()).toContain('chosen by hand');
     await page.locator('#tab-text').click();
     const text = await page.locator('#notation').inputValue();
     expect(text.split('\n').filter((line) => /^[SATB]:/.test(line))).toEqual([
@@ -94,9 +94,9 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     page = await openPage(browser, address);
     await dropFiles(page, [{ name: 'staves.musicxml', bytes: strToU8(STAVES) }]);
     await page.locator('.voices-read').waitFor();
-    expect(await page.locator('.voices-read').textContent()).toContain('taken from the top');
+    await expect.poll(() => page.locator('.voices-read').textContent()).toContain('taken from the top');
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.verdict'));
-    expect(await page.locator('.reader-remarks').count()).toBe(0);
+    await expect.poll(() => page.locator('.reader-remarks').count()).toBe(0);
   });
 
   it('opens a tune in ABC, dropped or pasted, with what reads it loaded only then', async () => {
@@ -113,7 +113,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await pasteText(page, abc.replace('Orchard', 'Meadow'));
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Meadow');
     await page.locator('#tab-text').click();
-    expect(await page.locator('#notation').inputValue()).toContain('S: G4 A B C5 | D*2 B4*2! ||');
+    await expect.poll(() => page.locator('#notation').inputValue()).toContain('S: G4 A B C5 | D*2 B4*2! ||');
   });
 
   it('gives them out at the desk, for one script and for the whole stack', async () => {
@@ -145,11 +145,11 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await page.locator('.score svg').first().waitFor();
     await page.keyboard.press('n');
     await expect.poll(() => page.locator('.script-head .aside').textContent()).toContain('4102');
-    expect(await page.locator('.score svg').count()).toBe(0);
+    await expect.poll(() => page.locator('.score svg').count()).toBe(0);
     await give('Read the whole stack so');
     await page.locator('.notice', { hasText: 'the rest of the stack follows' }).waitFor({ timeout: 60_000 });
     await page.locator('.score svg').first().waitFor();
-    expect(await page.locator('.voices-read').textContent()).toContain('"Flute" was set aside');
+    await expect.poll(() => page.locator('.voices-read').textContent()).toContain('"Flute" was set aside');
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.score svg'));
   }, 180_000);
 });
