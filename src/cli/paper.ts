@@ -9,7 +9,7 @@ import { cadencesByBar, chordsByBar, secondsByBar } from '../report/chords.ts';
 import { placesInWords } from '../report/mark-words.ts';
 import { withSigns } from '../report/sentences.ts';
 import { leftOut, summarise } from '../report/summary.ts';
-import { wrap } from '../report/wrap.ts';
+import { WIDTH, wrap } from '../report/wrap.ts';
 import { hintsFor } from '../review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
@@ -17,8 +17,6 @@ import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
 import { barAt } from '../score/place.ts';
 import { plain } from './plain.ts';
-
-const WIDTH = 80;
 
 // Colours only where a person looks, whatever the environment asks of others.
 const colour = pc.createColors(process.stdout.isTTY === true && pc.isColorSupported);

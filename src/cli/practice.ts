@@ -7,7 +7,7 @@ import { printNotation } from '../notation/index.ts';
 import { AIMS, type Aim, aimNamed, aimsFor } from '../practice/aims.ts';
 import { MOST_EXERCISES, MOST_SEED, practise, proofInWords } from '../practice/practice.ts';
 import { Refused } from '../refusal/refusal.ts';
-import { wrap } from '../report/wrap.ts';
+import { WIDTH, wrap } from '../report/wrap.ts';
 import { RULES } from '../rules/list.ts';
 import { linkTo } from '../set/link.ts';
 import { EXIT } from './exit.ts';
@@ -25,8 +25,6 @@ export interface PracticeOptions {
   readonly page: string;
   readonly force?: true;
 }
-
-const WIDTH = 80;
 
 export async function practiceCommand(options: PracticeOptions): Promise<number> {
   const { aims, said } = await aimsFrom(options);

@@ -7,7 +7,7 @@ import { writeMusicXml } from '../musicxml/index.ts';
 import { printNotation } from '../notation/index.ts';
 import { profileNamed } from '../profiles/list.ts';
 import { Refused } from '../refusal/refusal.ts';
-import { wrap } from '../report/wrap.ts';
+import { WIDTH, wrap } from '../report/wrap.ts';
 import { choiceInWords, parseChoice } from '../set/choice.ts';
 import { linkTo } from '../set/link.ts';
 import { type Setting, setWork } from '../set/set-work.ts';
@@ -34,8 +34,6 @@ export interface SetOptions {
   readonly voices?: VoiceAssignment;
   readonly force?: true;
 }
-
-const WIDTH = 80;
 
 export async function setCommand(file: string, options: SetOptions): Promise<number> {
   const input = await readInput(file);

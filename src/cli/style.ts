@@ -3,7 +3,7 @@
 import { analyse } from '../harmony/analyse.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { openScore } from '../open/open.ts';
-import { wrap } from '../report/wrap.ts';
+import { WIDTH, wrap } from '../report/wrap.ts';
 import { barAt, printBar } from '../score/place.ts';
 import { textureOf } from '../score/texture.ts';
 import type { Close } from '../style/close.ts';
@@ -16,7 +16,6 @@ import { EXIT } from './exit.ts';
 import { readInput } from './input.ts';
 import { printFailure } from './paper.ts';
 
-const WIDTH = 80;
 /** Ways of closing shown for one phrase, chords shown for one way, and places to look one up. */
 const MOST = { ways: 5, chords: 3, places: 6 };
 

@@ -1,7 +1,5 @@
 /** The worksheet beside the files that are given out: a PDF where this machine can print one, else how to come by it. */
-import { wrap } from '../report/wrap.ts';
-
-const WIDTH = 80;
+import { WIDTH, wrap } from '../report/wrap.ts';
 
 export interface PrintedWorksheet {
   /** To be written with the other files; empty where it could not be printed. */

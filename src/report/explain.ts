@@ -2,9 +2,7 @@
 import { listed } from '../english/words.ts';
 import { PROFILES } from '../profiles/list.ts';
 import { type Example, type Parameter, type Rule, SEVERITIES } from '../rules/rule.ts';
-import { wrap } from './wrap.ts';
-
-const WIDTH = 80;
+import { WIDTH, wrap } from './wrap.ts';
 
 /** A rule from top to bottom: what it says, why, hints, examples in our notation, settings, source. */
 export function explainRule(rule: Rule): string {

@@ -1,3 +1,6 @@
+/** Signs in a line of what the command line prints. */
+export const WIDTH = 80;
+
 /** Breaks a sentence into lines of at most `width` signs, each after `indent`. A longer word keeps a line to itself. */
 export function wrap(text: string, width: number, indent = ''): string[] {
   const lines: string[] = [];

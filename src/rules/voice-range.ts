@@ -74,18 +74,8 @@ B: G3 D3 G2 |`,
 
 type Range = readonly [Pitch, Pitch];
 
-type Ranges = Readonly<Partial<Record<VoiceName, Range>>>;
-
-/** The text that was read last and what it said: of each hint the same is asked. */
-let known: readonly [text: string, ranges: Ranges] = ['', {}];
-
 /** Reads `S C4–G5, A G3–D5, …`; a voice that is not named, or whose notes are not read, has no bounds. */
-export function rangesIn(text: string): Ranges {
-  if (known[0] !== text) known = [text, readRanges(text)];
-  return known[1];
-}
-
-function readRanges(text: string): Ranges {
+export function rangesIn(text: string): Partial<Record<VoiceName, Range>> {
   const ranges: Partial<Record<VoiceName, Range>> = {};
   for (const [, name, low, high] of text.matchAll(
     /([SATB])\s+([A-G][#b]{0,2}\d)\s*[–-]\s*([A-G][#b]{0,2}\d)/g,

@@ -6,7 +6,7 @@ import { dominantsKeptWhole } from './model/dominants.ts';
 import { keyDoubts } from './model/doubts.ts';
 import { gridOf } from './model/grid.ts';
 import { keyOdds } from './model/key-odds.ts';
-import type { KeyNumber } from './model/keys.ts';
+import { type KeyNumber, keyIndex } from './model/keys.ts';
 import { scorersOf } from './model/scorers.ts';
 import { bestReading, type Span } from './model/search.ts';
 import { secondChords } from './model/second.ts';
@@ -42,7 +42,7 @@ export function readHarmonies(
   const odds = keyOdds(scorers, spans);
   const { keys } = scorers.keys;
   const found = spans.map((span, i): Harmony[] => {
-    const own = keys.findIndex(({ tonic, mode }) => tonic === span.tonic && mode === span.mode);
+    const own = keyIndex(keys, span);
     const harmony = neapolitanAsHeard(texture, {
       at: grid.at[span.from]!,
       until: grid.until[span.to - 1]!,

@@ -1,5 +1,5 @@
 /** Stretches of a reading for which a second key lies close. */
-import type { KeyNumber } from './keys.ts';
+import { type KeyNumber, keyIndex } from './keys.ts';
 import type { Span } from './search.ts';
 
 /** A stretch of spans, from the first to the last, and the other key they may be in. */
@@ -31,7 +31,7 @@ export function keyDoubts(
 ): KeyDoubt[] {
   const at = (i: number, k: number) => odds[i * keys.length + k]!;
   const facts = spans.map((span, i) => {
-    const own = keys.findIndex(({ tonic, mode }) => tonic === span.tonic && mode === span.mode);
+    const own = keyIndex(keys, span);
     let second = -1;
     for (const [k, key] of keys.entries())
       if (k !== own && known(span, key) && (second < 0 || at(i, k) > at(i, second))) second = k;

@@ -8,7 +8,6 @@ import {
   AGES,
   CONFIRMED,
   KEY_CHANGE,
-  KEY_DISTANCE,
   KEY_ENTRY,
   KEY_EXIT,
   KEY_NEED,
@@ -22,6 +21,7 @@ import type { Scorers } from './scorers.ts';
 import { type Span, STRANGE_COST } from './search.ts';
 import {
   changePlace,
+  keyChange,
   leaving,
   needOf,
   newStanding,
@@ -164,11 +164,10 @@ class Ways {
       );
       for (const from of told) {
         if (from.k === k) continue;
-        const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, tonic - from.tonic)) + KEY_DISTANCE;
         moves[(i * count + from.k) * count + k] =
           into *
           from.worth *
-          this.changes[((place * 2 + from.mode) * 2 + mode) * (2 * KEY_DISTANCE + 1) + distance]! *
+          this.changes[keyChange(place, from, keys.keys[k]!) - KEY_CHANGE]! *
           this.needs[needOf(place, from.against, against)]!;
       }
     }

@@ -21,6 +21,11 @@ export interface KeyNumber {
   readonly mode: number;
 }
 
+/** The index of a key among others; -1 where it is none of them. */
+export function keyIndex(keys: readonly KeyNumber[], { tonic, mode }: KeyNumber): number {
+  return keys.findIndex((key) => key.tonic === tonic && key.mode === mode);
+}
+
 const FARTHEST = 6;
 /** Keys kept for each phrase. */
 const KEYS_KEPT = 7;
@@ -140,7 +145,8 @@ function likelyKeys(phrase: PhraseNotes): KeyNumber[] {
   return scored.slice(0, KEYS_KEPT).map(({ key }) => key);
 }
 
-function clipped(distance: number): number {
+/** A distance between keys in fifths, as the features count it: from 0, the far ones as one. */
+export function clippedDistance(distance: number): number {
   return Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, distance)) + KEY_DISTANCE;
 }
 
@@ -161,7 +167,7 @@ export function keyFeatures(
   add: (index: number, value: number) => void,
 ): void {
   const crotchets = (grid.until[atom]! - grid.at[atom]!) / CROTCHET;
-  const distance = clipped(tonic - (mode === 1 ? 3 : 0) - grid.signature[atom]!);
+  const distance = clippedDistance(tonic - (mode === 1 ? 3 : 0) - grid.signature[atom]!);
   add(SIGNATURE + mode * (2 * KEY_DISTANCE + 1) + distance, crotchets);
   add(STATED_MODE + mode * 3 + grid.statedMode[atom]!, crotchets);
   forEachTone(grid, atom, (place, length) => add(note(NOTE_IN_KEY, mode, place - tonic), length));
@@ -193,7 +199,7 @@ export function keyScores(
   const keys: KeyNumber[] = [];
   const allowed = phrases.map((phrase) =>
     (phrase.total === 0 ? [] : likelyKeys(phrase)).map((key) => {
-      const known = keys.findIndex((k) => k.tonic === key.tonic && k.mode === key.mode);
+      const known = keyIndex(keys, key);
       return known >= 0 ? known : keys.push(key) - 1;
     }),
   );

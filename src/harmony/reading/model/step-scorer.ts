@@ -8,8 +8,6 @@ import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
   BASS_STEP,
   CADENCE,
-  KEY_CHANGE,
-  KEY_DISTANCE,
   KEY_ENTRY,
   KEY_EXIT,
   KEY_PIVOT,
@@ -25,6 +23,8 @@ import {
   bassPlace,
   type ChordNumber,
   changeFeatures,
+  changePlace,
+  keyChange,
   leaving,
   needOf,
   noteIndex,
@@ -56,9 +56,9 @@ export function stepScorer(grid: Grid, weights: Float64Array, keys: readonly Key
 }
 
 // Imports are read once: loaders that compile modules as they go make every later read a call.
-const [width, distances, notes] = [VOCABULARY, KEY_DISTANCE, NOTES];
+const [width, notes] = [VOCABULARY, NOTES];
 const [within, intoPhrase, turnedFrom, cadence] = [PROGRESSION, NEW_PHRASE, TURNED_PROGRESSION, CADENCE];
-const [keyChange, entered, prepared, leftFor] = [KEY_CHANGE, KEY_ENTRY, KEY_PIVOT, KEY_EXIT];
+const [entered, prepared, leftFor] = [KEY_ENTRY, KEY_PIVOT, KEY_EXIT];
 const [rootFrom, bassFrom, relationFrom] = [ROOT_STEP, BASS_STEP, RELATION];
 const [indexOf, relationOf] = [vocabularyIndex, relation];
 
@@ -142,9 +142,7 @@ class FastSteps implements StepScorer {
     const { key: left, chord, standing } = start;
     const { grid, weights, keys, against, changeList } = this;
     const { mode, tonic } = keys[key]!;
-    const own = keys[left]!;
-    const place = this.newPhrase ? 0 : this.goal ? 2 : 1;
-    const distance = Math.max(-distances, Math.min(distances, tonic - own.tonic)) + distances;
+    const place = changePlace(grid, at);
     const v = indexOf(mode, chord.root - tonic, chord.type);
     changeList.count = 0;
     changeFeatures(grid, at, needOf(place, against[left]!, against[key]!), changeList);
@@ -152,7 +150,7 @@ class FastSteps implements StepScorer {
     for (let c = 0; c < changeList.count; c++) value += weights[changeList.indices[c]!]!;
     return (
       value +
-      weights[keyChange + ((place * 2 + own.mode) * 2 + mode) * (2 * distances + 1) + distance]! +
+      weights[keyChange(place, keys[left]!, keys[key]!)]! +
       weights[prepared + mode * width + v]! +
       weights[leaving(place, standing)]!
     );

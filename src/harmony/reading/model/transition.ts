@@ -2,7 +2,7 @@
 import { CHORD_TYPES, TYPE } from '../../chord-types.ts';
 import type { FeatureList } from './features.ts';
 import type { Grid } from './grid.ts';
-import { contradiction, type KeyNumber, scaleSet } from './keys.ts';
+import { clippedDistance, contradiction, type KeyNumber, scaleSet } from './keys.ts';
 import {
   AGES,
   BASS_STEP,
@@ -285,6 +285,12 @@ export function changePlace(grid: Grid, at: number): number {
   return grid.phraseStart[at] === 1 ? 0 : grid.goal[at] === 1 ? 2 : 1;
 }
 
+/** The feature of a change from one key to another at such a place. */
+export function keyChange(place: number, from: KeyNumber, to: KeyNumber): number {
+  const pair = (place * 2 + from.mode) * 2 + to.mode;
+  return KEY_CHANGE + pair * (2 * KEY_DISTANCE + 1) + clippedDistance(to.tonic - from.tonic);
+}
+
 /** Lists the features of a change of key at atom `at`, all but how the key that is left has stood. */
 function moveFeatures(
   grid: Grid,
@@ -295,9 +301,8 @@ function moveFeatures(
 ): void {
   const out = list.indices;
   const m = kb.mode;
-  const distance = Math.max(-KEY_DISTANCE, Math.min(KEY_DISTANCE, kb.tonic - ka.tonic)) + KEY_DISTANCE;
   const place = changePlace(grid, at);
-  out[list.count++] = KEY_CHANGE + ((place * 2 + ka.mode) * 2 + m) * (2 * KEY_DISTANCE + 1) + distance;
+  out[list.count++] = keyChange(place, ka, kb);
   const against = (key: KeyNumber) => contradiction(grid, at, scaleSet(key));
   changeFeatures(grid, at, needOf(place, against(ka), against(kb)), list);
   out[list.count++] = KEY_ENTRY + m * VOCABULARY + vocabularyIndex(m, b.root - kb.tonic, b.type);
