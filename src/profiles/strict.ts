@@ -34,7 +34,6 @@ export const STRICT: Profile = {
     'doubled-third': { severity: 'fault' },
     'doubled-diminished-root': { severity: 'fault' },
     'diminished-root-position': { severity: 'fault' },
-    'weak-six-four': { severity: 'fault' },
     'backward-step': { severity: 'fault' },
     'minor-scale-degrees': { severity: 'fault' },
     'misspelt-note': { severity: 'fault' },

@@ -57,11 +57,12 @@ function anticipated(analysis: Analysis, ornament: Ornament): Occurrence[] {
   if (kind !== 'suspension' || resolution === undefined) return [];
   const slice = sliceAt(analysis.texture, ornament.at);
   if (slice === undefined) return [];
+  const lowest = VOICES.findLast((voice) => toneIn(slice, voice) !== undefined);
   const doubling = VOICES.flatMap((voice): Tone[] => {
     const other = voice === ornament.voice ? undefined : toneIn(slice, voice);
     if (other === undefined || !sameNoteName(other.pitch, resolution.pitch)) return [];
-    // 9–8, and 2–1 where the tenor comes down to the bass itself: the bass has the root.
-    if (voice === 'B' && staffPlace(tone.pitch) > staffPlace(other.pitch)) return [];
+    // 9–8, and 2–1 where the tenor comes down to the bass itself: the lowest of the voices that sing has the root.
+    if (voice === lowest && staffPlace(tone.pitch) > staffPlace(other.pitch)) return [];
     return isPassingBy(analysis.texture, other) ? [] : [other];
   });
   if (doubling.length === 0) return [];

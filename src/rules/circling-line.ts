@@ -17,7 +17,7 @@ export const circlingLine = defineRule({
   ],
   source:
     'E. Aldwell and C. Schachter, Harmony and Voice Leading, unit on melodic line (from memory); K. Jeppesen, Counterpoint, on the single line (from memory)',
-  severity: 'remark',
+  severity: 'query',
   weight: 2,
   parameters: {
     notes: range(8, [5, 32], 'How many notes in a row within the compass of a third are called circling.'),
@@ -53,6 +53,8 @@ B: C3 G3 E3 F3 | G3 G2 C3*2 |`,
       .map((tones) => {
         const pitches = tones.map((tone) => tone.pitch).sort(comparePitch);
         return {
+          // The tune is given; the bass is the pupil's own.
+          ...(tones[0]!.voice === 'S' ? { severity: 'remark' as const } : {}),
           voices: [tones[0]!.voice],
           from: tones[0]!.at,
           until: tones.at(-1)!.until,

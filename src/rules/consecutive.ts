@@ -1,6 +1,6 @@
 /** What the rules about consecutives share: which of them they take up, how they weigh them, how they say it. */
 import { capitalised, withArticle } from '../english/words.ts';
-import type { Analysis } from '../harmony/analysis.ts';
+import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { type Consecutive, consecutivesIn, isLaidOn } from '../harmony/questions/consecutives.ts';
 import { ornamentWords } from '../harmony/words/words.ts';
 import { isInnerPair, isOuterPair } from '../score/motion.ts';
@@ -19,7 +19,7 @@ export const PARALLEL_PARAMETERS = {
   withOrnaments: choice(
     'query',
     WEIGHTS,
-    'How seriously to take consecutives that a passing note or another ornament makes.',
+    'How seriously to take consecutives that an anticipation or an échappée makes.',
   ),
   decorated: choice('query', WEIGHTS, 'How seriously to take consecutives that ornaments merely postpone.'),
   heldBack: choice('remark', WEIGHTS, 'How seriously to take consecutives that a suspension holds back.'),
@@ -101,9 +101,15 @@ function weigh(consecutive: Consecutive, values: ParallelValues): Weight {
   if (way === 'decorated') return isInnerPair(pair) ? lighter(values.decorated) : values.decorated;
   // A fifth may be held back; an octave is heard through the suspension.
   if (way === 'held back') return isInnerPair(pair) ? lighter(values.heldBack) : values.heldBack;
-  const light = consecutive.ornaments.some(isLaidOn);
-  if (way === 'on beats') return isOuterPair(pair) && !light ? values.onBeats : lighter(values.onBeats);
-  return light ? values.withOrnaments : 'fault';
+  const laidOn = consecutive.ornaments.filter(isLaidOn);
+  if (way === 'on beats')
+    return isOuterPair(pair) && laidOn.length === 0 ? values.onBeats : lighter(values.onBeats);
+  return laidOn.some(isAfterbeat) ? values.withOrnaments : 'fault';
+}
+
+/** What is done with as the beat goes out leaves the line as it was; a passing or neighbour note is part of it. */
+function isAfterbeat({ kind }: Ornament): boolean {
+  return kind === 'anticipation' || kind === 'échappée';
 }
 
 /** One step down. */

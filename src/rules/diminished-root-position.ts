@@ -1,4 +1,5 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
 import {
   diminishedTriadOf,
@@ -65,6 +66,8 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
   // A voice still to be written could sing the root of a seventh chord.
   if (voicing.written.length < VOICES.length) return [];
   const bass = slices[0] && toneIn(slices[0], 'B');
+  // Eight–seven over a bass that stays: the dominant's own root has only just gone on to the seventh.
+  if (isOverSameBass(analysis, previousChord(analysis, chord.index), chord, bass)) return [];
   if (isFleeting(analysis, chord) && (bass === undefined || isPassingBy(analysis.texture, bass))) return [];
   const where = printPlace(placeAt(analysis.texture.score, chord.at));
   return [
@@ -92,7 +95,22 @@ function inFallingFifths(analysis: Analysis, index: number): boolean {
 function gravity(analysis: Analysis, chord: Chord, bass: Tone | undefined): Severity {
   const supertonic = chord.roman.degree === 2 && chord.key.mode === 'minor';
   const passes = bass !== undefined && passesByStep(analysis, bass);
-  return supertonic || passes || isFleeting(analysis, chord) ? 'remark' : 'query';
+  if (supertonic || passes || isFleeting(analysis, chord)) return 'remark';
+  // The root of the seventh chord comes in late, while the bass stays for it.
+  return isOverSameBass(analysis, nextChord(analysis, chord.index), chord, bass) ? 'remark' : 'query';
+}
+
+/** The chord beside this one is the dominant in first inversion that it stands for, and the bass sings one note for both. */
+function isOverSameBass(
+  analysis: Analysis,
+  beside: Chord | undefined,
+  chord: Chord,
+  bass: Tone | undefined,
+): boolean {
+  if (beside === undefined || bass === undefined || beside.roman.inversion !== 1) return false;
+  const slice = voicings(analysis)[beside.index]!.slices[0];
+  if (slice === undefined || toneIn(slice, 'B') !== bass || !isDominant(beside)) return false;
+  return diminishedTriadOf(voicings(analysis)[beside.index]!) === undefined && isDominant(chord);
 }
 
 /** The bass goes on through the root by step in one direction. */

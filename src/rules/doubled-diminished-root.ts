@@ -3,7 +3,7 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
 import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
-import { isPassingBy } from '../harmony/questions/ornamental.ts';
+import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
 import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import { printKey } from '../harmony/words/labels.ts';
@@ -56,10 +56,18 @@ B: A2 D3 E3*2 | A2*4! |`,
   },
   check: (analysis) =>
     besides(
-      voicings(analysis).flatMap((voicing) => doublings(analysis, voicing)),
+      oncePerDoubling(voicings(analysis).flatMap((voicing) => doublings(analysis, voicing))),
       analysis.texture.slices.flatMap((slice) => doubledInThird(analysis, slice)),
     ),
 });
+
+/** Two notes held or kept while the bass changes its place are doubled once. */
+function oncePerDoubling(found: readonly Occurrence[]): Occurrence[] {
+  return found.filter(({ tones }, i) => {
+    const before = found[i - 1]?.tones ?? [];
+    return tones.filter((tone) => before.includes(tone)).length < 2;
+  });
+}
 
 function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const triad = diminishedTriadOf(voicing);
@@ -67,6 +75,7 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   if (triad === undefined || voicing.written.length < VOICES.length) return [];
   return doublingsOf(analysis, voicing, triad.root).map(({ from, until, tones }) =>
     about(tones, {
+      ...(isFleeting(analysis, voicing.chord) ? { severity: 'remark' as const } : {}),
       from,
       until,
       message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${listed(tones.map(inVoice))}.`,

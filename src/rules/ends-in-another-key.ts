@@ -4,6 +4,7 @@ import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { voicings } from '../harmony/questions/voicing.ts';
 import { printKey } from '../harmony/words/labels.ts';
+import { fifthsPlace } from '../score/pitch.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -20,7 +21,7 @@ export const endsInAnotherKey = defineRule({
   ],
   source:
     'M. Boyd, Harmonizing “Bach” Chorales (from memory), on planning the cadences; R. Hutchinson, Music Theory for the 21st-Century Classroom, 2017, chapter 22 on modulation (open to all)',
-  severity: 'query',
+  severity: 'fault',
   weight: 6,
   parameters: {},
   examples: {
@@ -69,6 +70,8 @@ function strayEnd(analysis: Analysis): Occurrence[] {
   if (known.some((key) => sameKey(key, last.key))) return [];
   return [
     about(openingTones(voicings(analysis)[last.index]!, ['S', 'B']), {
+      // Old tunes in other modes end on the note that sounds as the dominant.
+      ...(fifthsPlace(last.root) - fifthsPlace(first.key.tonic) === 1 ? { severity: 'query' as const } : {}),
       from: last.at,
       until: last.until,
       message: `The piece began in ${printKey(first.key)} and ends in ${printKey(last.key)}, a key in which no phrase before has closed.`,

@@ -5,7 +5,7 @@ import { previousChord, voicings } from '../harmony/questions/voicing.ts';
 import { printNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
-import { type Slice, sliceAt, toneIn } from '../score/texture.ts';
+import { type Slice, sliceAt, type Texture, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -80,7 +80,8 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
   const bass = early && toneIn(early, 'B');
   const bassAfter = late && toneIn(late, 'B');
   if (bass === undefined || bassAfter === undefined) return [];
-  const severity: Severity = samePitch(bass.pitch, bassAfter.pitch) ? 'query' : 'remark';
+  const still = samePitch(bass.pitch, bassAfter.pitch) || standsStill(analysis.texture, chord.at, barline);
+  const severity: Severity = still ? 'query' : 'remark';
   return [
     about([bass, bassAfter], {
       severity,
@@ -89,6 +90,11 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
       message: `The chord that begins at ${printPlace(placeAt(score, chord.at))} is held over the barline into bar ${next.number}.`,
     }),
   ];
+}
+
+/** No voice moves between two moments: the bass that only changes its place at the later one brings nothing on. */
+function standsStill({ slices }: Texture, from: Ticks, until: Ticks): boolean {
+  return !slices.some(({ at }) => at > from && at < until);
 }
 
 /** When the harmony of a chord ends, however often the chord changes its position; not looked for beyond a moment. */

@@ -60,10 +60,15 @@ B: A2 D3 E3 A2 | E3*2 A2*2! |`,
     ],
   },
   check: (analysis) =>
-    VOICES.flatMap((voice) => analysis.texture.tones[voice].flatMap((tone) => judge(analysis, tone))).sort(
-      (a, b) => a.from - b.from,
-    ),
+    VOICES.flatMap((voice) =>
+      oncePerGoal(analysis.texture.tones[voice].flatMap((tone) => judge(analysis, tone))),
+    ).sort((a, b) => a.from - b.from),
 });
+
+/** A note that is struck again goes to the next note once: the last of them says so. */
+function oncePerGoal(inVoiceOrder: readonly Occurrence[]): Occurrence[] {
+  return inVoiceOrder.filter(({ tones }, i) => tones.at(-1) !== inVoiceOrder[i + 1]?.tones.at(-1));
+}
 
 function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   const chord = chordAt(analysis, tone.at);

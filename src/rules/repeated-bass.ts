@@ -58,7 +58,9 @@ B: G3 D3 | G2 G2 |`,
       const opens = from.index === 0 || breaks.has(from.at);
       return [
         {
-          ...(opens || after === 3 || tensed(analysis, to) ? { severity: 'remark' as const } : {}),
+          ...(opens || tensed(analysis, to) || (after === 3 && !isRoot(analysis, to))
+            ? { severity: 'remark' as const }
+            : {}),
           voices: ['B' as const],
           from: from.at,
           until: to.until,
@@ -75,4 +77,9 @@ function tensed(analysis: Analysis, tone: Tone): boolean {
   return (
     ornamentOf(analysis, tone, tone.at) !== undefined || chordAt(analysis, tone.at)?.roman.inversion === 3
   );
+}
+
+/** The note is the root of the chord it comes with: inside the bar another member over it is a new colour. */
+function isRoot(analysis: Analysis, tone: Tone): boolean {
+  return chordAt(analysis, tone.at)?.roman.inversion === 0;
 }

@@ -157,15 +157,19 @@ function gravity(
   if (goesTo.at > next.at && steps === -1) return undefined;
   const closes = endsPhrase(analysis, next) && next.roman.degree === 1;
   const toFifth = fallsToFifth(texture, tone, goesTo, next);
+  const wayOut = steps === 3 || (steps === -4 && tone.voice === 'T');
+  const toThird = wayOut && memberOf(next, goesTo.pitch) === 'third';
   if (isInner(tone.voice)) {
     if (toFifth) return undefined;
-    // Up a fourth to the third of the tonic: the tenor's other way out when the cadence would lack its third.
-    if (steps === 3 && memberOf(next, goesTo.pitch) === 'third') return 'remark';
+    // To the third of the tonic: the tenor's other way out when the cadence would lack its third.
+    if (toThird) return 'remark';
     // Quick, or going on down by step, an inner voice is covered by the others.
     return isQuick(texture, tone) || steps === -1 ? 'remark' : 'query';
   }
   // A bass that goes on down the scale (V6–vi).
   if (tone.voice === 'B' && steps === -1 && member !== 'root') return 'remark';
+  // Up a fourth inside the phrase the chorales now and then let it go, in tune and bass.
+  if (toThird && steps === 3 && !closes) return 'query';
   // Inside a phrase, or into another degree than the tonic, a melody that falls to the fifth is often given so.
   return tone.voice === 'S' && toFifth && !closes ? 'remark' : 'fault';
 }

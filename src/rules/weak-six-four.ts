@@ -22,7 +22,7 @@ export const weakSixFour = defineRule({
     'Cadences: Ic–V falls strong to weak.',
   ],
   source: 'A. Butterworth, Harmony in Practice, on the cadential six-four (from memory)',
-  severity: 'query',
+  severity: 'fault',
   weight: 6,
   parameters: {},
   examples: {

@@ -42,5 +42,14 @@ A: C4 B3 G3*2 | G3*4! |
 T: G3 G3 E3*2 | E3*4! |
 B: C3 G2 C3*2 | C3*4! |`,
     },
+    {
+      name: '9–8 over the tenor, while the bass rests',
+      text: `key: G minor
+metre: 4/4
+S: Bb4 A4 Bb4 A4 | G4*4! |
+A: G4 A4 (A4 G4) F#4 | D4*4! |
+T: D4 D4 G3 C4 | Bb3*4! |
+B: G3 F#3 r D3 | G2*4! |`,
+    },
   ],
 });

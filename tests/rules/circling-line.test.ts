@@ -17,8 +17,27 @@ B: C3 B2 C3 D3 | C3 B2 C3 C3 |`,
           beat: '1',
           voices: 'B',
           notes: 'B:C3 B2 C3 D3 C3 B2 C3 C3',
-          severity: 'remark',
+          severity: 'query',
           says: 'The bass circles between B2 and D3 for 8 notes.',
+        },
+      ],
+    },
+    {
+      name: 'the given tune may: a remark',
+      text: `key: C major
+metre: 4/4
+S: C5 B4 C5 D5 | C5 B4 C5 C5 |
+A: E4 G4 G4 G4 | A4 G4 F4 E4 |
+T: G3 D4 E4 G3 | C4 D4 A3 G3 |
+B: C3 G3 C3 B2 | A2 G2 F2 C3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'S',
+          notes: 'S:C5 B4 C5 D5 C5 B4 C5 C5',
+          severity: 'remark',
+          says: 'The soprano circles between B4 and D5 for 8 notes.',
         },
       ],
     },

@@ -41,6 +41,25 @@ B: C3 D3 C3 G2 | C3*4! |`,
         },
       ],
     },
+    {
+      name: 'once, though the bass goes from the third to the root under it',
+      text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 B4 | A4*4! |
+A: E4 F4 B4 G#4 | E4*4! |
+T: A3 A3 F4 E4 | C4*4! |
+B: A3 D3 (D3 B2) E3 | A2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SA',
+          notes: 'S:B4 A:B4',
+          severity: 'query',
+          says: 'B, the root of a diminished triad, is doubled: B4 in the soprano and B4 in the alto.',
+        },
+      ],
+    },
   ],
   passing: [
     {

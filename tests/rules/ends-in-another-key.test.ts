@@ -21,8 +21,22 @@ testRule(endsInAnotherKey, {
           beat: '3',
           voices: 'SB',
           notes: 'S:D4 B:Bb2',
-          severity: 'query',
+          severity: 'fault',
           says: 'The piece began in C major and ends in Bb major, a key in which no phrase before has closed.',
+        },
+      ],
+    },
+    {
+      name: 'in the dominant, as tunes in other modes do, a query',
+      text: phrases('C major', ['B4 A4 G4*2!', 'G4 F#4 D4*2!', 'D4 C4 B3*2!', 'G3 D3 G2*2!']),
+      expect: [
+        {
+          bar: '3',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:G4 B:G2',
+          severity: 'query',
+          says: 'The piece began in C major and ends in G major, a key in which no phrase before has closed.',
         },
       ],
     },

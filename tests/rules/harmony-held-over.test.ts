@@ -22,6 +22,44 @@ B: G3 G3 D3 C3 | C3 C3 D3 D3 | G2*4! |`,
         },
       ],
     },
+    {
+      name: 'only the octave of the bass changes at the barline',
+      text: `key: G major
+metre: 4/4
+S: B4 A4 B4 A4 | A4 C5 B4*2! |
+A: G4 F#4 G4 F#4 | F#4 A4 G4*2! |
+T: D4 D4 D4 D4 | D4 D4 D4*2! |
+B: G3 D3 G3 D4 | D3 F#3 G3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'B',
+          notes: 'B:D4 D3',
+          severity: 'query',
+          says: 'The chord that begins at bar 1, beat 4 is held over the barline into bar 2.',
+        },
+      ],
+    },
+    {
+      name: 'the bass goes through a passing note to the next position: a remark',
+      text: `key: A minor
+metre: 4/4
+S: B4 A4 B4 C5 | A4 G#4 A4*2! |
+A: E4 E4 E4 A4 | E4 E4 E4*2! |
+T: G#3 C4 G#3 E4 | A3 B3 C4*2! |
+B: E3 A3 E3 (A2 B2) | C3 E3 A2*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'B',
+          notes: 'B:A2 C3',
+          severity: 'remark',
+          says: 'The chord that begins at bar 1, beat 4 is held over the barline into bar 2.',
+        },
+      ],
+    },
   ],
   passing: [
     {

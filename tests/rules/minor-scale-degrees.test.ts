@@ -60,6 +60,25 @@ B: A3 E3 A2 A#2 | B2*2 F#2*2! | A3 D3 E3 A2! |`,
         },
       ],
     },
+    {
+      name: 'the raised sixth struck twice before it falls is told once',
+      text: `key: D minor
+metre: 4/4
+S: D5 B4 B4 A4 | G4 E4 D4*2! |
+A: F4 G4 G4 F4 | D4 C#4 A3*2! |
+T: A3 D4 D4 D4 | Bb3 A3 F3*2! |
+B: D3 G3 G3 D3 | G2 A2 D3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'S',
+          notes: 'S:B4 A4',
+          severity: 'query',
+          says: 'B4 in the soprano is the raised sixth degree of D minor, but the soprano goes to A4 instead of on to the raised seventh.',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -198,6 +198,25 @@ B: (C3 E3) D3 G3 |`,
         },
       ],
     },
+    {
+      name: 'a neighbour note in the soprano makes them: a fault, since the line turns on it',
+      text: `key: A minor
+metre: 4/4
+S: C5 B4 (C5 B4) C5 | C5*4! |
+A: E4 E4 E4 F4 | E4*4! |
+T: A3 G#3 A3 A3 | G3*4! |
+B: A2 E3 A2 F3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3½',
+          voices: 'SA',
+          notes: 'S:B4 C5 A:E4 F4',
+          severity: 'fault',
+          says: "Soprano and alto move in parallel fifths: B4–E4 to C5–F4; the soprano's B4 is a neighbour note (auxiliary).",
+        },
+      ],
+    },
   ],
   passing: [
     {

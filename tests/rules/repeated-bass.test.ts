@@ -23,7 +23,7 @@ B: G3 D3 | D3 G2 |`,
       ],
     },
     {
-      name: 'on to the third beat, a remark',
+      name: 'on to the third beat under another member of its chord, a remark',
       text: `key: G major
 metre: 4/4
 S: B4 A4 B4 G4 |
@@ -58,6 +58,25 @@ B: G3 | G3 D3 |`,
           notes: 'B:G3 G3',
           severity: 'remark',
           says: 'The bass repeats G3 from a weak beat to a strong one, at the beginning of the phrase.',
+        },
+      ],
+    },
+    {
+      name: 'on to the third beat as the root of its chord',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 G4 A4 | G4*4! |
+A: D4 E4 E4 F#4 | D4*4! |
+T: G3 G3 C4 D4 | B3*4! |
+B: G3 C3 C3 D3 | G2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:C3 C3',
+          severity: 'query',
+          says: 'The bass repeats C3 from a weak beat to a strong one.',
         },
       ],
     },

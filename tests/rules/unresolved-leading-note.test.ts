@@ -60,6 +60,44 @@ B: C3 B2 G2 G2 | C3*4! |`,
         },
       ],
     },
+    {
+      name: 'inside the phrase the soprano leaps up from it to the third of the tonic: a query',
+      text: `key: D major
+metre: 4/4
+S: A4 B4 C#5 F#5 | E5 C#5 D5*2! |
+A: F#4 G4 E4 F#4 | G4 E4 F#4*2! |
+T: D4 D4 A3 D4 | B3 A3 A3*2! |
+B: D3 G3 A3 D3 | G3 A3 D3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'S',
+          notes: 'S:C#5 F#5',
+          severity: 'query',
+          says: 'C#5 in the soprano is the leading note, but the soprano goes to F#5 instead of rising to the tonic.',
+        },
+      ],
+    },
+    {
+      name: 'the tenor falls from it to the third of the tonic: a remark',
+      text: `key: C major
+metre: 4/4
+S: C5 D5 D5 C5 | A4 B4 C5*2! |
+A: G4 A4 G4 G4 | F4 G4 G4*2! |
+T: E4 D4 B3 E3 | F3 D4 E4*2! |
+B: C3 F3 G3 C3 | F3 G3 C3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'T',
+          notes: 'T:B3 E3',
+          severity: 'remark',
+          says: 'B3 in the tenor is the leading note, but the tenor goes to E3 instead of rising to the tonic.',
+        },
+      ],
+    },
   ],
   passing: [
     {
