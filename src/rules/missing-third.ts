@@ -3,7 +3,13 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
-import { lacksThird, lastTone, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import {
+  isBrokenInBass,
+  lacksThird,
+  lastTone,
+  type Voicing,
+  voicings,
+} from '../harmony/questions/voicing.ts';
 import { intervalUp, isPerfectFifth } from '../score/interval.ts';
 import { nextTone } from '../score/motion.ts';
 import { fifthsPlace, type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
@@ -64,7 +70,8 @@ B: G3 D3 G3 D3 | G2*4! |`,
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   if (!voicing.complete || !lacksThird(voicing)) return [];
-  if (thirdComes(analysis, voicing) || isFleeting(analysis, chord)) return [];
+  if (thirdComes(analysis, voicing) || isFleeting(analysis, chord) || isBrokenInBass(analysis, voicing))
+    return [];
   const tones = openingTones(voicing);
   const bare = tones.every((tone) => memberOf(chord, tone.pitch) !== undefined);
   return [

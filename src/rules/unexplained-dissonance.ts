@@ -3,13 +3,15 @@ import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { type BareDissonance, bareDissonances, placesTo } from '../harmony/by-ear/bare-dissonances.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
+import { chordAt } from '../harmony/questions/moments.ts';
 import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
+import { isBrokenInBass, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
 import { sliceAt, type Tone } from '../score/texture.ts';
-import { beatLength } from '../score/time.ts';
+import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 import { inVoice, named } from './wording.ts';
@@ -112,7 +114,7 @@ function unexplainedAsHeard(
     const ornament = ornamentOf(analysis, other, slice.at);
     return ornament?.kind === 'suspension' && !staysAtOdds(tone, ornament.resolution);
   };
-  if (against.some(gaveWay)) return [];
+  if (against.some(gaveWay) || (tone.voice === 'B' && isInBrokenChord(analysis, slice.at))) return [];
   return [
     about([tone, ...against], {
       severity: 'remark',
@@ -121,6 +123,12 @@ function unexplainedAsHeard(
       message: `${inVoice(tone)} is dissonant with ${listed(against.map(named))}, and the ${VOICE_WORDS[tone.voice]} leaps to it and away from it.`,
     }),
   ];
+}
+
+/** The bass breaks the chord that the others hold: it leaps from one of its notes to another. */
+function isInBrokenChord(analysis: Analysis, at: Ticks): boolean {
+  const chord = chordAt(analysis, at);
+  return chord?.at === at && isBrokenInBass(analysis, voicings(analysis)[chord.index]!);
 }
 
 /** Where the suspended note goes, the tone still sounds, and has the same letter with another accidental. */

@@ -90,5 +90,14 @@ A: A4 | A4 A4 G#4 | A4*2! |
 T: C4 | E4 F4 E4 | C4*2! |
 B: A3 | A3 D3 E3 | A2*2! |`,
     },
+    {
+      name: 'the bass leaps from it to the root while the other voices hold the chord',
+      text: `key: G major
+metre: 4/4
+S: B4 A4*2 A4 | G4*4! |
+A: D4 E4*2 D4 | B3*4! |
+T: G3 G3*2 F#3 | G3*4! |
+B: G3 C3 A2 D3 | G2*4! |`,
+    },
   ],
 });

@@ -60,5 +60,14 @@ A: G4 G4 A4 B4 | G4*4! |
 T: C4 C4 F4 F4 | E4*4! |
 B: C3 C4 D3 G3 | C3*4! |`,
     },
+    {
+      name: 'the bass leaps to the root of the seventh chord that the other voices stay on',
+      text: `key: G major
+metre: 4/4
+S: B4 A4*2 A4 | G4*4! |
+A: D4 E4*2 D4 | B3*4! |
+T: G3 G3*2 F#3 | G3*4! |
+B: G3 C3 A2 D3 | G2*4! |`,
+    },
   ],
 });

@@ -1,10 +1,11 @@
 /** How the four voices share out a chord: who sings which member, when, and what may be said of it yet. */
-import { fifthsPlace, type NoteName, STEPS, sameNoteName, stepIndex } from '../../score/pitch.ts';
+import { fifthsPlace, type NoteName, STEPS, sameNoteName, samePitch, stepIndex } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
 import { type Slice, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Analysis, Chord } from '../analysis.ts';
+import { sameHarmony } from './functions.ts';
 import { type Member, memberOf } from './members.ts';
 
 /** A tone while it is a member of a chord. */
@@ -122,6 +123,17 @@ export function nextChord(analysis: Analysis, index: number): Chord | undefined 
 /** Same root, whatever the quality and the seventh: V and V7, or I and a I with its seventh passing. */
 export function sameRoot(a: Chord, b: Chord): boolean {
   return sameNoteName(a.root, b.root);
+}
+
+/** The bass alone goes on, to another note of the harmony on which the other three voices stay: what it leaves still counts. */
+export function isBrokenInBass(analysis: Analysis, { chord, slices }: Voicing): boolean {
+  const before = previousChord(analysis, chord.index);
+  const [early, late] = [before && voicings(analysis)[before.index]!.slices.at(-1), slices[0]];
+  if (before === undefined || !early || !late || !sameHarmony(before, chord)) return false;
+  return VOICES.every((voice) => {
+    const [from, to] = [toneIn(early, voice), toneIn(late, voice)];
+    return from !== undefined && to !== undefined && samePitch(from.pitch, to.pitch) === (voice !== 'B');
+  });
 }
 
 /** A diminished triad as it sounds, with the member in the bass when it begins. */
