@@ -89,7 +89,12 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
   const expected = signatureAlteration(signature.fifths, tone.pitch.step);
   // Only a plain letter can be an accidental forgotten.
   if (expected === 0 || tone.pitch.alteration !== 0 || !samePitch(tone.pitch, writtenPitch(tone))) return [];
-  if (isRaisedOnPurpose(analysis, tone) || neapolitanAt(analysis, tone.at) !== undefined) return [];
+  if (
+    isRaisedOnPurpose(analysis, tone) ||
+    leadsToItsGoal(analysis, tone) ||
+    neapolitanAt(analysis, tone.at) !== undefined
+  )
+    return [];
   const meant: Pitch = { ...tone.pitch, alteration: expected };
   const reason = whySuspect(analysis, tone, meant) ?? lineAgainst(analysis, tone, meant);
   if (reason === undefined) return [];
@@ -112,6 +117,15 @@ function isRaisedOnPurpose(analysis: Analysis, tone: Tone): boolean {
   if (isLeadingNote(tone.pitch, chord.key)) return memberOf({ members }, tone.pitch) !== undefined;
   const tierce = sameNoteName(members.root, tonic) && sameNoteName(members.third, tone.pitch);
   return tierce && fifthsPlace(tone.pitch) === fifthsPlace(tonic) + 4 && endsPhrase(analysis, chord);
+}
+
+/** The third of a major chord that goes on to the chord a fifth below: the leading note of a dominant, whatever its key. */
+function leadsToItsGoal(analysis: Analysis, tone: Tone): boolean {
+  const heard = hearingAt(analysis.texture, tone.at);
+  const goal = heard && hearingAt(analysis.texture, heard.until);
+  if (heard?.quality !== 'major' || goal === undefined) return false;
+  const falls = fifthsPlace(heard.members.root) - fifthsPlace(goal.members.root) === 1;
+  return falls && sameNoteName(heard.members.third, tone.pitch);
 }
 
 /** Why a plain letter looks like a slip; undefined where the music explains it. */

@@ -1,4 +1,5 @@
 import { withArticle } from '../english/words.ts';
+import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { intervalName, intervalQuality } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
@@ -45,8 +46,9 @@ B: F3 B2 C3 | G2 C3*2 |`,
       },
     ],
   },
-  check: ({ texture }) =>
-    VOICES.flatMap((voice) => melodyOf(texture, voice))
+  check: (analysis) =>
+    VOICES.flatMap((voice) => melodyOf(analysis.texture, voice))
+      .filter((move) => !isOddByLetter(analysis, move))
       .filter(({ interval }) => {
         const steps = Math.abs(interval.steps);
         const quality = intervalQuality(interval);

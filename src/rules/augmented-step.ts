@@ -1,3 +1,4 @@
+import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { intervalQuality } from '../score/interval.ts';
 import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
@@ -44,8 +45,9 @@ B: D3 E3 A2 |`,
       },
     ],
   },
-  check: ({ texture }) =>
-    VOICES.flatMap((voice) => melodyOf(texture, voice))
+  check: (analysis) =>
+    VOICES.flatMap((voice) => melodyOf(analysis.texture, voice))
+      .filter((move) => !isOddByLetter(analysis, move))
       .filter(({ interval }) => Math.abs(interval.steps) === 1 && isAugmented(intervalQuality(interval)))
       .map(({ from, to, interval, acrossFermata }) => ({
         ...(acrossFermata ? { severity: 'remark' as const } : {}),

@@ -1,5 +1,6 @@
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
+import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { sameHarmony } from '../harmony/questions/functions.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
@@ -52,6 +53,7 @@ B: F3 B2 C3 | G2 C3*2 |`,
   check: (analysis) => {
     const { texture } = analysis;
     return VOICES.flatMap((voice) => melodyOf(texture, voice))
+      .filter((move) => !isOddByLetter(analysis, move))
       .flatMap(({ from, to, interval, acrossFermata }) =>
         acrossFermata || !isDiminished(interval) ? [] : resolution(analysis, from, to, interval),
       )

@@ -1,16 +1,11 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
-import {
-  diminishedTriadOf,
-  nextChord,
-  previousChord,
-  type Voicing,
-  voicings,
-} from '../harmony/questions/voicing.ts';
+import { inFallingFifths } from '../harmony/questions/progression.ts';
+import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
-import { printNoteName, stepIndex } from '../score/pitch.ts';
+import { printNoteName } from '../score/pitch.ts';
 import { placeAt, printPlace } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { type Tone, toneIn } from '../score/texture.ts';
@@ -78,17 +73,6 @@ function rooted(analysis: Analysis, voicing: Voicing): Occurrence[] {
       message: `The diminished triad at ${where} has its root, ${printNoteName(triad.root)}, in the bass.`,
     }),
   ];
-}
-
-/** Three roots in the bass, each a fifth below the one before (or a fourth above): a sequence carries the triad along. */
-function inFallingFifths(analysis: Analysis, index: number): boolean {
-  const around = [previousChord(analysis, index), analysis.chords[index], nextChord(analysis, index)];
-  const steps = around.map((chord) =>
-    chord === undefined || chord.roman.inversion > 0 ? undefined : stepIndex(chord.root.step),
-  );
-  const [a, b, c] = steps;
-  if (a === undefined || b === undefined || c === undefined) return false;
-  return (a - b + 7) % 7 === 4 && (b - c + 7) % 7 === 4;
 }
 
 /** In minor the diminished triad on the supertonic is now and then used so, and in passing by step any may be. */

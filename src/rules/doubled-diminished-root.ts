@@ -4,6 +4,7 @@ import { tonesIn } from '../harmony/by-ear/hearing.ts';
 import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
+import { inFallingFifths } from '../harmony/questions/progression.ts';
 import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import { printKey } from '../harmony/words/labels.ts';
@@ -73,6 +74,8 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const triad = diminishedTriadOf(voicing);
   // A voice still to be written could make it part of a seventh chord.
   if (triad === undefined || voicing.written.length < VOICES.length) return [];
+  // A sequence carries the doubling along with the chord: there its root does not lead.
+  if (voicing.chord.roman.degree === 7 && inFallingFifths(analysis, voicing.chord.index)) return [];
   return doublingsOf(analysis, voicing, triad.root).map(({ from, until, tones }) =>
     about(tones, {
       ...(isFleeting(analysis, voicing.chord) ? { severity: 'remark' as const } : {}),

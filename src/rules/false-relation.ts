@@ -1,12 +1,13 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
+import { misspeltLeadingNotes } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type Step, sameNoteName } from '../score/pitch.ts';
 import { asWritten, type Slice, type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
-import { about } from './occurrence.ts';
+import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 import { inVoice } from './wording.ts';
 
@@ -54,19 +55,22 @@ B: C3 A2 D3 |`,
     const { texture } = analysis;
     const breaks = phraseBreaks(texture);
     const heard: Heard = new Map();
-    return texture.transitions
+    const followed = texture.transitions
       .flatMap(({ from, to }) => {
-        for (const { pitch } of writtenIn(from)) {
+        for (const { pitch } of writtenIn(analysis, from)) {
           const letter = heard.get(pitch.step) ?? new Map<number, Slice>();
           heard.set(pitch.step, letter.set(pitch.alteration, from));
         }
         if (breaks.has(from.until)) heard.clear();
-        return writtenIn(to).flatMap((tone) =>
-          tone.at === to.at ? relationsTo(texture, to, tone, heard) : [],
+        return writtenIn(analysis, to).flatMap((tone) =>
+          tone.at === to.at ? relationsTo(analysis, to, tone, heard) : [],
         );
       })
-      .filter(({ from, tones }) => !leavesNeapolitan(analysis, from, tones))
-      .sort((a, b) => a.from - b.from);
+      .filter(({ from, tones }) => !leavesNeapolitan(analysis, from, tones));
+    return besides(
+      followed,
+      texture.slices.flatMap((slice) => atOnce(analysis, slice)),
+    );
   },
 });
 
@@ -79,24 +83,47 @@ function leavesNeapolitan(analysis: Analysis, from: Ticks, tones: readonly Tone[
   );
 }
 
-/** As they stand on the page: each singer reads the letters, a wrong one too. */
-function writtenIn(slice: Slice): Tone[] {
-  return tonesIn(slice).map(asWritten);
+/** As they stand on the page: each singer reads the letters, a wrong one too, unless nobody could mean it. */
+function writtenIn(analysis: Analysis, slice: Slice): Tone[] {
+  const meant = misspeltLeadingNotes(analysis);
+  return tonesIn(slice).map((tone) => (meant.has(tone) ? tone : asWritten(tone)));
+}
+
+/** Two voices that have one letter with different accidentals at the same time. */
+function atOnce(analysis: Analysis, slice: Slice): Occurrence[] {
+  const tones = writtenIn(analysis, slice);
+  return tones.flatMap((upper, i) =>
+    tones.slice(i + 1).flatMap((lower): Occurrence[] => {
+      const from = Math.max(upper.at, lower.at);
+      const until = Math.min(upper.until, lower.until);
+      if (from !== slice.at || !clash(upper, lower)) return [];
+      return [
+        about([upper, lower], {
+          // In 196 chorales by Bach it comes thrice, for half a beat.
+          ...(until - from < beatLength(slice.bar.metre) ? { severity: 'remark' as const } : {}),
+          from,
+          until,
+          message: `${inVoice(upper)} and ${inVoice(lower)} sound together.`,
+        }),
+      ];
+    }),
+  );
 }
 
 /** In which slice of the phrase each alteration of each letter sounded last. */
 type Heard = Map<Step, Map<number, Slice>>;
 
 /** What a tone that begins in this slice clashes with: the latest such note of another voice, within one beat. */
-function relationsTo(texture: Texture, slice: Slice, tone: Tone, heard: Heard): Occurrence[] {
+function relationsTo(analysis: Analysis, slice: Slice, tone: Tone, heard: Heard): Occurrence[] {
   let before: Slice | undefined;
   for (const [alteration, last] of heard.get(tone.pitch.step) ?? [])
     if (alteration !== tone.pitch.alteration && last.index > (before?.index ?? -1)) before = last;
   if (before === undefined || before.until <= slice.at - beatLength(slice.bar.metre)) return [];
-  const clashing = writtenIn(before).filter((other) => clash(other, tone));
+  const clashing = writtenIn(analysis, before).filter((other) => clash(other, tone));
   // Some voice makes the semitone itself: the ear has a line to follow.
-  if (clashing.some((other) => other.voice === tone.voice || inflects(texture, other, tone))) return [];
-  return weigh(texture, clashing[0]!, tone);
+  if (clashing.some((other) => other.voice === tone.voice || inflects(analysis.texture, other, tone)))
+    return [];
+  return weigh(analysis.texture, clashing[0]!, tone);
 }
 
 function clash(a: Tone, b: Tone): boolean {

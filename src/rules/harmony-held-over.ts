@@ -102,7 +102,8 @@ function endOfHarmony(analysis: Analysis, chord: Chord, atMost: Ticks): Ticks {
   let last = chord;
   for (let i = chord.index + 1; i < analysis.chords.length && last.until < atMost; i++) {
     const next = analysis.chords[i]!;
-    if (next.at !== last.until || !sameHarmony(chord, next)) break;
+    // A cadential six-four has the tonic's notes and is the dominant's beginning.
+    if (next.at !== last.until || next.sixFour === 'cadential' || !sameHarmony(chord, next)) break;
     last = next;
   }
   return Math.min(last.until, atMost);

@@ -1,7 +1,7 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Phrase } from '../harmony/analysis.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
-import { finalPhrase } from '../harmony/questions/closes.ts';
+import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
 import { voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { about, openingTones } from './occurrence.ts';
@@ -57,8 +57,9 @@ B: A3 D3 E3 E3 | A2*4! |`,
 function minorClose(analysis: Analysis, phrase: Phrase): Occurrence[] {
   const cadence = phrase.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
   if (cadence === undefined || (cadence.kind !== 'perfect' && cadence.kind !== 'plagal')) return [];
-  const goal = analysis.chords[cadence.goal]!;
-  if (cadence.key.mode !== 'minor') return [];
+  // The third may be raised after the close.
+  const goal = lastChordOf(analysis, phrase);
+  if (cadence.key.mode !== 'minor' || goal === undefined) return [];
   // The reading may expect the major third so much that it holds the minor one for an ornament.
   const { third } = hearingAt(analysis.texture, goal.at)?.members ?? goal.members;
   const minor = fifthsPlace(third) === fifthsPlace(goal.root) - 3;

@@ -8,9 +8,11 @@ import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { isBrokenInBass, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
+import { nextTone, previousTone } from '../score/motion.ts';
+import { sameNoteName } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { sliceAt, type Tone } from '../score/texture.ts';
+import { type Slice, sliceAt, type Tone } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -115,6 +117,7 @@ function unexplainedAsHeard(
     return ornament?.kind === 'suspension' && !staysAtOdds(tone, ornament.resolution);
   };
   if (against.some(gaveWay) || (tone.voice === 'B' && isInBrokenChord(analysis, slice.at))) return [];
+  if (against.every((other) => isLedThrough(analysis, slice, tone, other))) return [];
   return [
     about([tone, ...against], {
       severity: 'remark',
@@ -129,6 +132,24 @@ function unexplainedAsHeard(
 function isInBrokenChord(analysis: Analysis, at: Ticks): boolean {
   const chord = chordAt(analysis, at);
   return chord?.at === at && isBrokenInBass(analysis, voicings(analysis)[chord.index]!);
+}
+
+/**
+ * Over a bass that leaps to the root, a note that lay there or came by step and goes on down by step, as sevenths do;
+ * or a pedal, against which any line may go that stays within a fifth.
+ */
+function isLedThrough(analysis: Analysis, slice: Slice, tone: Tone, other: Tone): boolean {
+  const { texture } = analysis;
+  if (other.voice === 'B') {
+    const around = [previousTone(texture, tone), nextTone(texture, tone)];
+    const near = around.every((to) => to === undefined || Math.abs(placesTo(tone, to)) <= 4);
+    return near && ornamentOf(analysis, other, slice.at)?.kind === 'pedal';
+  }
+  const [before, next] = [previousTone(texture, other), nextTone(texture, other)];
+  const chord = chordAt(analysis, slice.at);
+  const onRoot = tone.voice === 'B' && chord !== undefined && sameNoteName(chord.root, tone.pitch);
+  if (!onRoot || next === undefined || placesTo(other, next) !== -1) return false;
+  return other.at < slice.at || (before !== undefined && Math.abs(placesTo(before, other)) <= 1);
 }
 
 /** Where the suspended note goes, the tone still sounds, and has the same letter with another accidental. */

@@ -4,6 +4,25 @@ import { testRule } from '../support/rules.ts';
 testRule(falseRelation, {
   failing: [
     {
+      name: 'B in the soprano over B flat in the bass',
+      text: `key: F major
+metre: 4/4
+S: A4 B4 A4 G4 | F4*4! |
+A: F4 F4 F4 E4 | C4*4! |
+T: C4 D4 C4 C4 | A3*4! |
+B: F3 Bb2 F3 C3 | F2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SB',
+          notes: 'S:B4 B:Bb2',
+          severity: 'query',
+          says: 'B4 in the soprano and Bb2 in the bass sound together.',
+        },
+      ],
+    },
+    {
       name: 'C in the soprano, C sharp in the bass',
       text: `key: C major
 metre: 3/4
@@ -43,6 +62,15 @@ B: C3 A2 F2 |`,
     },
   ],
   passing: [
+    {
+      name: 'G flat for the F sharp of a dominant’s dominant, beside G',
+      text: `key: C major
+metre: 4/4
+S: C5 D5 D5 C5! |
+A: G4 A4 G4 G4! |
+T: E4 Gb4 G4 E4! |
+B: C3 D3 B2 C3! |`,
+    },
     {
       name: 'the voice that has C goes to C sharp',
       text: `key: C major

@@ -1,11 +1,12 @@
 /** Steps from chord to chord inside a phrase: what rules about the order of chords ask. */
+import { stepIndex } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import type { Analysis, Chord, Key, Roman } from '../analysis.ts';
 import { sameKey } from '../key.ts';
 import { degreeOf } from './degrees.ts';
 import { endsPhrase } from './moments.ts';
 import { belongsToKey } from './spelling.ts';
-import { nextChord, type SoundingTriad, soundingTriadOf, voicings } from './voicing.ts';
+import { nextChord, previousChord, type SoundingTriad, soundingTriadOf, voicings } from './voicing.ts';
 
 /** A chord as one step of the harmony, read in the key of that step. */
 export interface Station {
@@ -80,4 +81,15 @@ function sameStation(a: Roman, b: Roman): boolean {
 export function plainDegree(roman: Roman): Roman['degree'] | undefined {
   const own = roman.applied === undefined && roman.special === undefined && roman.alteration === 0;
   return own ? roman.degree : undefined;
+}
+
+/** Three roots in the bass, each a fifth below the one before (or a fourth above): a sequence carries the triad along. */
+export function inFallingFifths(analysis: Analysis, index: number): boolean {
+  const around = [previousChord(analysis, index), analysis.chords[index], nextChord(analysis, index)];
+  const steps = around.map((chord) =>
+    chord === undefined || chord.roman.inversion > 0 ? undefined : stepIndex(chord.root.step),
+  );
+  const [a, b, c] = steps;
+  if (a === undefined || b === undefined || c === undefined) return false;
+  return (a - b + 7) % 7 === 4 && (b - c + 7) % 7 === 4;
 }

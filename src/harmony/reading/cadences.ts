@@ -30,9 +30,10 @@ function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): 
   const inside = stretchesWithin(chords, phrase.from, phrase.until);
   const last = inside.at(-1);
   if (last === undefined || last.until < phrase.until) return undefined;
-  // The goal is where the last harmony begins: V that takes its seventh, or a tonic that shifts its bass, is one goal.
+  // The goal is where the last harmony begins: V that takes its seventh, a tonic that shifts its bass, or one whose
+  // third is raised late is one goal.
   let goal = inside.length - 1;
-  while (goal > 0 && sameRoot(inside[goal - 1]!, last)) goal--;
+  while (goal > 0 && leadsInto(inside[goal - 1]!, last)) goal--;
   const first = inside[goal]!;
   const approach = inside[goal - 1];
   const { key, kind } = named(approach, first, last) ?? {};
@@ -83,7 +84,7 @@ function named(
       (from === 2 && approach.roman.seventh !== undefined && approach.quality !== 'major');
     return subdominant ? { key, kind: 'plagal' } : undefined;
   }
-  if (to === 1 && goal.quality === 'major') return { key, kind: 'imperfect' };
+  if (to === 1 && last.quality === 'major') return { key, kind: 'imperfect' };
   return dominant && to !== 1 ? { key, kind: 'interrupted' } : undefined;
 }
 
@@ -95,6 +96,8 @@ function leadingNoteChord(chord: Chord, key: Key): boolean {
   return offset(chord, key) === 5 && chord.quality === 'diminished';
 }
 
-function sameRoot(a: Chord, b: Chord): boolean {
-  return sameNoteName(a.root, b.root) && a.quality === b.quality;
+/** On the same root, and of the same quality unless a minor third becomes major. */
+function leadsInto(before: Chord, last: Chord): boolean {
+  const raised = before.quality === 'minor' && last.quality === 'major';
+  return sameNoteName(before.root, last.root) && (before.quality === last.quality || raised);
 }

@@ -90,7 +90,9 @@ function divideBy(
   for (let i = 0; i <= final; i++) {
     if (i < final && given.goesOn(i)) continue;
     const { until } = tones[i]!;
-    for (let j = i - 1; j >= -1; j--) {
+    // One note is a phrase only where somebody says so.
+    const alone = final === 0 || given.ends(i - 1) || (i === 0 && given.ends(0));
+    for (let j = alone ? i - 1 : i - 2; j >= -1; j--) {
       const from = j < 0 ? tones[0]!.at : tones[j]!.until;
       const reached = j < 0 ? 0 : total[j]!;
       const score = reached + lengthScore(from, until) + scores[i]!;

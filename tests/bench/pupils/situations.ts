@@ -499,4 +499,132 @@ B: C3 F3 G3 C3! ||`,
     forbid: [{ severity: ['fault'] }, { rules: ['unresolved'] }, { rules: ['unprepared'] }],
     reads: [{ bar: '1', beat: 4, numeral: 'I' }],
   },
+  {
+    name: 'a last chord that fills its bar alone ends the phrase before it',
+    texts: [
+      `key: C major
+metre: 3/4
+S: G4 G4 G4 | A4 G4*2 | G4*3 ||
+A: E4 D4 C4 | C4 B3*2 | C4*3 ||
+T: G3 G3 E3 | F3 D3*2 | E3*3 ||
+B: C3 B2 C3 | F2 G2*2 | C3*3 ||`,
+      `key: C major
+metre: 3/4
+S: G4 G4 G4 | A4 G4*2 | G4*3! ||
+A: E4 D4 C4 | C4 B3*2 | C4*3! ||
+T: G3 G3 E3 | F3 D3*2 | E3*3! ||
+B: C3 B2 C3 | F2 G2*2 | C3*3! ||`,
+    ],
+    expect: [],
+    forbid: [{ severity: WORSE }],
+  },
+  {
+    name: 'a close on the minor tonic whose third is raised late is a close',
+    texts: [
+      `key: A minor
+metre: 4/4
+S: A4 A4 G#4 A4 | A4*4! ||
+A: E4 F4 E4 E4 | E4*4! ||
+T: C4 D4 B3 C4 | C#4*4! ||
+B: A2 D3 E3 A2 | A2*4! ||`,
+    ],
+    expect: [],
+    forbid: [{ rules: ['weak-cadence'] }, { rules: ['no-cadence'] }, { rules: ['no-tierce'] }],
+  },
+  {
+    name: 'the leading note of an applied dominant is no accidental forgotten',
+    texts: [
+      `key: F major
+metre: 4/4
+S: F5 E5 D5 D5 | E5 E5 F5*2! ||
+A: C5 C#5 A4 Bb4 | Bb4 C5 C5*2! ||
+T: A4 A4 F4 G4 | G4 G4 A4*2! ||
+B: F3 A3 D3 G3 | C4 C3 F3*2! ||`,
+      `key: C major
+metre: 4/4
+S: G4 A4 A4 B4! | C5 C5 B4 C5! ||
+A: E4 E4 F#4 G4! | G4 A4 G4 G4! ||
+T: C4 C4 D4 D4! | E4 F4 D4 E4! ||
+B: C3 A2 D3 G3! | C4 F3 G3 C3! ||`,
+    ],
+    expect: [],
+    forbid: [{ severity: WORSE }, { rules: ['accidental-slip'] }, { rules: ['misspelt'] }],
+  },
+  {
+    name: 'sevenths prepared and resolved over a bass that falls by fifths',
+    texts: [
+      `key: A minor
+metre: 4/4
+S: E5 D5 D5 C5 | C5 B4 B4 A4! ||
+A: C5 C5 B4 B4 | A4 A4 G#4 E4! ||
+T: A4 A4 G4 G4 | F4 F4 E4 C4! ||
+B: A3 D3 G3 C3 | F3 B2 E3 A2! ||`,
+    ],
+    expect: [],
+    forbid: [
+      { severity: ['fault'] },
+      { rules: ['unexplained'] },
+      { rules: ['unprepared'] },
+      { rules: ['unresolved-seventh'] },
+    ],
+  },
+  {
+    name: 'a tonic before the barline and a cadential six-four after it',
+    texts: [
+      `key: F major
+metre: 3/4
+S: A4 Bb4 C5 | A4*2 G4 | F4*3! ||
+A: F4 F4 F4 | F4*2 E4 | C4*3! ||
+T: C4 D4 C4 | C4*2 C4 | A3*3! ||
+B: F3 Bb2 A2 | C3*2 C3 | F2*3! ||`,
+    ],
+    expect: [],
+    forbid: [{ severity: WORSE }, { rules: ['harmony-held-over'] }],
+    reads: [{ bar: '2', beat: 1, numeral: 'I64' }],
+  },
+  {
+    name: 'a misspelt leading note that a line comes to by step is told once',
+    texts: [
+      `key: C minor
+metre: 4/4
+S: Eb5 D5 Cb5 C5! ||
+A: G4 Ab4 G4 G4! ||
+T: C4 C4 D4 Eb4! ||
+B: C3 F3 G3 C3! ||`,
+      `key: A minor
+metre: 4/4
+S: C5 B4 Ab4 A4! ||
+A: E4 F4 E4 E4! ||
+T: A3 A3 B3 C4! ||
+B: A2 D3 E3 A2! ||`,
+      `key: C major
+metre: 4/4
+S: C5 D5 D5 C5! ||
+A: G4 A4 G4 G4! ||
+T: E4 Gb4 G4 E4! ||
+B: C3 D3 B2 C3! ||`,
+    ],
+    expect: [{ rules: ['misspelt-note'] }],
+    forbid: [
+      { rules: ['augmented'] },
+      { rules: ['false-relation'] },
+      { rules: ['unexplained'] },
+      { rules: ['missing'] },
+      { rules: [UNRAISED] },
+      { rules: ['accidental-slip'] },
+    ],
+  },
+  {
+    name: 'a note and its own sharp or flat at the same time',
+    texts: [
+      `key: F major
+metre: 4/4
+S: A4 B4 A4 G4 | F4*4! ||
+A: F4 F4 F4 E4 | C4*4! ||
+T: C4 D4 C4 C4 | A3*4! ||
+B: F3 Bb2 F3 C3 | F2*4! ||`,
+    ],
+    expect: [{ rules: ['false-relation'], severity: WORSE, bar: '1', beat: 2, voices: ['S', 'B'] }],
+    forbid: [],
+  },
 ];
