@@ -2,7 +2,13 @@ import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
 import { inFallingFifths } from '../harmony/questions/progression.ts';
-import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import {
+  diminishedTriadOf,
+  nextChord,
+  previousChord,
+  type Voicing,
+  voicings,
+} from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
 import { printNoteName } from '../score/pitch.ts';
