@@ -14,10 +14,10 @@ import {
   voicings,
 } from '../harmony/questions/voicing.ts';
 import { intervalBetween } from '../score/interval.ts';
-import { phraseBreaks } from '../score/motion.ts';
-import { printPitch, sameNoteName } from '../score/pitch.ts';
+import { phraseBreaks, previousTone } from '../score/motion.ts';
+import { printPitch, sameNoteName, samePitch } from '../score/pitch.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { type Tone, toneIn, writtenPitch } from '../score/texture.ts';
+import { sliceAt, type Texture, type Tone, toneIn, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -83,7 +83,7 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
     const tone = lastTone(voicing, voice);
     if (tone === undefined || !sameNoteName(tone.pitch, seventh)) return [];
     const goesTo = departure(analysis.texture, tone);
-    if (goesTo === undefined) return [];
+    if (goesTo === undefined || isRetardation(analysis.texture, tone, goesTo)) return [];
     const resolves = resolutionOf(analysis.texture, tone, 'down') !== undefined;
     if (resolves && !leapsAway(analysis.texture, tone)) return [];
     const severity = resolves ? 'remark' : gravity(analysis, voicing, tone, goesTo);
@@ -125,6 +125,7 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
     const goesTo = departure(analysis.texture, tone);
     if (goesTo === undefined || followsPull(tone, goesTo, 'down') || goesTo.pitch.step === tone.pitch.step)
       return [];
+    if (isRetardation(analysis.texture, tone, goesTo)) return [];
     // A step up is told where the bass lies still: elsewhere the reading may have its reasons.
     const bass = toneIn(last, 'B');
     if (isStep(tone, goesTo) && (bass === undefined || bass.until <= goesTo.at)) return [];
@@ -133,6 +134,17 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
     if (next !== undefined && memberOf(next, seventh) !== undefined) return [];
     return [unresolvedTo(tone, goesTo, 'remark', Math.max(tone.at, heard.at), heard.until)];
   });
+}
+
+/** A leading note held back over its tonic, to which it rises while the bass has it still: no seventh to the ear. */
+function isRetardation(texture: Texture, tone: Tone, goesTo: Tone): boolean {
+  const { steps, semitones } = intervalBetween(tone.pitch, goesTo.pitch);
+  const [under, then] = [sliceAt(texture, goesTo.at - 1), sliceAt(texture, goesTo.at)];
+  const [bass, after] = [under && toneIn(under, 'B'), then && toneIn(then, 'B')];
+  if (steps !== 1 || semitones !== 1 || bass === undefined || after === undefined) return false;
+  const before = previousTone(texture, tone);
+  const held = tone.at < bass.at || (before !== undefined && samePitch(before.pitch, tone.pitch));
+  return held && sameNoteName(bass.pitch, goesTo.pitch) && sameNoteName(after.pitch, goesTo.pitch);
 }
 
 /** How much it matters that a seventh does not fall; undefined where the style has its reasons. */

@@ -1,15 +1,16 @@
 /** Leading notes under a wrong letter (A flat for G sharp): what the letter makes of their lines says nothing more. */
 import { type Interval, intervalBetween, intervalQuality } from '../../score/interval.ts';
 import { type MelodicMove, nextTone } from '../../score/motion.ts';
-import { sameNoteName } from '../../score/pitch.ts';
+import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import type { Tone } from '../../score/texture.ts';
 import type { Analysis } from '../analysis.ts';
 import { hearingAt } from './hearing.ts';
 
 /**
- * The misspelt notes that sound as the third of a major chord or the root of a diminished one and rise by semitone:
- * nobody could mean the letter that stands there. Worked out once.
+ * The misspelt notes that sound as the third of a major chord or the root of a diminished one and lead on: up by
+ * semitone themselves, or their chord to the one a fifth below. Nobody could mean the letter that stands there.
+ * Worked out once.
  */
 export const misspeltLeadingNotes: (analysis: Analysis) => ReadonlySet<Tone> = remembered(
   (analysis) =>
@@ -18,12 +19,14 @@ export const misspeltLeadingNotes: (analysis: Analysis) => ReadonlySet<Tone> = r
 
 function isLeadingNoteAsHeard({ texture }: Analysis, tone: Tone): boolean {
   const heard = hearingAt(texture, tone.at);
+  if (heard?.quality !== 'major' && heard?.quality !== 'diminished') return false;
+  const { root, third } = heard.members;
+  if (!sameNoteName(heard.quality === 'major' ? third : root, tone.pitch)) return false;
   const next = nextTone(texture, tone);
-  if (heard === undefined || next === undefined) return false;
-  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
-  const leading = heard.quality === 'major' ? heard.members.third : heard.members.root;
-  const can = heard.quality === 'major' || heard.quality === 'diminished';
-  return can && steps === 1 && semitones === 1 && sameNoteName(leading, tone.pitch);
+  const goal = hearingAt(texture, heard.until);
+  const way = next && intervalBetween(tone.pitch, next.pitch);
+  const rises = way?.steps === 1 && way.semitones === 1;
+  return rises || (goal !== undefined && fifthsPlace(tone.pitch) - fifthsPlace(goal.members.root) === 5);
 }
 
 /** The interval is odd by the wrong letter of a leading note alone. */

@@ -5,6 +5,7 @@
 import { intervalBetween } from '../../score/interval.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
 import { VOICES } from '../../score/score.ts';
+import { signatureAlteration } from '../../score/signature.ts';
 import { type Slice, type Texture, type Tone, textureOf, toneIn } from '../../score/texture.ts';
 import { beatLength, type Ticks } from '../../score/time.ts';
 import type { Misspelling } from '../analysis.ts';
@@ -51,7 +52,7 @@ function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined 
   const next = texture.tones[tone.voice][tone.index + 1];
   const after = next?.at === tone.until ? next : undefined;
   if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
-  if (after !== undefined && isForgotten(tone.pitch, after.pitch, slice.bar.key.fifths)) return undefined;
+  if (after !== undefined && isForgotten(slice, tone.pitch, after.pitch)) return undefined;
   const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
   return soundsAs(texture, slice, tone, other, leads) ? other : undefined;
 }
@@ -71,10 +72,18 @@ function leadsByLetter(from: Pitch, to: Pitch): boolean {
   return Math.abs(steps) === 1 && Math.abs(semitones) === 1;
 }
 
-/** A plain letter that the signature alters, and that leads nowhere by semitone: its accidental was forgotten. */
-function isForgotten(from: Pitch, to: Pitch, signature: number): boolean {
+/**
+ * A plain letter that the signature alters, and that leads nowhere by semitone: its accidental was forgotten, if with
+ * it the notes make a chord.
+ */
+function isForgotten(slice: Slice, from: Pitch, to: Pitch): boolean {
+  const { fifths } = slice.bar.key;
   const { semitones } = intervalBetween(from, to);
-  return from.alteration === 0 && !inSignature(from, signature) && Math.abs(semitones) !== 1;
+  if (from.alteration !== 0 || inSignature(from, fifths) || Math.abs(semitones) === 1) return false;
+  const asSigned = { step: from.step, alteration: signatureAlteration(fifths, from.step) };
+  return (
+    rootAsSpelt(namesIn(slice).map((name) => (sameNoteName(name, from) ? asSigned : name))) !== undefined
+  );
 }
 
 /** Up a semitone without a change of letter, to the root of a chord in the signature: a leading note was meant. */

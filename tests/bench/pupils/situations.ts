@@ -627,4 +627,47 @@ B: F3 Bb2 F3 C3 | F2*4! ||`,
     expect: [{ rules: ['false-relation'], severity: WORSE, bar: '1', beat: 2, voices: ['S', 'B'] }],
     forbid: [],
   },
+  {
+    name: 'a misspelt leading note in an inner voice that falls to the fifth is told once',
+    texts: [
+      `key: F# minor
+metre: 3/4
+S: C#5 B4 A4 | A4 G#4*2 | F#4*3! ||
+A: A4 G#4 F#4 | F#4 F4*2 | C#4*3! ||
+T: F#4 D4 C#4 | D4 C#4*2 | A#3*3! ||
+B: F#3 B2 F#3 | B2 C#3*2 | F#2*3! ||`,
+      `key: E minor
+metre: 4/4
+S: G4 A4 F#4 E4! ||
+A: E4 E4 Eb4 B3! ||
+T: B3 C4 B3 G3! ||
+B: E3 A2 B2 E3! ||`,
+    ],
+    expect: [{ rules: ['misspelt-note'] }],
+    forbid: [
+      { rules: ['false-relation'] },
+      { rules: ['unexplained'] },
+      { rules: ['missing'] },
+      { rules: [UNRAISED] },
+      { rules: ['accidental-slip'] },
+    ],
+  },
+  {
+    name: 'a leading note held back over the last tonic is a retardation',
+    texts: [
+      `key: F major
+metre: 4/4
+S: C5 Bb4 G4*2 | A4*4! ||
+A: F4 F4 E4_*2 | E4 F4*3! ||
+T: A3 D4 C4*2 | C4*4! ||
+B: F3 Bb2 C3*2 | F2*4! ||`,
+    ],
+    expect: [],
+    forbid: [
+      { severity: WORSE },
+      { rules: ['unresolved'] },
+      { rules: ['unexplained'] },
+      { rules: ['upward-suspension'] },
+    ],
+  },
 ];
