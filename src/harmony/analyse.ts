@@ -5,7 +5,7 @@ import type { Analysis, Chord, Key, KeyRegion, Phrase, Roman, SecondReading } fr
 import { CHORD_TYPES, membersAt } from './chord-types.ts';
 import { sameKey } from './key.ts';
 import { cadencesOf } from './reading/cadences.ts';
-import { readHarmonies } from './reading/harmonies.ts';
+import { type Learnt, readHarmonies } from './reading/harmonies.ts';
 import type { Doubt, Harmony } from './reading/harmony.ts';
 import { ornamentsOf } from './reading/ornaments.ts';
 import type { PhraseWeights } from './reading/phrase-search.ts';
@@ -18,15 +18,15 @@ import { sixFourKind } from './reading/six-four.ts';
  * Reads the harmony of a texture. Pure, and never throws: what is too thin to be read (fewer than two voices
  * sounding) is left without a chord.
  *
- * @param weights what the reading weighs by; the committed table unless a bench has learnt another
+ * @param learnt what the reading weighs by; what is committed unless a bench has learnt another
  * @param phraseWeights what phrase ends are weighed by where none is marked; likewise
  */
-export function analyse(written: Texture, weights?: Float64Array, phraseWeights?: PhraseWeights): Analysis {
+export function analyse(written: Texture, learnt?: Learnt, phraseWeights?: PhraseWeights): Analysis {
   const { texture: respelt, misspelt } = respell(written);
   const bare = phrasesOf(respelt, phraseWeights);
   const unmarked = bare.filter(({ end }) => end === 'inferred' || end === 'set');
   const texture = withPhraseEnds(respelt, new Set(unmarked.map(({ until }) => until)));
-  const { harmonies, doubts } = readHarmonies(texture, bare, weights);
+  const { harmonies, doubts } = readHarmonies(texture, bare, learnt);
   const chords = chordsOf(texture, harmonies, bare);
   const { phrases, cadences } = cadencesOf(texture, bare, chords);
   return {

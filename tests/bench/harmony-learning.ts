@@ -4,7 +4,8 @@ import { featureList } from '../../src/harmony/reading/model/features.ts';
 import { type Grid, gridOf } from '../../src/harmony/reading/model/grid.ts';
 import { keyFeatures, phraseNotes } from '../../src/harmony/reading/model/keys.ts';
 import { FEATURES, FEW_MEMBERS } from '../../src/harmony/reading/model/layout.ts';
-import { type Handicap, type Span, search } from '../../src/harmony/reading/model/search.ts';
+import type { Leaning } from '../../src/harmony/reading/model/leaning.ts';
+import { type Span, search } from '../../src/harmony/reading/model/search.ts';
 import {
   bassFeatures,
   chordFeatures,
@@ -25,6 +26,7 @@ import { phrasesOf } from '../../src/harmony/reading/phrases.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
+import { seeded, shuffled } from './chance.ts';
 import { type HumanLabel, labelInversion, type Piece } from './harmony-corpus.ts';
 import { withoutVoices } from './pupils/thin.ts';
 
@@ -222,7 +224,7 @@ function handicap(
   atoms: readonly HumanLabel[],
   { margin: [chordCost, bassCost, keyCost], noise: [chordNoise, keyNoise] }: Training,
   random: () => number,
-): Handicap {
+): Leaning {
   const draws = new Map<number, number>();
   const crotchets = (atom: number) => (grid.until[atom]! - grid.at[atom]!) / CROTCHET;
   return {
@@ -251,24 +253,4 @@ function handicap(
 
 function gaussian(random: () => number): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
-}
-
-/** A small generator of our own (mulberry32's constants), so that a derivation can be repeated. */
-function seeded(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-function shuffled<T>(items: readonly T[], random: () => number): T[] {
-  const out = [...items];
-  for (let i = out.length - 1; i > 0; i--) {
-    const j = Math.floor(random() * (i + 1));
-    [out[i], out[j]] = [out[j]!, out[i]!];
-  }
-  return out;
 }

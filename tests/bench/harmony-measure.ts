@@ -1,5 +1,8 @@
 /** Compares a reading with the human one, weighted by duration. */
+import type { Analysis, Chord } from '../../src/harmony/analysis.ts';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
+import { fifthsPlace } from '../../src/score/pitch.ts';
+import { CROTCHET } from '../../src/score/time.ts';
 import type { HumanLabel } from './harmony-corpus.ts';
 
 /** A stretch of a reading, in crotchets. */
@@ -7,10 +10,30 @@ export interface Reading {
   readonly from: number;
   readonly until: number;
   readonly tonic: number;
-  readonly mode: number;
+  readonly mode: 0 | 1;
   readonly root: number;
   readonly type: number;
   readonly inversion: number;
+}
+
+/** The chords of an analysis as the measure wants them. */
+export function readingsOf(analysis: Analysis): Reading[] {
+  return analysis.chords.map((chord) => ({
+    from: chord.at / CROTCHET,
+    until: chord.until / CROTCHET,
+    tonic: fifthsPlace(chord.key.tonic),
+    mode: chord.key.mode === 'minor' ? 1 : 0,
+    root: fifthsPlace(chord.root),
+    type: typeOf(chord),
+    inversion: chord.roman.inversion,
+  }));
+}
+
+function typeOf({ roman }: Chord): number {
+  const special = roman.special === 'Neapolitan' ? undefined : roman.special;
+  return CHORD_TYPES.findIndex(
+    (type) => type.quality === roman.quality && type.seventh === roman.seventh && type.special === special,
+  );
 }
 
 /** Crotchets in agreement. */

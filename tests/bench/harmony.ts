@@ -4,13 +4,11 @@
  * read with weights learnt from other tunes only. `-- --committed` leaves the cross-validation out.
  */
 import { analyse } from '../../src/harmony/analyse.ts';
-import type { Analysis, Chord } from '../../src/harmony/analysis.ts';
+import type { Analysis } from '../../src/harmony/analysis.ts';
 import { CHORD_TYPES } from '../../src/harmony/chord-types.ts';
-import { fifthsPlace } from '../../src/score/pitch.ts';
-import { CROTCHET } from '../../src/score/time.ts';
 import { printCalibration } from './harmony-calibration.ts';
 import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
-import { FOLDS, foldWeights } from './harmony-folds.ts';
+import { FOLDS, foldLearnt } from './harmony-folds.ts';
 import {
   type Agreement,
   add,
@@ -19,34 +17,15 @@ import {
   NOTHING,
   printAgreement,
   type Reading,
+  readingsOf,
 } from './harmony-measure.ts';
 
 const HEADING = ' root  chord   bass    key    all';
 
-/** The chords of an analysis as the measure wants them. */
-export function readingsOf(analysis: Analysis): Reading[] {
-  return analysis.chords.map((chord) => ({
-    from: chord.at / CROTCHET,
-    until: chord.until / CROTCHET,
-    tonic: fifthsPlace(chord.key.tonic),
-    mode: chord.key.mode === 'minor' ? 1 : 0,
-    root: fifthsPlace(chord.root),
-    type: typeOf(chord),
-    inversion: chord.roman.inversion,
-  }));
-}
-
-function typeOf({ roman }: Chord): number {
-  const special = roman.special === 'Neapolitan' ? undefined : roman.special;
-  return CHORD_TYPES.findIndex(
-    (type) => type.quality === roman.quality && type.seventh === roman.seventh && type.special === special,
-  );
-}
-
 /** Each piece read with weights learnt from the other folds. */
 function crossValidated(pieces: readonly Piece[]): Map<string, Analysis> {
-  const tables = foldWeights(pieces);
-  return new Map(pieces.map(({ name, texture }) => [name, analyse(texture, tables.get(name))]));
+  const learnt = foldLearnt(pieces);
+  return new Map(pieces.map(({ name, texture }) => [name, analyse(texture, learnt.get(name))]));
 }
 
 function report(

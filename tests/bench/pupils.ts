@@ -5,9 +5,10 @@
  * by a word of their titles. Every chorale is read with weights learnt from other tunes only; `--committed` takes the
  * committed table, which has seen them all, and is quicker.
  */
+import type { Learnt } from '../../src/harmony/reading/harmonies.ts';
 import type { PhraseWeights } from '../../src/harmony/reading/phrase-search.ts';
 import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
-import { foldPhraseWeights, foldWeights } from './harmony-folds.ts';
+import { foldLearnt, foldPhraseWeights } from './harmony-folds.ts';
 import { SECTIONS } from './pupils/list.ts';
 import type { Bench } from './pupils/section.ts';
 
@@ -18,16 +19,16 @@ const chosen = SECTIONS.filter(
 if (!corpusPresent()) console.log('No chorales at ../shared/corpus: sections that want them say nothing.');
 const pieces: Piece[] = corpusPresent() ? readCorpus() : [];
 
-/** The five tables are learnt when the first section asks for one: some minutes. */
-let tables: ReadonlyMap<string, Float64Array> | undefined;
+/** What the five folds teach is learnt when the first section asks for it: some minutes. */
+let learnt: ReadonlyMap<string, Learnt> | undefined;
 let phraseTables: ReadonlyMap<string, PhraseWeights> | undefined;
 const committed = process.argv.includes('--committed');
 const bench: Bench = {
   pieces,
-  weightsFor: (piece) => {
+  learntFor: (piece) => {
     if (committed) return undefined;
-    tables ??= foldWeights(pieces);
-    return tables.get(piece.name);
+    learnt ??= foldLearnt(pieces);
+    return learnt.get(piece.name);
   },
   phraseWeightsFor: (piece) => {
     if (committed) return undefined;

@@ -2,33 +2,27 @@
  * The open chorales without fermatas beside chorales composed by a machine (O. Peracha, The JS Fake Chorales, 2021,
  * CC BY 4.0): how well measures of style, and findings, tell the two apart. Half is chance, one is always.
  */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { analyse } from '../../src/harmony/analyse.ts';
-import { openScore } from '../../src/open/open.ts';
 import { profileNamed } from '../../src/profiles/list.ts';
 import { reviewAnalysis } from '../../src/review/review.ts';
-import { byVoice, type Score } from '../../src/score/score.ts';
+import type { Score } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { MEASURES } from '../../src/style/list.ts';
 import { musicOf } from '../../src/style/music.ts';
+import { machineMadePresent, readMachineMade } from './machine-made.ts';
+import { withoutFermatas } from './pupils/thin.ts';
 import type { StylePiece } from './style-corpus.ts';
 
-const MACHINE = new URL('../../../shared/corpus/machine-made/', import.meta.url);
 /** Spelling, compass and phrase ends are left out: the conversion from MIDI settles the first, and has no fermatas. */
 const LEFT_OUT = new Set(['spacing and range', 'rhythm and notation', 'cadences and phrases']);
 
 export function machineMade(pieces: readonly StylePiece[]): void {
-  if (!existsSync(MACHINE)) {
+  if (!machineMadePresent()) {
     console.log('\nSkipped: the machine-made chorales are not at ../shared/corpus/machine-made.');
     return;
   }
   const masters = pieces.map(({ analysis }) => figuresOf(withoutFermatas(analysis.texture.score)));
-  const machine = readdirSync(MACHINE)
-    .filter((file) => file.endsWith('.mxl'))
-    .flatMap((file) => {
-      const opened = openScore(new Uint8Array(readFileSync(new URL(file, MACHINE))));
-      return opened.ok ? [figuresOf(opened.score)] : [];
-    });
+  const machine = readMachineMade().map(({ score }) => figuresOf(score));
   console.log(
     `\nArea under the curve, ${masters.length} masters' chorales without fermatas against ${machine.length} made by a machine`,
   );
@@ -44,19 +38,6 @@ export function machineMade(pieces: readonly StylePiece[]): void {
     machine.map((m) => m.findings),
   );
   console.log(`  ${'the findings'.padEnd(22)} ${found.toFixed(2)}   (faults thrice, queries once, a beat)`);
-}
-
-function withoutFermatas(score: Score): Score {
-  return {
-    ...score,
-    voices: byVoice((voice) =>
-      score.voices[voice].map((event) => {
-        if (event.kind === 'gap' || !event.fermata) return event;
-        const { fermata: _fermata, ...plain } = event;
-        return plain;
-      }),
-    ),
-  };
 }
 
 function figuresOf(score: Score): Record<string, number | undefined> {

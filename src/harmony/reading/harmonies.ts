@@ -16,12 +16,29 @@ import { MODES, STRANGE, vocabularyIndex } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
 import { neapolitanAsHeard } from './neapolitan.ts';
 import { cutAtSeventh } from './sevenths.ts';
+import { parseParameters } from './thin/characters.ts';
+import { leaningOf } from './thin/leaning.ts';
+import { NETWORK } from './thin/parameters.ts';
 
 let committed: Float64Array | undefined;
 
 function committedWeights(): Float64Array {
   committed ??= parseTable(TABLE);
   return committed;
+}
+
+let network: Float64Array | undefined;
+
+function committedNetwork(): Float64Array {
+  network ??= parseParameters(NETWORK);
+  return network;
+}
+
+/** What a reading weighs by; what is committed unless a bench has learnt another. */
+export interface Learnt {
+  readonly weights?: Float64Array;
+  /** The parameters of the network for what is still to be written. */
+  readonly network?: Float64Array;
 }
 
 /** What is read: the harmonies in order of time, and where a second reading lies close. */
@@ -31,13 +48,10 @@ interface Found {
 }
 
 /** Reads a texture. Stretches where fewer than two voices sound may have no harmony. */
-export function readHarmonies(
-  texture: Texture,
-  phrases: readonly Phrase[],
-  weights: Float64Array = committedWeights(),
-): Found {
+export function readHarmonies(texture: Texture, phrases: readonly Phrase[], learnt: Learnt = {}): Found {
   const grid = gridOf(texture, phrases);
-  const scorers = scorersOf(grid, weights);
+  const leaning = leaningOf(grid, () => learnt.network ?? committedNetwork());
+  const scorers = scorersOf(grid, learnt.weights ?? committedWeights(), leaning);
   const spans = dominantsKeptWhole(grid, bestReading(scorers).spans);
   const odds = keyOdds(scorers, spans);
   const { keys } = scorers.keys;

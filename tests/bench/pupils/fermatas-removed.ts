@@ -10,9 +10,9 @@ import { reviewAnalysis } from '../../../src/review/review.ts';
 import { endOf } from '../../../src/score/score.ts';
 import { textureOf } from '../../../src/score/texture.ts';
 import { crotchets } from '../../../src/score/time.ts';
-import { readingsOf } from '../harmony.ts';
+
 import type { Piece } from '../harmony-corpus.ts';
-import { type Agreement, add, compare, NOTHING } from '../harmony-measure.ts';
+import { type Agreement, add, compare, NOTHING, readingsOf } from '../harmony-measure.ts';
 import { type Bench, percent, type Row, type Section } from './section.ts';
 import { withoutFermatas } from './thin.ts';
 
@@ -35,7 +35,7 @@ interface Heard {
   agreement: Agreement;
 }
 
-function measure({ pieces, weightsFor, phraseWeightsFor }: Bench): Row[] {
+function measure({ pieces, learntFor, phraseWeightsFor }: Bench): Row[] {
   // A piece without any fermata has nothing to be compared with.
   const marked = pieces.filter(({ texture }) => texture.slices.some(({ fermata }) => fermata));
   const full: Heard = { beats: 0, faults: 0, queries: 0, agreement: NOTHING };
@@ -43,13 +43,9 @@ function measure({ pieces, weightsFor, phraseWeightsFor }: Bench): Row[] {
   let places: Ends = { marked: 0, told: 0, shared: 0 };
   let closes: Ends = { marked: 0, told: 0, shared: 0 };
   for (const piece of marked) {
-    const weights = weightsFor(piece);
-    const withMarks = analyse(piece.texture, weights);
-    const without = analyse(
-      textureOf(withoutFermatas(piece.texture.score)),
-      weights,
-      phraseWeightsFor(piece),
-    );
+    const learnt = learntFor(piece);
+    const withMarks = analyse(piece.texture, learnt);
+    const without = analyse(textureOf(withoutFermatas(piece.texture.score)), learnt, phraseWeightsFor(piece));
     listen(full, piece, withMarks);
     listen(bare, piece, without);
     places = count(places, placesOf(withMarks), placesOf(without));

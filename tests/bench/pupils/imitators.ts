@@ -5,36 +5,18 @@
  * lines and relations read letters too, so that letters from the conversion count against the machine: what it comes to
  * without them is told beside it.
  */
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { openScore } from '../../../src/open/open.ts';
 import { CHORALE } from '../../../src/profiles/profile.ts';
 import { type Review, reviewScore } from '../../../src/review/review.ts';
 import { RULES } from '../../../src/rules/list.ts';
-import { endOf, type Score } from '../../../src/score/score.ts';
+import { endOf } from '../../../src/score/score.ts';
 import { crotchets } from '../../../src/score/time.ts';
+import { machineMadePresent, readMachineMade } from '../machine-made.ts';
 import { respelt } from './respelt.ts';
 import type { Section } from './section.ts';
 import { withoutFermatas } from './thin.ts';
 
-const FOLDER = fileURLToPath(new URL('../../../../shared/corpus/machine-made/', import.meta.url));
-
 const SPELLING_AND_RANGE: readonly string[] = ['misspelt-note', 'accidental-slip', 'voice-range'];
 const PHRASE_ENDS = RULES.filter((rule) => rule.family === 'cadences and phrases').map((rule) => rule.id);
-
-function imitatorsAreThere(): boolean {
-  return existsSync(FOLDER);
-}
-
-function readImitators(): { readonly name: string; readonly score: Score }[] {
-  return readdirSync(FOLDER)
-    .filter((name) => name.endsWith('.mxl'))
-    .map((name) => {
-      const opened = openScore(readFileSync(FOLDER + name));
-      if (!opened.ok) throw new Error(`${name} cannot be read: ${opened.message}`);
-      return { name: name.replace('.mxl', ''), score: opened.score };
-    });
-}
 
 export interface Told {
   readonly faults: number;
@@ -78,9 +60,9 @@ export const IMITATORS: Section = {
   title:
     'Masters told from a machine by faults (three times) and queries a beat, without the rules of spelling and range',
   rows: ({ pieces }) => {
-    if (!imitatorsAreThere() || pieces.length === 0) return [];
+    if (!machineMadePresent() || pieces.length === 0) return [];
     const masters = pieces.map(({ texture }) => reviewScore(withoutFermatas(texture.score), CHORALE));
-    const machine = readImitators().map(({ score }) => reviewScore(score, CHORALE));
+    const machine = readMachineMade().map(({ score }) => reviewScore(score, CHORALE));
     const whole = part(masters, machine, SPELLING_AND_RANGE);
     const spelt = machine.map(({ analysis }) => reviewScore(respelt(analysis), CHORALE));
     const within = part(masters, machine, [...SPELLING_AND_RANGE, ...PHRASE_ENDS]);

@@ -1,4 +1,5 @@
 /** What a part of `npm run bench:pupils` is: rows of figures, each beside what it should reach. */
+import type { Learnt } from '../../../src/harmony/reading/harmonies.ts';
 import type { PhraseWeights } from '../../../src/harmony/reading/phrase-search.ts';
 import type { Piece } from '../harmony-corpus.ts';
 
@@ -6,8 +7,8 @@ import type { Piece } from '../harmony-corpus.ts';
 export interface Bench {
   /** The open chorales; empty where they are not there. */
   readonly pieces: readonly Piece[];
-  /** The table to read a piece with: learnt from other tunes, or the committed one where that was asked for. */
-  readonly weightsFor: (piece: Piece) => Float64Array | undefined;
+  /** What to read a piece by: learnt from other tunes, or what is committed where that was asked for. */
+  readonly learntFor: (piece: Piece) => Learnt | undefined;
   /** What to weigh phrase ends by; likewise. */
   readonly phraseWeightsFor: (piece: Piece) => PhraseWeights | undefined;
 }

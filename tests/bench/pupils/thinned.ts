@@ -6,9 +6,9 @@ import { type Score, VOICES } from '../../../src/score/score.ts';
 import { stretchesWithin } from '../../../src/score/search.ts';
 import { type Texture, textureOf } from '../../../src/score/texture.ts';
 import { CROTCHET } from '../../../src/score/time.ts';
-import { readingsOf } from '../harmony.ts';
+
 import type { Piece } from '../harmony-corpus.ts';
-import { type Agreement, add, compare, type Difference, NOTHING } from '../harmony-measure.ts';
+import { type Agreement, add, compare, type Difference, NOTHING, readingsOf } from '../harmony-measure.ts';
 import { type Bench, percent, type Row, type Section } from './section.ts';
 import { stopping, withoutBars, withoutVoices } from './thin.ts';
 
@@ -47,12 +47,12 @@ export const THINNED: Section = {
   rows: (bench) => THINNINGS.map((thinning) => measure(bench, thinning)),
 };
 
-function measure({ pieces, weightsFor }: Bench, thinning: Thinning): Row {
+function measure({ pieces, learntFor }: Bench, thinning: Thinning): Row {
   let sum: Agreement = NOTHING;
   let unsung = 0;
   for (const piece of pieces) {
     const texture = textureOf(thinning.thin(piece.texture.score));
-    const readings = readingsOf(analyse(texture, weightsFor(piece)));
+    const readings = readingsOf(analyse(texture, learntFor(piece)));
     const differ = (difference: Difference) => {
       if (isUnsungSeventh(texture, difference)) unsung += difference.until - difference.from;
     };

@@ -63,6 +63,8 @@ export interface Grid {
   readonly sounding: Int8Array;
   /** The same as an index into the families for few voices: 0 two, 1 three, -1 where all sound. */
   readonly few: Int8Array;
+  /** Whether something is still to be written: a voice that neither sings nor rests. */
+  readonly unfinished: boolean;
   /** Tones of soprano, alto, tenor, bass. */
   readonly voices: readonly Tones[];
   /** For each voice and atom, the first tone that has not ended by the atom's beginning. */
@@ -121,6 +123,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
     signature: Int8Array.from(signatures),
     statedMode: Int8Array.from(modes),
     sounding: Int8Array.from(counts),
+    unfinished: texture.slices.some(({ parts }) => VOICES.some((voice) => parts[voice].kind === 'gap')),
     few: Int8Array.from(counts, (count) => (count < 4 ? count - 2 : -1)),
     voices,
     first: voices.map((tones) => firstTones(tones, starts)),

@@ -2,7 +2,8 @@
 import { type CandidateFinder, candidateFinder } from './candidates.ts';
 import { type ChordScorer, chordScorer } from './chord-scorer.ts';
 import type { Grid } from './grid.ts';
-import { type KeyNumber, type KeyScores, keyScores } from './keys.ts';
+import { type KeyScores, keyScores } from './keys.ts';
+import type { Leaning } from './leaning.ts';
 import { newSegment, type Segment } from './segment.ts';
 
 export interface Scorers {
@@ -13,16 +14,12 @@ export interface Scorers {
   readonly segment: Segment;
   readonly chords: ChordScorer;
   readonly find: CandidateFinder;
+  readonly leaning: Leaning | undefined;
 }
 
-/** @param extra added to a key's score at each atom, while learning */
-export function scorersOf(
-  grid: Grid,
-  weights: Float64Array,
-  extra?: (atom: number, key: KeyNumber) => number,
-): Scorers {
+export function scorersOf(grid: Grid, weights: Float64Array, leaning?: Leaning): Scorers {
   const segment = newSegment(grid);
   const chords = chordScorer(segment, weights);
   const find = candidateFinder(segment, chords);
-  return { grid, weights, keys: keyScores(grid, weights, extra), segment, chords, find };
+  return { grid, weights, keys: keyScores(grid, weights, leaning), segment, chords, find, leaning };
 }

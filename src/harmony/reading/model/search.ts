@@ -7,6 +7,7 @@
 import type { Grid } from './grid.ts';
 import type { KeyNumber } from './keys.ts';
 import { CHORD_IN_KEY, CHORD_PLACE, FEW_CHORD, FIRST_CHORD, LAST_CHORD, PHRASE_CHORD } from './layout.ts';
+import type { Leaning } from './leaning.ts';
 import type { End, Start } from './path.ts';
 import { type Scorers, scorersOf } from './scorers.ts';
 import { type StepScorer, stepScorer } from './step-scorer.ts';
@@ -20,29 +21,23 @@ export interface Span extends ChordNumber, KeyNumber {
   readonly to: number;
 }
 
-/** Added to scores while learning, to push the search towards likely mistakes. */
-export interface Handicap {
-  readonly chord: (from: number, to: number, chord: ChordNumber) => number;
-  readonly key: (atom: number, key: KeyNumber) => number;
-}
-
 /** Ends kept at each boundary. */
 const KEPT = 8;
 /** A chord its key does not know costs this, whatever the weights: they never saw one. */
 export const STRANGE_COST = 6;
 
 /** The best reading of a grid; empty for an empty grid. */
-export function search(grid: Grid, weights: Float64Array, handicap?: Handicap): Span[] {
-  return bestReading(scorersOf(grid, weights, handicap?.key), handicap).spans;
+export function search(grid: Grid, weights: Float64Array, leaning?: Leaning): Span[] {
+  return bestReading(scorersOf(grid, weights, leaning)).spans;
 }
 
-/** The best reading with its score: the sum of the weights of all its features, less what strange and rootless chords cost. */
-export function bestReading(
-  scorers: Scorers,
-  handicap?: Handicap,
-): { readonly spans: Span[]; readonly score: number } {
+/**
+ * The best reading with its score: the sum of the weights of all its features and of what the scorers lean to, less
+ * what strange and rootless chords cost.
+ */
+export function bestReading(scorers: Scorers): { readonly spans: Span[]; readonly score: number } {
   if (scorers.grid.atoms === 0) return { spans: [], score: 0 };
-  const last = new Search(scorers, handicap).run();
+  const last = new Search(scorers).run();
   return { spans: trace(last, scorers.keys.keys), score: last[0]?.score ?? 0 };
 }
 
@@ -60,14 +55,11 @@ class Search {
   private readonly step: StepScorer;
   private at = 0;
 
-  constructor(
-    private readonly scorers: Scorers,
-    handicap: Handicap | undefined,
-  ) {
+  constructor(private readonly scorers: Scorers) {
     const { grid, weights, keys } = scorers;
     this.ends = Array.from({ length: grid.atoms + 1 }, () => []);
     this.bars = new Float64Array(grid.atoms + 1).fill(Number.NEGATIVE_INFINITY);
-    this.finder = new TrialFinder(scorers, handicap?.chord);
+    this.finder = new TrialFinder(scorers);
     this.step = stepScorer(grid, weights, keys.keys);
   }
 

@@ -72,7 +72,7 @@ const list = featureList(64);
 
 /** What the reading scores for the span in hand and the steps into it and out of it, were it another chord. */
 function scoreOf(
-  { grid, weights, chords }: Scorers,
+  { grid, weights, chords, leaning }: Scorers,
   placings: readonly Placing[],
   i: number,
   chord: ChordNumber,
@@ -81,6 +81,7 @@ function scoreOf(
   const { from, to } = own.span;
   const placed = { chord, key: own.key };
   let sum = chords.chord(chord.root, chord.type) + chords.bass(chord.root, chord.type, chord.inversion);
+  if (leaning !== undefined) sum += leaning.chord(from, to, chord);
   placedFeatures(grid, own.span, placed, list);
   sum += worthOf(list, weights);
   if (before !== undefined) {

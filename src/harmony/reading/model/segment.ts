@@ -223,7 +223,7 @@ export function bassFeatures(
 }
 
 /** Index into SPANS of a segment so long. */
-function spanOf(length: number): number {
+export function spanOf(length: number): number {
   const halves = Math.round(length / (CROTCHET / 2));
   if (halves <= 3) return Math.max(halves, 1) - 1;
   if (halves <= 5) return 3;

@@ -15,9 +15,6 @@ export interface Trial {
   readonly scores: Float64Array;
 }
 
-/** Added to a chord's score while learning. */
-export type ChordHandicap = (from: number, to: number, chord: ChordNumber) => number;
-
 /** Chords that fit a segment so much worse than the best are not tried. */
 const MARGIN = 3;
 /** The same where voices are silent or still to be written: much is left open there. */
@@ -37,10 +34,7 @@ export class TrialFinder {
   private readonly numbers = new Int16Array(ROOTS * TYPES * 4);
   private readonly spanList = featureList(4);
 
-  constructor(
-    private readonly scorers: Scorers,
-    private readonly handicap: ChordHandicap | undefined,
-  ) {}
+  constructor(private readonly scorers: Scorers) {}
 
   /** Finds the chords that may begin at an atom. */
   findAt(at: number): void {
@@ -56,14 +50,14 @@ export class TrialFinder {
   }
 
   private take(at: number, to: number, found: Candidates, spanScore: number): void {
-    const { handicap } = this;
+    const { grid, leaning } = this.scorers;
     let top = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < found.count; i++) top = Math.max(top, found.score[i]!);
-    const least = top - (this.scorers.grid.few[at]! < 0 ? MARGIN : FEW_MARGIN);
+    const least = top - (grid.few[at]! < 0 ? MARGIN : FEW_MARGIN);
     for (let i = 0; i < found.count; i++) {
       if (found.score[i]! < least) continue;
       const trial = this.trialOf(found.root[i]!, found.type[i]!, found.inversion[i]!);
-      const extra = handicap ? handicap(at, to, trial.chord) : 0;
+      const extra = leaning ? leaning.chord(at, to, trial.chord) : 0;
       const n = trial.lengths++;
       trial.to[n] = to;
       trial.scores[n] = found.score[i]! + spanScore + extra;

@@ -1,0 +1,55 @@
+/**
+ * Where voices are still to be written, two or three notes allow many chords and keys; what stands around them tells
+ * which are likely. The network says so, and the search weighs it beside all else.
+ */
+import { CROTCHET } from '../../../score/time.ts';
+import type { Grid } from '../model/grid.ts';
+import type { Leaning } from '../model/leaning.ts';
+import { factsOf, PLACES, placeFrom } from './facts.ts';
+import { keyTold, ROOTS, run, TOLD, TYPES } from './network.ts';
+
+/**
+ * What a crotchet's logarithm of likelihood counts beside the weights, by which chorales with voices taken away are
+ * read best; atoms beyond a crotchet count as one.
+ */
+const WORTH = { key: 0.5, root: 1, type: 0.8 } as const;
+/** The same where all voices sing, in a piece that is not finished: they need it less. */
+const ALL_SING = 0.3;
+/** The logarithm of likelihood of a key too far away to be told. */
+const FAR = -8;
+
+/** Nothing where all is written: the search alone reads that best. */
+export function leaningOf(grid: Grid, parameters: () => Float64Array): Leaning | undefined {
+  if (!grid.unfinished || grid.atoms === 0) return undefined;
+  const { told } = run(parameters(), factsOf(grid));
+  const share = Float64Array.from({ length: grid.atoms }, (_, a) => {
+    const crotchets = Math.min(1, (grid.until[a]! - grid.at[a]!) / CROTCHET);
+    return crotchets * (grid.few[a]! < 0 ? ALL_SING : 1);
+  });
+  const roots = runningSums(told, share, ROOTS);
+  const types = runningSums(told, share, TYPES);
+  const between = (sums: Float64Array, size: number, i: number, from: number, to: number) =>
+    sums[to * size + i]! - sums[from * size + i]!;
+  return {
+    chord: (from, to, { root, type }) =>
+      WORTH.root * between(roots, PLACES, placeFrom(grid.signature[from]!, root), from, to) +
+      WORTH.type * between(types, TYPES.size, type, from, to),
+    key: (atom, { tonic, mode }) => {
+      const at = keyTold(grid.signature[atom]!, tonic, mode);
+      return WORTH.key * share[atom]! * (at < 0 ? FAR : told[atom * TOLD + at]!);
+    },
+  };
+}
+
+/** What is told of a group, each atom times its share, summed over the atoms before each. */
+function runningSums(
+  told: Float64Array,
+  share: Float64Array,
+  { from, size }: { readonly from: number; readonly size: number },
+): Float64Array {
+  const sums = new Float64Array((share.length + 1) * size);
+  for (let a = 0; a < share.length; a++)
+    for (let i = 0; i < size; i++)
+      sums[(a + 1) * size + i] = sums[a * size + i]! + share[a]! * told[a * TOLD + from + i]!;
+  return sums;
+}
