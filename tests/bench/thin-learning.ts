@@ -32,6 +32,7 @@ import type { HumanLabel, Piece } from './harmony-corpus.ts';
 import { atomLabels } from './harmony-learning.ts';
 import { readingsOf } from './harmony-measure.ts';
 import { machineMadePresent, readMachineMade } from './machine-made.ts';
+import { plainExercises } from './plain-exercises.ts';
 import { stopping, withoutBars, withoutFermatas, withoutVoices } from './pupils/thin.ts';
 
 /** What is taken away, and how often each comes. */
@@ -48,7 +49,10 @@ const THINNINGS: readonly { readonly often: number; readonly thin: (score: Score
 
 /** What counts in a lesson: key, root, and kind of chord. */
 const WORTH = [1, 1, 0.5] as const;
-const EPOCHS = 60;
+const EPOCHS = 50;
+/** So many plain exercises, and what they are made from. */
+const PLAIN = 200;
+const PLAIN_SEED = 1;
 /** Pieces that make one step. */
 const BATCH = 6;
 const STEP = 3e-3;
@@ -94,13 +98,15 @@ function thinned(piece: Piece, texture: Texture): Thinned {
 }
 
 /**
- * Learns the parameters from the pieces as people read them, and from the machine-made chorales, where they are there,
- * as the search reads them whole by `weights`: what is asked of the network is not the music but what can be told of
- * it from a part. Deterministic: the same pieces give the same parameters.
+ * Learns the parameters from the pieces as people read them; from the machine-made chorales, where they are there, as
+ * the search reads them whole by `weights`, since what is asked of the network is what can be told of music from a part
+ * of it; and from plain exercises whose chords are known. Deterministic: the same pieces give the same parameters.
  */
 export function learnNetwork(pieces: readonly Piece[], weights: Float64Array): Float64Array {
   const random = seeded(1);
-  const lessons = [...pieces, ...machineMadeAsRead(weights)].map(lessonOf);
+  const lessons = [...pieces, ...machineMadeAsRead(weights), ...plainExercises(PLAIN, PLAIN_SEED)].map(
+    lessonOf,
+  );
   const learner = new Learner(random);
   for (let epoch = 0; epoch < EPOCHS; epoch++) {
     const step = (STEP / 2) * (1 + Math.cos((Math.PI * epoch) / EPOCHS)) + LEAST_STEP;

@@ -4,9 +4,8 @@
  */
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
-import { readingsOf } from '../bench/harmony-measure.ts';
 import { corpusPresent, readCorpus } from '../bench/harmony-corpus.ts';
-import { type Agreement, add, compare, NOTHING } from '../bench/harmony-measure.ts';
+import { type Agreement, add, compare, NOTHING, readingsOf } from '../bench/harmony-measure.ts';
 
 const SUBSET = [
   '001',

@@ -20,10 +20,10 @@ import { analyseText, numerals } from './reading.ts';
 
 const TUNE_AND_BASS = `key: G major
 metre: 4/4
-S: B4 | A4 G4 A4 B4 | D5 C5/ B4/ A4 B4! | B4 C5 D5 B4 | A4*2 G4! |
+S: B4 | A4 G4 A4 B4 | D5 C5 A4 B4! | B4 C5 D5 C5 | B4 A4 G4! |
 A: ? | ?*4 | ?*4 | ?*4 | ?*3 |
 T: ? | ?*4 | ?*4 | ?*4 | ?*3 |
-B: G3 | D3 E3 F#3 G3 | B2 C3 D3 G2! | G3 E3 B2 C3 | D3*2 G2! |`;
+B: G3 | D3 E3 F#3 G3 | B2 C3 D3 G2! | G3 E3 B2 C3 | D3 D3 G2! |`;
 
 function gridOfScore(score: Score): Grid {
   const texture = textureOf(score);
@@ -65,7 +65,6 @@ describe('the network for what is still to be written', () => {
   it('knows how each parameter moves what is told', () => {
     const at = parameters(2);
     const random = seeded(3);
-    // What is measured: a sum of the told before they are shared out cannot be seen from outside, so of their likelihoods.
     const worth = Float64Array.from({ length: grid.atoms * TOLD }, () => random() - 0.5);
     const measure = () => run(at, facts).told.reduce((sum, value, i) => sum + worth[i]! * value, 0);
     const gone = run(at, facts);
@@ -97,7 +96,8 @@ describe('the network for what is still to be written', () => {
   it('is kept as text, and refuses another network’s', () => {
     const before = parameters(4);
     const after = parseParameters(printParameters(before));
-    for (let i = 0; i < PARAMETERS; i++) expect(Math.abs(after[i]! - before[i]!)).toBeLessThan(0.2 / 44);
+    const apart = before.map((value, i) => Math.abs(after[i]! - value));
+    expect(Math.max(...apart)).toBeLessThan(0.2 / 44);
     expect(printParameters(after)).toBe(printParameters(before));
     expect(() => parseParameters('1 !!!')).toThrow(RangeError);
     expect(parseParameters(NETWORK)).toHaveLength(PARAMETERS);
@@ -130,7 +130,7 @@ B: C4 G3 C4*2 |`).texture;
   it('reads a plain tune and its bass in every key', () => {
     const { score } = analyseText(TUNE_AND_BASS).texture;
     const plain = numerals(analyse(textureOf(score)));
-    expect(plain).toBe('G major: I V vi viio6 I I6 IV V I I vi I6 IV V I');
+    expect(plain).toBe('G major: I V vi V6 I I6 IV V I I IV6 I6 IV I64 V I');
     for (const fifths of [-5, -1, 3]) {
       const moved = numerals(analyse(textureOf(transposed(score, fifths))));
       expect(moved.slice(moved.indexOf(':'))).toBe(plain.slice(plain.indexOf(':')));
@@ -139,7 +139,7 @@ B: C4 G3 C4*2 |`).texture;
 });
 
 /** Measured with the committed parameters, which have seen these pieces, less a margin of one per cent. */
-const LEAST = { T: { root: 0.9, all: 0.7 }, AT: { root: 0.8, all: 0.6 } } as const;
+const LEAST = { T: { root: 0.897, all: 0.739 }, AT: { root: 0.856, all: 0.674 } } as const;
 
 describe.skipIf(!corpusPresent())(
   'chorales with voices taken away (skipped without ../shared/corpus)',
@@ -148,7 +148,7 @@ describe.skipIf(!corpusPresent())(
       ['the tenor', ['T'], LEAST.T],
       ['alto and tenor', ['A', 'T'], LEAST.AT],
     ] as const)('keep their agreement without %s', (_, voices, least) => {
-      const pieces = readCorpus(['001', '044', '101', '162', '227', '293', '355']);
+      const pieces = readCorpus(['001', '020', '044', '066', '101', '162', '227', '293', '355']);
       expect(pieces.length).toBeGreaterThan(5);
       const total = pieces.reduce<Agreement>((sum, { texture, labels }) => {
         const thin = textureOf(withoutVoices(texture.score, voices));

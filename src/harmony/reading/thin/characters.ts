@@ -7,6 +7,10 @@ const STEPS = Array.from({ length: 94 }, (_, i) => String.fromCharCode(33 + i))
   .join('');
 const MIDDLE = (STEPS.length - 1) / 2;
 
+/** By code of a character: its step, counted from the middle. */
+const STEP_OF = new Int8Array(128);
+for (let i = 0; i < STEPS.length; i++) STEP_OF[STEPS.charCodeAt(i)] = i - MIDDLE;
+
 /** Prints parameters, each rounded to a step of its block. */
 export function printParameters(parameters: Float64Array): string {
   return BLOCKS.map(({ from, size }) => {
@@ -25,7 +29,8 @@ export function parseParameters(text: string): Float64Array {
     const [scale = '', signs = ''] = (lines[b] ?? '').split(' ');
     if (signs.length !== size)
       throw new RangeError(`Block ${b} has ${signs.length} parameters, not ${size}.`);
-    for (let i = 0; i < size; i++) parameters[from + i] = (STEPS.indexOf(signs[i]!) - MIDDLE) * Number(scale);
+    const step = Number(scale);
+    for (let i = 0; i < size; i++) parameters[from + i] = STEP_OF[signs.charCodeAt(i)]! * step;
   }
   return parameters;
 }

@@ -9,13 +9,13 @@ import { FACTS, PLACES } from './facts.ts';
 /** Numbers kept for each atom from layer to layer. */
 export const WIDTH = 24;
 /** How far each layer looks to both sides, in atoms. */
-export const REACHES = [1, 2, 4, 8, 16] as const;
+const REACHES = [1, 2, 4, 8, 16] as const;
 /** Keys lie so far on the line of fifths from the signature's own, at most. */
-export const FARTHEST = 6;
+const FARTHEST = 6;
 const KEYS_OF_MODE = 2 * FARTHEST + 1;
 
 /** What is told: of each group one comes true, and the network shares out the likelihood among them. */
-export const KEYS = { from: 0, size: 2 * KEYS_OF_MODE };
+const KEYS = { from: 0, size: 2 * KEYS_OF_MODE };
 export const ROOTS = { from: KEYS.size, size: PLACES };
 export const TYPES = { from: KEYS.size + PLACES, size: CHORD_TYPES.length };
 export const GROUPS = [KEYS, ROOTS, TYPES] as const;
