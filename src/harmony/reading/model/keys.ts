@@ -14,7 +14,6 @@ import {
   SIGNATURE,
   STATED_MODE,
 } from './layout.ts';
-import type { Leaning } from './leaning.ts';
 
 /** A key in numbers: place of the tonic on the line of fifths, and 0 major or 1 minor. */
 export interface KeyNumber {
@@ -191,7 +190,11 @@ export interface KeyScores {
 }
 
 /** Keys of the piece, those allowed in each phrase, and running sums of each key's score over the atoms. */
-export function keyScores(grid: Grid, weights: Float64Array, leaning: Leaning | undefined): KeyScores {
+export function keyScores(
+  grid: Grid,
+  weights: Float64Array,
+  lean?: (atom: number, key: KeyNumber) => number,
+): KeyScores {
   const phrases = phraseNotes(grid);
   const keys: KeyNumber[] = [];
   const allowed = phrases.map((phrase) =>
@@ -203,7 +206,7 @@ export function keyScores(grid: Grid, weights: Float64Array, leaning: Leaning | 
   const sums = keys.map((key, index) => {
     const running = new Float64Array(grid.atoms + 1);
     for (let atom = 0; atom < grid.atoms; atom++) {
-      let score = leaning ? leaning.key(atom, key) : 0;
+      let score = lean ? lean(atom, key) : 0;
       if (allowed[grid.phrase[atom]!]!.includes(index))
         keyFeatures(grid, phrases, atom, key, (feature, value) => {
           score += weights[feature]! * value;

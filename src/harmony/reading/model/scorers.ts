@@ -21,5 +21,5 @@ export function scorersOf(grid: Grid, weights: Float64Array, leaning?: Leaning):
   const segment = newSegment(grid);
   const chords = chordScorer(segment, weights);
   const find = candidateFinder(segment, chords);
-  return { grid, weights, keys: keyScores(grid, weights, leaning), segment, chords, find, leaning };
+  return { grid, weights, keys: keyScores(grid, weights, leaning?.key), segment, chords, find, leaning };
 }
