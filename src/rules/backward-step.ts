@@ -1,9 +1,11 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { sameKey } from '../harmony/key.ts';
+import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isStep } from '../harmony/questions/ornamental.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
 import { firstTone, lastTone, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
+import { samePitch } from '../score/pitch.ts';
 import { about, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
 
@@ -92,12 +94,22 @@ function gravity(analysis: Analysis, { from, to, modulates }: HarmonyStep): Seve
   const inverted = from.roman.inversion + to.roman.inversion > 0;
   const fromDominant = start === 5 || (start === 7 && from.roman.quality === 'diminished');
   if (fromDominant && (target === 2 || target === 4)) {
+    if (liesOn(analysis, from.chord, to.chord)) return undefined;
     // With the bass gliding by step through an inversion (V–IV6 and the like) this is daily practice.
     if (inverted) return bassSteps(analysis, from.chord, to.chord) ? undefined : 'remark';
     // The minor dominant has no leading note to turn back from; and the turn to another key has its own logic.
     return from.roman.quality === 'minor' || modulates ? 'remark' : 'query';
   }
   return start === 2 && target === 4 && !inverted && !modulates ? 'query' : undefined;
+}
+
+/** The bass stays on a note foreign to the second chord: the dominant lies on as a pedal. */
+function liesOn(analysis: Analysis, from: Chord, to: Chord): boolean {
+  const known = voicings(analysis);
+  const before = lastTone(known[from.index]!, 'B');
+  const after = firstTone(known[to.index]!, 'B');
+  if (before === undefined || after === undefined || memberOf(to, after.pitch) !== undefined) return false;
+  return samePitch(before.pitch, after.pitch);
 }
 
 function bassSteps(analysis: Analysis, from: Chord, to: Chord): boolean {

@@ -3,7 +3,8 @@ import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/questions/cl
 import { previousChord, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { fifthsPlace } from '../score/pitch.ts';
-import { placeAt, printPlace } from '../score/place.ts';
+import { barAt, placeAt, printPlace } from '../score/place.ts';
+import { beatLength } from '../score/time.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -59,18 +60,25 @@ function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
   // An applied dominant and its goal close in the key of that goal.
   if (before.roman.applied !== undefined && before.roman.applied.degree === last.roman.degree) return [];
   const known = voicings(analysis);
+  const unsure = isGuess(analysis, phrase);
+  const where = printPlace(placeAt(analysis.texture.score, last.at));
   return [
     about(
       [...openingTones(known[before.index]!, ['S', 'B']), ...openingTones(known[last.index]!, ['S', 'B'])],
       {
         // Down a fifth to a major chord: weak, but the ear can take it for a close in the key of that chord.
-        severity: fallsFifth(before, last) ? 'remark' : 'query',
+        severity: unsure || fallsFifth(before, last) ? 'remark' : 'query',
         from: before.at,
         until: last.until,
-        message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
+        message: `${unsure ? 'A phrase seems to end' : 'The phrase ends'} at ${where} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
       },
     ),
   ];
+}
+
+/** Nobody marked the end, and the note it was inferred from is no long one: that no cadence is there speaks against it. */
+function isGuess({ texture }: Analysis, { end, goal, until }: Phrase): boolean {
+  return end === 'inferred' && until - goal <= beatLength(barAt(texture.score, goal).metre);
 }
 
 function fallsFifth(before: Chord, last: Chord): boolean {

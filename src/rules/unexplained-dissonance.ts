@@ -6,13 +6,14 @@ import { clashesWith } from '../harmony/questions/dissonance.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
+import { isChordAsSpelt } from '../harmony/questions/spelling.ts';
 import { isBrokenInBass, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
-import { sameNoteName } from '../score/pitch.ts';
+import { sameNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { type Slice, sliceAt, type Tone } from '../score/texture.ts';
+import { type Slice, sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -72,7 +73,7 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
   const chord = analysis.chords[ornament.chord];
   if (slice === undefined || chord === undefined) return [];
   const clashes = clashesWith(slice, ornament.tone);
-  if (clashes.length === 0) return [];
+  if (clashes.length === 0 || clashes.every((other) => isPedalUnder(analysis, slice, other))) return [];
   return [
     about([ornament.tone, ...clashes], {
       severity: gravity(analysis, ornament),
@@ -81,6 +82,19 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
       message: `${inVoice(ornament.tone)} is foreign to the chord (${numeral(chord.roman, chord.key)}) and dissonant with ${listed(clashes.map(named))}, and is no ornament that the style knows.`,
     }),
   ];
+}
+
+/** A bass that lies still, or strikes its note again, under a chord that the other voices make without it. */
+function isPedalUnder({ texture }: Analysis, slice: Slice, bass: Tone): boolean {
+  if (bass.voice !== 'B' || !isChordAsSpelt(tonesAbove(slice).map(({ pitch }) => pitch))) return false;
+  const [before, after] = [previousTone(texture, bass), nextTone(texture, bass)];
+  const stays = (other: Tone | undefined, long: boolean) =>
+    long || (other !== undefined && samePitch(other.pitch, bass.pitch));
+  return stays(before, bass.at < slice.at) && stays(after, bass.until > slice.until);
+}
+
+function tonesAbove(slice: Slice): Tone[] {
+  return VOICES.flatMap((voice) => (voice === 'B' ? [] : (toneIn(slice, voice) ?? [])));
 }
 
 /** Short and off the beat it may pass; long or on the beat it stands there for all to hear. */

@@ -4,6 +4,25 @@ import { testRule } from '../support/rules.ts';
 testRule(noCadence, {
   failing: [
     {
+      name: 'an end that was inferred from a note no longer than others',
+      text: `key: G major
+metre: 2/2
+S: B4 B4 | C5 A4 | G4 A4 | B4 A4 | G4*2 |
+A: G4 G4 | G4 F#4 | D4 F#4 | G4 F#4 | D4*2 |
+T: D4 E4 | E4 D4 | B3 D4 | D4 C4 | B3*2 |
+B: G3 E3 | C3 D3 | G3 D3 | G2 D3 | G2*2 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SB',
+          notes: 'S:B4 C5 B:E3 C3',
+          severity: 'remark',
+          says: 'A phrase seems to end at bar 2, beat 1 with vi–IV, which is no cadence.',
+        },
+      ],
+    },
+    {
       name: 'a phrase stops on the submediant after the supertonic',
       text: `key: C major
 metre: 4/4

@@ -670,4 +670,22 @@ B: F3 Bb2 C3*2 | F2*4! ||`,
       { rules: ['upward-suspension'] },
     ],
   },
+  {
+    name: 'IV over a dominant that lies on as a pedal',
+    texts: [
+      `key: C major
+metre: 4/4
+S: E5 D5 C5 B4 | C5*4! ||
+A: C5 B4 A4 G4 | G4*4! ||
+T: C4 D4 F4 F4 | E4*4! ||
+B: C4 G3*3 | C3*4! ||`,
+    ],
+    expect: [],
+    forbid: [
+      { severity: WORSE },
+      { rules: ['unexplained'] },
+      { rules: ['stray'] },
+      { rules: ['backward-step'] },
+    ],
+  },
 ];
