@@ -3,7 +3,7 @@ import { type Interval, intervalBetween, intervalQuality } from '../../score/int
 import { type MelodicMove, nextTone } from '../../score/motion.ts';
 import { fifthsPlace, sameNoteName } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
-import type { Tone } from '../../score/texture.ts';
+import type { Texture, Tone } from '../../score/texture.ts';
 import type { Analysis } from '../analysis.ts';
 import { hearingAt } from './hearing.ts';
 
@@ -22,18 +22,22 @@ function isLeadingNoteAsHeard({ texture }: Analysis, tone: Tone): boolean {
   if (heard?.quality !== 'major' && heard?.quality !== 'diminished') return false;
   const { root, third } = heard.members;
   if (!sameNoteName(heard.quality === 'major' ? third : root, tone.pitch)) return false;
-  const next = nextTone(texture, tone);
   const goal = hearingAt(texture, heard.until);
-  const way = next && intervalBetween(tone.pitch, next.pitch);
-  const rises = way?.steps === 1 && way.semitones === 1;
-  return rises || (goal !== undefined && fifthsPlace(tone.pitch) - fifthsPlace(goal.members.root) === 5);
+  const leads = goal !== undefined && fifthsPlace(tone.pitch) - fifthsPlace(goal.members.root) === 5;
+  return leads || rises(texture, tone);
 }
 
-/** The interval is odd by the wrong letter of a leading note alone. */
+function rises(texture: Texture, tone: Tone): boolean {
+  const next = nextTone(texture, tone);
+  const way = next && intervalBetween(tone.pitch, next.pitch);
+  return way?.steps === 1 && way.semitones === 1;
+}
+
+/** The interval is odd by the wrong letter alone of a leading note that rises. */
 export function isOddByLetter(analysis: Analysis, { from, to }: MelodicMove): boolean {
   const misspelt = misspeltLeadingNotes(analysis);
-  if (misspelt.size === 0 || (!misspelt.has(from) && !misspelt.has(to))) return false;
-  return isPlain(intervalBetween(from.pitch, to.pitch));
+  const leading = [from, to].some((tone) => misspelt.has(tone) && rises(analysis.texture, tone));
+  return leading && isPlain(intervalBetween(from.pitch, to.pitch));
 }
 
 function isPlain(interval: Interval): boolean {

@@ -52,7 +52,7 @@ function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined 
   const next = texture.tones[tone.voice][tone.index + 1];
   const after = next?.at === tone.until ? next : undefined;
   if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
-  if (after !== undefined && isForgotten(slice, tone.pitch, after.pitch)) return undefined;
+  if (after !== undefined && isForgotten(texture, slice, tone, after)) return undefined;
   const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
   return soundsAs(texture, slice, tone, other, leads) ? other : undefined;
 }
@@ -74,16 +74,19 @@ function leadsByLetter(from: Pitch, to: Pitch): boolean {
 
 /**
  * A plain letter that the signature alters, and that leads nowhere by semitone: its accidental was forgotten, if with
- * it the notes make a chord.
+ * it the notes make a chord at some time.
  */
-function isForgotten(slice: Slice, from: Pitch, to: Pitch): boolean {
-  const { fifths } = slice.bar.key;
-  const { semitones } = intervalBetween(from, to);
-  if (from.alteration !== 0 || inSignature(from, fifths) || Math.abs(semitones) === 1) return false;
-  const asSigned = { step: from.step, alteration: signatureAlteration(fifths, from.step) };
-  return (
-    rootAsSpelt(namesIn(slice).map((name) => (sameNoteName(name, from) ? asSigned : name))) !== undefined
-  );
+function isForgotten(texture: Texture, first: Slice, { pitch, until }: Tone, after: Tone): boolean {
+  const { fifths } = first.bar.key;
+  const { semitones } = intervalBetween(pitch, after.pitch);
+  if (pitch.alteration !== 0 || inSignature(pitch, fifths) || Math.abs(semitones) === 1) return false;
+  const asSigned = { step: pitch.step, alteration: signatureAlteration(fifths, pitch.step) };
+  for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < until; i++) {
+    const names = namesIn(texture.slices[i]!);
+    if (rootAsSpelt(names.map((name) => (sameNoteName(name, pitch) ? asSigned : name))) !== undefined)
+      return true;
+  }
+  return false;
 }
 
 /** Up a semitone without a change of letter, to the root of a chord in the signature: a leading note was meant. */
