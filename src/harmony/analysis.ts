@@ -125,7 +125,7 @@ export interface Cadence {
   readonly inverted: boolean;
   /** iv6–V in minor. */
   readonly phrygian: boolean;
-  /** The tonic chord is major in a minor key. */
+  /** The tonic chord is major in a minor key, and its third sounds. */
   readonly tierce: boolean;
 }
 

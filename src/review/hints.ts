@@ -18,7 +18,13 @@ import type { Finding } from './finding.ts';
 export type Hints = readonly [string, string, string];
 
 /** Rules whose remedy moves no note: which other notes it could be is beside the point. */
-const NOT_MOVED: readonly string[] = ['divided-voice'];
+const NOT_MOVED: readonly string[] = [
+  'divided-voice',
+  'bar-length',
+  'empty-beat',
+  'partial-fermata',
+  'voices-end-apart',
+];
 
 /** Voices that are given where nothing else is known: the melody is. */
 const MOSTLY_GIVEN: readonly VoiceName[] = ['S'];

@@ -65,11 +65,21 @@ function misfitsOf(texture: Texture, bar: Bar): Occurrence[] {
       from: bar.at,
       until: bar.at + bar.duration,
       tones: inOrder(voices.flatMap((voice) => tonesIn(texture, voice, bar))),
+      ...(mayBeUpbeat(texture, bar, misfits) ? { hint: UPBEAT } : {}),
       message: capitalised(
         `${voiceList(voices)} ${verb} ${held} in bar ${bar.number}, where ${wanted} of ${printMetre(bar.metre)} should stand.`,
       ),
     };
   });
+}
+
+const UPBEAT =
+  'If this bar is an upbeat, mark it as one: `upbeat: 1` above it in text, a pickup bar in a notation program. Else count its beats, one note at a time.';
+
+/** All voices are short alike where the piece begins. */
+function mayBeUpbeat({ score }: Texture, bar: Bar, misfits: readonly Misfit[]): boolean {
+  const short = misfits.every(({ written, expected }) => written < expected);
+  return bar === score.bars[0] && short && misfits.length === VOICES.length;
 }
 
 function tonesIn(texture: Texture, voice: VoiceName, bar: Bar): readonly Tone[] {

@@ -19,6 +19,18 @@ B: G3 D3 E3 D3 | G2*4! |`);
     expect(numerals(analysis)).toBe('G major: I V vi V I');
   });
 
+  it('speaks of no tierce while nobody sings the third', () => {
+    const close = (alto: string) =>
+      analyseText(`key: C minor
+metre: 4/4
+S: G4 F4 D4 D4 | C4*4! |
+A: ? ? ? ? | ${alto} |
+T: ?*4 | ?*4 |
+B: C3 Ab2 G2 G2 | C3*4! |`).cadences.at(-1)!;
+    expect(close('?*4')).toMatchObject({ kind: 'perfect', tierce: false });
+    expect(close('E4*4')).toMatchObject({ kind: 'perfect', tierce: true });
+  });
+
   it('reads a melody alone as no chords, and its phrases all the same', () => {
     const analysis = analyseText(`key: G major
 metre: 4/4

@@ -37,3 +37,19 @@ B: C3 G3 A3*2 | A3 G3 C3*2! |`;
   expect(fifths.length).toBeGreaterThan(1);
   expect(new Set(fifths.map(({ hints }) => hints[0])).size).toBe(fifths.length);
 });
+
+it('speak of beats and not of other notes where a bar does not add up, and of an upbeat where it may be one', () => {
+  const short = `key: G major
+metre: 4/4
+S: B4 | A4 G4 A4 B4 | A4*2 G4! |
+A: G4 | F#4 E4 F#4 G4 | F#4*2 D4! |
+T: D4 | D4 B3 D4 D4 | D4*2 B3! |
+B: G3 | D3 E3 D3 G3 | D3*2 G2! |`;
+  const hints = told(scoreOf(short))
+    .filter(({ finding }) => finding.rule.id === 'bar-length')
+    .map(({ hints }) => hints.join(' '));
+  expect(hints).toHaveLength(2);
+  expect(hints.join()).not.toContain('Free to move');
+  expect(hints[0]).toContain('If this bar is an upbeat, mark it as one');
+  expect(hints[1]).not.toContain('upbeat');
+});

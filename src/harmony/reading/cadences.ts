@@ -57,8 +57,15 @@ function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): 
       offset(approach, key) === -1 &&
       approach.quality === 'minor' &&
       approach.roman.inversion === 1,
-    tierce: tonicGoal && key.mode === 'minor' && last.quality === 'major',
+    tierce: tonicGoal && key.mode === 'minor' && last.quality === 'major' && soundsThird(texture, last),
   };
+}
+
+/** A voice still to be written may have the third; nobody can say yet which it is. */
+function soundsThird(texture: Texture, { at, until, members }: Chord): boolean {
+  return VOICES.some((voice) =>
+    stretchesWithin(texture.tones[voice], at, until).some(({ pitch }) => sameNoteName(pitch, members.third)),
+  );
 }
 
 /** Key and kind, counted in the key of the goal; a goal that is an applied dominant closes in the key it points to. */
