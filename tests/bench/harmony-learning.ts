@@ -26,7 +26,7 @@ import { phrasesOf } from '../../src/harmony/reading/phrases.ts';
 import type { VoiceName } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { seeded, shuffled } from './chance.ts';
+import { type Chance, chance, shuffled } from '../support/chance.ts';
 import { type HumanLabel, labelInversion, type Piece } from './harmony-corpus.ts';
 import { withoutVoices } from './pupils/thin.ts';
 
@@ -190,7 +190,7 @@ function learnOnce(
   const first = start?.from ?? 0;
   const sum = new Float64Array(FEATURES);
   const squares = new Float64Array(FEATURES);
-  const random = seeded(seed);
+  const random = chance(seed);
   let steps = 0;
   for (let epoch = 0; epoch < training.epochs; epoch++) {
     for (const { piece, atoms, features } of shuffled(lessons, random)) {
@@ -223,7 +223,7 @@ function handicap(
   grid: Grid,
   atoms: readonly HumanLabel[],
   { margin: [chordCost, bassCost, keyCost], noise: [chordNoise, keyNoise] }: Training,
-  random: () => number,
+  random: Chance,
 ): Leaning {
   const draws = new Map<number, number>();
   const crotchets = (atom: number) => (grid.until[atom]! - grid.at[atom]!) / CROTCHET;
@@ -251,6 +251,6 @@ function handicap(
   };
 }
 
-function gaussian(random: () => number): number {
+function gaussian(random: Chance): number {
   return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 }

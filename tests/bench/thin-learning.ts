@@ -27,7 +27,7 @@ import {
 import type { Score } from '../../src/score/score.ts';
 import { type Texture, textureOf } from '../../src/score/texture.ts';
 import { CROTCHET } from '../../src/score/time.ts';
-import { seeded, shuffled } from './chance.ts';
+import { type Chance, chance, shuffled } from '../support/chance.ts';
 import type { HumanLabel, Piece } from './harmony-corpus.ts';
 import { atomLabels } from './harmony-learning.ts';
 import { readingsOf } from './harmony-measure.ts';
@@ -103,7 +103,7 @@ function thinned(piece: Piece, texture: Texture): Thinned {
  * of it; and from plain exercises whose chords are known. Deterministic: the same pieces give the same parameters.
  */
 export function learnNetwork(pieces: readonly Piece[], weights: Float64Array): Float64Array {
-  const random = seeded(1);
+  const random = chance(1);
   const lessons = [...pieces, ...machineMadeAsRead(weights), ...plainExercises(PLAIN, PLAIN_SEED)].map(
     lessonOf,
   );
@@ -135,7 +135,7 @@ function machineMadeAsRead(weights: Float64Array): Piece[] {
   });
 }
 
-function anyThinning(random: () => number): number {
+function anyThinning(random: Chance): number {
   let left = random() * THINNINGS.reduce((sum, { often }) => sum + often, 0);
   return Math.max(
     0,
@@ -153,7 +153,7 @@ class Learner {
   private readonly square = new Float64Array(PARAMETERS);
   private steps = 0;
 
-  constructor(private readonly random: () => number) {
+  constructor(private readonly random: Chance) {
     for (const { from, size, summed } of BLOCKS) {
       const bound = from === EMBEDDING.from ? 0.26 : from === EMBEDDING_BIAS.from ? 0 : 1 / Math.sqrt(summed);
       for (let i = from; i < from + size; i++) this.parameters[i] = bound * (2 * random() - 1);

@@ -11,7 +11,8 @@ import {
 import { comparable, likenessOf } from '../../src/desk/likeness.ts';
 import { openScore } from '../../src/open/open.ts';
 import type { Score } from '../../src/score/score.ts';
-import { chance, inventedSetting } from '../support/invented-harmony.ts';
+import { chance } from '../support/chance.ts';
+import { inventedSetting } from '../support/invented-harmony.ts';
 import { plantedStack } from '../support/planted-stack.ts';
 import { scoreFrom } from './scripts.ts';
 

@@ -10,12 +10,12 @@ import { BLOCKS, GROUPS, PARAMETERS, run, TOLD } from '../../src/harmony/reading
 import { NETWORK } from '../../src/harmony/reading/thin/parameters.ts';
 import type { Score } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
-import { seeded } from '../bench/chance.ts';
 import { corpusPresent, readCorpus } from '../bench/harmony-corpus.ts';
 import { type Agreement, add, compare, NOTHING, readingsOf } from '../bench/harmony-measure.ts';
 import { withoutVoices } from '../bench/pupils/thin.ts';
 import { transposed } from '../bench/pupils/transpose.ts';
 import { addSlopes } from '../bench/thin-learning.ts';
+import { chance } from '../support/chance.ts';
 import { analyseText, numerals } from './reading.ts';
 
 const TUNE_AND_BASS = `key: G major
@@ -31,7 +31,7 @@ function gridOfScore(score: Score): Grid {
 }
 
 const parameters = (seed: number): Float64Array => {
-  const random = seeded(seed);
+  const random = chance(seed);
   return Float64Array.from({ length: PARAMETERS }, () => (random() - 0.5) * 0.4);
 };
 
@@ -64,7 +64,7 @@ describe('the network for what is still to be written', () => {
 
   it('knows how each parameter moves what is told', () => {
     const at = parameters(2);
-    const random = seeded(3);
+    const random = chance(3);
     const worth = Float64Array.from({ length: grid.atoms * TOLD }, () => random() - 0.5);
     const measure = () => run(at, facts).told.reduce((sum, value, i) => sum + worth[i]! * value, 0);
     const gone = run(at, facts);

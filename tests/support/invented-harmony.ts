@@ -10,21 +10,7 @@ import {
   semitone,
   staffPlace,
 } from '../../src/score/pitch.ts';
-
-/** Chance as a function: 0 (included) to 1, always the same for the same seed. */
-export type Chance = () => number;
-
-/** Mulberry32 (T. Ettinger, public domain): small, and good enough for a demonstration. */
-export function chance(seed: number): Chance {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
+import type { Chance } from './chance.ts';
 
 export interface TuneNote {
   readonly pitch: Pitch;

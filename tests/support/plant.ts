@@ -1,6 +1,7 @@
 /** Faults as pupils make them, planted in an invented setting. */
 import { type NoteName, type Pitch, semitone } from '../../src/score/pitch.ts';
-import { type Chance, type Column, majorScale } from './invented-harmony.ts';
+import type { Chance } from './chance.ts';
+import { type Column, majorScale } from './invented-harmony.ts';
 
 const PLANTS = [
   'parallel octaves',

@@ -17,7 +17,8 @@ import { buildScore, type DraftBar, type DraftEvent, type DraftVoice } from '../
 import { type Pitch, parsePitch, staffPlace } from '../../src/score/pitch.ts';
 import { type Score, VOICES, type VoiceName } from '../../src/score/score.ts';
 import { barLength, CROTCHET } from '../../src/score/time.ts';
-import { type Chance, type Column, chance, inventedSetting, type TuneNote } from './invented-harmony.ts';
+import { type Chance, chance } from './chance.ts';
+import { type Column, inventedSetting, type TuneNote } from './invented-harmony.ts';
 import { choosePlants, type Plant, type Planted, plant } from './plant.ts';
 
 export interface PlantedFile {

@@ -3,7 +3,7 @@ import type { Analysis } from '../../../src/harmony/analysis.ts';
 import type { KeySignature, Note, Score, VoiceEvent, VoiceName } from '../../../src/score/score.ts';
 import { beatLength, type Ticks } from '../../../src/score/time.ts';
 import { byStep, pitchAtPlace } from '../../../src/writing/pitches.ts';
-import { type Chance, chance } from '../../support/invented-harmony.ts';
+import { type Chance, chance } from '../../support/chance.ts';
 
 const LOWER = ['A', 'T', 'B'] as const;
 

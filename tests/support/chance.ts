@@ -1,7 +1,10 @@
-/** Chance that can be repeated, for whatever learns. */
+/** Chance that can be repeated, for whatever learns or is made up. */
 
-/** A small generator of our own (mulberry32's constants), so that a derivation can be repeated. */
-export function seeded(seed: number): () => number {
+/** Chance as a function: 0 (included) to 1, always the same for the same seed. */
+export type Chance = () => number;
+
+/** Mulberry32 (T. Ettinger, public domain): small, and good enough where nothing is at stake. */
+export function chance(seed: number): Chance {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;
@@ -11,7 +14,7 @@ export function seeded(seed: number): () => number {
   };
 }
 
-export function shuffled<T>(items: readonly T[], random: () => number): T[] {
+export function shuffled<T>(items: readonly T[], random: Chance): T[] {
   const out = [...items];
   for (let i = out.length - 1; i > 0; i--) {
     const j = Math.floor(random() * (i + 1));
