@@ -1,5 +1,4 @@
 /** Which chords are worth trying for a segment: those that hold most of it and contradict none of it. */
-import { CROTCHET } from '../../../score/time.ts';
 import { CHORD_TYPES } from '../../chord-types.ts';
 import { admittedTypes, MEMBER_SLOTS, RARITY, REACH, SLOTS } from './admission.ts';
 import type { ChordScorer } from './chord-scorer.ts';
@@ -74,7 +73,7 @@ export function candidateFinder(segment: Segment, scorer: ChordScorer): Candidat
 
 // Imports are read once: loaders that compile modules as they go make every later read a call.
 const [reach, slots, memberSlots, rarity] = [REACH, SLOTS, MEMBER_SLOTS, RARITY];
-const [admitted, member, beat, types] = [admittedTypes, memberAt, CROTCHET, CHORD_TYPES.length];
+const [admitted, member, types] = [admittedTypes, memberAt, CHORD_TYPES.length];
 
 class Finder {
   /** How long each place sounds in the segment, and which do, in the order they are met. */
@@ -136,7 +135,7 @@ class Finder {
   private tryRoots(desperate: boolean): void {
     const { places, placeCount, rootSeen, segment } = this;
     const { grid, from, to } = segment;
-    const allSing = grid.sounding[from] === 4 && grid.until[to - 1]! - grid.at[from]! >= beat;
+    const allSing = grid.sounding[from] === 4 && grid.until[to - 1]! - grid.at[from]! >= grid.beat;
     const flags = (desperate ? 4 : 0) + (allSing ? 2 : 0) + (placeCount > 2 ? 1 : 0);
     rootSeen.fill(0);
     for (let i = 0; i < placeCount; i++) {

@@ -5,7 +5,7 @@
 import { fifthsPlace, semitone, staffPlace } from '../../../score/pitch.ts';
 import { VOICES } from '../../../score/score.ts';
 import type { Texture, Tone } from '../../../score/texture.ts';
-import { CROTCHET, type Ticks } from '../../../score/time.ts';
+import { beatLength, type Metre, type Ticks } from '../../../score/time.ts';
 import type { Phrase } from '../../analysis.ts';
 
 /** How a tone is reached or left. */
@@ -20,9 +20,6 @@ export const HELD = 5;
 
 /** A place on the line of fifths that no note has: "there is no note". */
 export const NO_PLACE = 99;
-
-/** Harmonies change at most on quavers: what is shorter belongs to the atom it falls in. */
-const SHORTEST_HARMONY: Ticks = CROTCHET / 2;
 
 export interface Tones {
   readonly at: Int32Array;
@@ -39,6 +36,8 @@ export interface Tones {
 
 export interface Grid {
   readonly atoms: number;
+  /** Ticks of a beat; what the features call a crotchet is this, so that 3/2 is read as 3/4 is. */
+  readonly beat: Ticks;
   readonly at: Int32Array;
   readonly until: Int32Array;
   readonly strength: Int8Array;
@@ -50,10 +49,10 @@ export interface Grid {
   readonly phraseEnd: Uint8Array;
   /** 1 from the beginning of the melody's last note in the phrase. */
   readonly goal: Uint8Array;
-  /** Crotchets since the phrase began and until it ends, rounded and clipped. */
+  /** Beats since the phrase began and until it ends, rounded and clipped. */
   readonly since: Int8Array;
   readonly left: Int8Array;
-  /** Sets of places on the line of fifths ({@link placeBit}): what sounds from the atom to the phrase's end, and within a crotchet. */
+  /** Sets of places on the line of fifths ({@link placeBit}): what sounds from the atom to the phrase's end, and within a beat. */
   readonly rest: readonly [Int32Array, Int32Array];
   readonly soon: readonly [Int32Array, Int32Array];
   readonly signature: Int8Array;
@@ -79,6 +78,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
   const modes: number[] = [];
   const counts: number[] = [];
   const gaps: number[] = [];
+  const beat = countedBeat(texture);
   let open = false;
   for (const slice of texture.slices) {
     let sounding = 0;
@@ -91,7 +91,8 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
       continue;
     }
     const into = slice.at - slice.bar.at + slice.bar.offset;
-    if (open && into % SHORTEST_HARMONY !== 0) {
+    // Harmonies change at most on half beats: what is shorter belongs to the atom it falls in.
+    if (open && into % (beat / 2) !== 0) {
       ends[ends.length - 1] = slice.until;
       continue;
     }
@@ -108,6 +109,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
   const voices = VOICES.map((voice) => tonesOf(texture, texture.tones[voice]));
   const grid = {
     atoms,
+    beat,
     at: Int32Array.from(starts),
     until: Int32Array.from(ends),
     strength: Int8Array.from(strengths),
@@ -131,6 +133,25 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
   markPhrases(grid, phrases);
   markReach(grid);
   return grid;
+}
+
+/** The beat of the metre that lasts longest. */
+function countedBeat({ score }: Texture): Ticks {
+  const lengths = new Map<Ticks, Ticks>();
+  for (const { metre, duration } of score.bars) {
+    const beat = harmonicBeat(metre);
+    lengths.set(beat, (lengths.get(beat) ?? 0) + duration);
+  }
+  return [...lengths].reduce(
+    (most, each) => (each[1] > most[1] ? each : most),
+    [beatLength({ beats: 4, unit: 4 }), 0],
+  )[0];
+}
+
+/** What chorales change their harmony by: the lower figure, but in 6/8 and its like the crotchet within the beat. */
+function harmonicBeat(metre: Metre): Ticks {
+  const compound = metre.unit >= 8 && metre.beats > 3 && metre.beats % 3 === 0;
+  return compound ? 2 * beatLength(metre) : beatLength(metre);
 }
 
 function tonesOf(texture: Texture, tones: readonly Tone[]): Tones {
@@ -207,7 +228,7 @@ export function placeBit(place: number): readonly [number, number] {
   return [bit >= 32 ? 1 : 0, 1 << (bit & 31)];
 }
 
-/** Crotchets are counted to this many. */
+/** Beats are counted to this many. */
 const REACH = 9;
 
 function markReach(grid: Grid): void {
@@ -215,9 +236,9 @@ function markReach(grid: Grid): void {
   for (let i = grid.atoms - 1; i >= 0; i--) {
     const closes = i === grid.atoms - 1 || grid.phrase[i + 1] !== grid.phrase[i];
     if (closes) end = grid.until[i]!;
-    grid.left[i] = Math.min(REACH, Math.round((end - grid.at[i]!) / CROTCHET));
+    grid.left[i] = Math.min(REACH, Math.round((end - grid.at[i]!) / grid.beat));
     for (let half = 0; half < 2; half++) grid.rest[half]![i] = closes ? 0 : grid.rest[half]![i + 1]!;
-    const soon = grid.at[i]! + CROTCHET;
+    const soon = grid.at[i]! + grid.beat;
     for (let v = 0; v < 4; v++) {
       const voice = grid.voices[v]!;
       for (
@@ -234,7 +255,7 @@ function markReach(grid: Grid): void {
   let from = 0;
   for (let i = 0; i < grid.atoms; i++) {
     if (i === 0 || grid.phraseStart[i] === 1) from = grid.at[i]!;
-    grid.since[i] = Math.min(REACH, Math.round((grid.at[i]! - from) / CROTCHET));
+    grid.since[i] = Math.min(REACH, Math.round((grid.at[i]! - from) / grid.beat));
   }
 }
 

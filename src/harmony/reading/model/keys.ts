@@ -1,5 +1,4 @@
 /** Which keys a phrase may be in, and what each atom says for a key whatever the chord. */
-import { CROTCHET } from '../../../score/time.ts';
 import { type Grid, placeBit } from './grid.ts';
 import {
   HOME_BASS,
@@ -112,7 +111,7 @@ function forEachTone(
     const voice = grid.voices[v]!;
     for (let t = grid.first[v]![atom]!; t < voice.at.length && voice.at[t]! < until; t++) {
       const length = Math.min(voice.until[t]!, until) - Math.max(voice.at[t]!, at);
-      visit(voice.place[t]!, length / CROTCHET, v);
+      visit(voice.place[t]!, length / grid.beat, v);
     }
   }
 }
@@ -166,7 +165,7 @@ export function keyFeatures(
   { tonic, mode }: KeyNumber,
   add: (index: number, value: number) => void,
 ): void {
-  const crotchets = (grid.until[atom]! - grid.at[atom]!) / CROTCHET;
+  const crotchets = (grid.until[atom]! - grid.at[atom]!) / grid.beat;
   const distance = clippedDistance(tonic - (mode === 1 ? 3 : 0) - grid.signature[atom]!);
   add(SIGNATURE + mode * (2 * KEY_DISTANCE + 1) + distance, crotchets);
   add(STATED_MODE + mode * 3 + grid.statedMode[atom]!, crotchets);

@@ -2,7 +2,6 @@
  * Features of one segment of time taken as one chord, whatever the key: which tones belong and which do not, which
  * members are there, which of them the bass has, how long it lasts and how it begins.
  */
-import { CROTCHET } from '../../../score/time.ts';
 import { CHORD_TYPES } from '../../chord-types.ts';
 import type { FeatureList } from './features.ts';
 import { type Grid, HELD, KIND_OF_SHAPE, KINDS, NO_PLACE } from './grid.ts';
@@ -93,7 +92,8 @@ export function newSegment(grid: Grid): Segment {
 /** Takes the atoms `from` (inclusive) to `to` (exclusive) in hand. */
 export function loadSegment(segment: Segment, from: number, to: number): void {
   const { grid } = segment;
-  const [held, crotchet] = [HELD, CROTCHET];
+  const held = HELD;
+  const crotchet = grid.beat;
   const at = grid.at[from]!;
   const until = grid.until[to - 1]!;
   const startStrength = grid.strength[from]!;
@@ -222,9 +222,9 @@ export function bassFeatures(
       LATER_BASS + segment.accent[chosen]! * LENGTH_COUNT + segment.length[chosen]!;
 }
 
-/** Index into SPANS of a segment so long. */
-export function spanOf(length: number): number {
-  const halves = Math.round(length / (CROTCHET / 2));
+/** Index into SPANS of so many ticks. */
+export function spanOf(length: number, beat: number): number {
+  const halves = Math.round(length / (beat / 2));
   if (halves <= 3) return Math.max(halves, 1) - 1;
   if (halves <= 5) return 3;
   if (halves <= 7) return 4;
@@ -234,7 +234,7 @@ export function spanOf(length: number): number {
 /** Lists the features of the segment's place and length, whatever the chord. */
 export function spanFeatures(segment: Segment, list: FeatureList): void {
   const { grid, from, to } = segment;
-  const span = spanOf(grid.until[to - 1]! - grid.at[from]!);
+  const span = spanOf(grid.until[to - 1]! - grid.at[from]!, grid.beat);
   const start = grid.strength[from]!;
   const end = to < grid.atoms ? grid.strength[to]! : 4;
   let attacks = 0;

@@ -45,7 +45,7 @@ function factsAt(grid: Grid, phrases: readonly PhraseNotes[], atom: number): num
   const facts: number[] = [];
   for (let v = 0; v < 4; v++) voiceFacts(grid, atom, v, facts);
   facts.push(STRENGTH + grid.strength[atom]!);
-  facts.push(LENGTH + spanOf(grid.until[atom]! - grid.at[atom]!));
+  facts.push(LENGTH + spanOf(grid.until[atom]! - grid.at[atom]!, grid.beat));
   facts.push(SINCE + grid.since[atom]!, LEFT + grid.left[atom]!);
   if (grid.goal[atom]) facts.push(FLAGS);
   if (grid.phraseEnd[atom]) facts.push(FLAGS + 1);

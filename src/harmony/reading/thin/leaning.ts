@@ -2,15 +2,14 @@
  * Where voices are still to be written, two or three notes allow many chords and keys; what stands around them tells
  * which are likely. The network says so, and the search weighs it beside all else.
  */
-import { CROTCHET } from '../../../score/time.ts';
 import type { Grid } from '../model/grid.ts';
 import type { Leaning } from '../model/leaning.ts';
 import { factsOf, PLACES, placeFrom } from './facts.ts';
 import { keyTold, ROOTS, run, TOLD, TYPES } from './network.ts';
 
 /**
- * What a crotchet's logarithm of likelihood counts beside the weights, by which chorales with voices taken away are
- * read best; atoms beyond a crotchet count as one.
+ * What a beat's logarithm of likelihood counts beside the weights, by which chorales with voices taken away are read
+ * best; atoms beyond a beat count as one.
  */
 const WORTH = { key: 0.5, root: 1, type: 0.8 } as const;
 /** The same where all voices sing, in a piece that is not finished: they need it less. */
@@ -23,8 +22,8 @@ export function leaningOf(grid: Grid, parameters: () => Float64Array): Leaning |
   if (!grid.unfinished || grid.atoms === 0) return undefined;
   const { told } = run(parameters(), factsOf(grid));
   const share = Float64Array.from({ length: grid.atoms }, (_, a) => {
-    const crotchets = Math.min(1, (grid.until[a]! - grid.at[a]!) / CROTCHET);
-    return crotchets * (grid.few[a]! < 0 ? ALL_SING : 1);
+    const beats = Math.min(1, (grid.until[a]! - grid.at[a]!) / grid.beat);
+    return beats * (grid.few[a]! < 0 ? ALL_SING : 1);
   });
   const roots = runningSums(told, share, ROOTS);
   const types = runningSums(told, share, TYPES);
