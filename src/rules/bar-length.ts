@@ -74,7 +74,7 @@ function misfitsOf(texture: Texture, bar: Bar): Occurrence[] {
 }
 
 const UPBEAT =
-  'If this bar is an upbeat, mark it as one: `upbeat: 1` above it in text, a pickup bar in a notation program. Else count its beats, one note at a time.';
+  'If this bar is an upbeat, mark it as one: in text by a line “upbeat:” with its beats above it, in a notation program as a pickup bar. Else count its beats, one note at a time.';
 
 /** All voices are short alike where the piece begins. */
 function mayBeUpbeat({ score }: Texture, bar: Bar, misfits: readonly Misfit[]): boolean {
