@@ -5,7 +5,7 @@ import { midiNumber } from '../score/pitch.ts';
 import { endOf, type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import { tempoMarks } from '../score/tempo.ts';
 import { textureOf } from '../score/texture.ts';
-import { CROTCHET, printMetre, type Ticks } from '../score/time.ts';
+import { CROTCHET, isCompound, printMetre, type Ticks } from '../score/time.ts';
 
 export interface MidiOptions {
   /** Crotchets a minute where the score gives no tempo; 72 if left out. */
@@ -80,9 +80,8 @@ function conductor(score: Score, usual: number): Timed[] {
     const before = score.bars[index - 1];
     if (before === undefined || printMetre(before.metre) !== printMetre(bar.metre)) {
       const { beats, unit } = bar.metre;
-      const compound = beats > 3 && beats % 3 === 0;
       // MIDI clocks (24 to the crotchet) to a click of the metronome.
-      const metronome = Math.min(255, ((24 * 4) / unit) * (compound ? 3 : 1));
+      const metronome = Math.min(255, ((24 * 4) / unit) * (isCompound(bar.metre) ? 3 : 1));
       events.push({
         at: bar.at,
         event: {

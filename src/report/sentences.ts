@@ -2,7 +2,7 @@
 import { listed } from '../english/words.ts';
 import type { Severity } from '../rules/rule.ts';
 import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
-import type { Metre } from '../score/time.ts';
+import { isCompound, type Metre } from '../score/time.ts';
 
 /** `tenor`, `tenor and bass`, `soprano, alto and bass`; `all voices` for four. */
 export function printVoices(voices: readonly VoiceName[]): string {
@@ -35,8 +35,9 @@ const BEAT_WORDS: Readonly<Record<number, string>> = {
 };
 
 /** The beat that is counted: a minim in 3/2, a dotted crotchet in 6/8; how it is called, and how many crotchets it lasts. */
-export function countedBeat({ beats, unit }: Metre): { readonly name: string; readonly crotchets: number } {
-  const compound = beats > 3 && beats % 3 === 0;
+export function countedBeat(metre: Metre): { readonly name: string; readonly crotchets: number } {
+  const { unit } = metre;
+  const compound = isCompound(metre);
   const name = compound ? BEAT_WORDS[unit / 2] : BEAT_WORDS[unit];
   // Three units are a dotted note of twice the unit; no note is twice a semibreve here.
   if (name === undefined) return { name: 'crotchet', crotchets: 1 };

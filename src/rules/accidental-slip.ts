@@ -1,6 +1,6 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Key } from '../harmony/analysis.ts';
-import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { chordLedBy, hearingAt, reachesItsTonic } from '../harmony/by-ear/hearing.ts';
 import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
 import { isLeadingNote } from '../harmony/questions/degrees.ts';
 import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
@@ -120,12 +120,9 @@ function isRaisedOnPurpose(analysis: Analysis, tone: Tone): boolean {
 }
 
 /** The third of a major chord that goes on to the chord a fifth below: the leading note of a dominant, whatever its key. */
-function leadsToItsGoal(analysis: Analysis, tone: Tone): boolean {
-  const heard = hearingAt(analysis.texture, tone.at);
-  const goal = heard && hearingAt(analysis.texture, heard.until);
-  if (heard?.quality !== 'major' || goal === undefined) return false;
-  const falls = fifthsPlace(heard.members.root) - fifthsPlace(goal.members.root) === 1;
-  return falls && sameNoteName(heard.members.third, tone.pitch);
+function leadsToItsGoal({ texture }: Analysis, tone: Tone): boolean {
+  const heard = chordLedBy(texture, tone);
+  return heard?.quality === 'major' && reachesItsTonic(texture, heard, tone);
 }
 
 /** Why a plain letter looks like a slip; undefined where the music explains it. */

@@ -1,9 +1,8 @@
 import { withArticle } from '../english/words.ts';
-import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { intervalName, intervalQuality } from '../score/interval.ts';
-import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
-import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { VOICE_WORDS } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 
@@ -47,8 +46,7 @@ B: F3 B2 C3 | G2 C3*2 |`,
     ],
   },
   check: (analysis) =>
-    VOICES.flatMap((voice) => melodyOf(analysis.texture, voice))
-      .filter((move) => !isOddByLetter(analysis, move))
+    movesAsMeant(analysis)
       .filter(({ interval }) => {
         const steps = Math.abs(interval.steps);
         const quality = intervalQuality(interval);

@@ -1,8 +1,7 @@
-import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { intervalQuality } from '../score/interval.ts';
-import { melodyOf } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
-import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { VOICE_WORDS } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
 import { defineRule } from './rule.ts';
 
@@ -46,8 +45,7 @@ B: D3 E3 A2 |`,
     ],
   },
   check: (analysis) =>
-    VOICES.flatMap((voice) => melodyOf(analysis.texture, voice))
-      .filter((move) => !isOddByLetter(analysis, move))
+    movesAsMeant(analysis)
       .filter(({ interval }) => Math.abs(interval.steps) === 1 && isAugmented(intervalQuality(interval)))
       .map(({ from, to, interval, acrossFermata }) => ({
         ...(acrossFermata ? { severity: 'remark' as const } : {}),

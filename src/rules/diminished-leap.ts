@@ -1,12 +1,12 @@
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { isOddByLetter } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { sameHarmony } from '../harmony/questions/functions.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';
-import { melodyOf, nextTone, phraseBreaks } from '../score/motion.ts';
+import { nextTone, phraseBreaks } from '../score/motion.ts';
 import { printPitch, sameNoteName } from '../score/pitch.ts';
-import { VOICE_WORDS, VOICES } from '../score/score.ts';
+import { VOICE_WORDS } from '../score/score.ts';
 import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
 import type { Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -50,15 +50,12 @@ B: F3 B2 C3 | G2 C3*2 |`,
       },
     ],
   },
-  check: (analysis) => {
-    const { texture } = analysis;
-    return VOICES.flatMap((voice) => melodyOf(texture, voice))
-      .filter((move) => !isOddByLetter(analysis, move))
+  check: (analysis) =>
+    movesAsMeant(analysis)
       .flatMap(({ from, to, interval, acrossFermata }) =>
         acrossFermata || !isDiminished(interval) ? [] : resolution(analysis, from, to, interval),
       )
-      .sort((a, b) => a.from - b.from);
-  },
+      .sort((a, b) => a.from - b.from),
 });
 
 function isDiminished(interval: Interval): boolean {

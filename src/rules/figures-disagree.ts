@@ -3,7 +3,7 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { noteNameAtFifths, type Pitch, printNoteName, STEPS, type Step, stepIndex } from '../score/pitch.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
 import { type KeySignature, VOICES, type WrittenFigure } from '../score/score.ts';
-import { sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { isAllWritten, sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { CROTCHET } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -61,7 +61,7 @@ function compare(analysis: Analysis, { at, figures }: WrittenFigure): Occurrence
   const bass = slice && toneIn(slice, 'B');
   if (slice === undefined || bass === undefined) return [];
   // What is not written yet may still bring the note.
-  if (VOICES.some((voice) => slice.parts[voice].kind === 'gap')) return [];
+  if (!isAllWritten(slice)) return [];
   const sung = VOICES.flatMap((voice) => toneIn(slice, voice) ?? []);
   const missing = figures.flatMap((figure) => {
     const asked = askedFor(figure, bass.pitch, barAt(score, at).key);

@@ -13,7 +13,7 @@ import { nextTone, previousTone } from '../score/motion.ts';
 import { sameNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
 import { VOICE_WORDS, VOICES } from '../score/score.ts';
-import { type Slice, sliceAt, type Tone, toneIn } from '../score/texture.ts';
+import { isAllWritten, type Slice, sliceAt, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -119,7 +119,7 @@ function unexplainedAsHeard(
   if (tone.at !== slice.at || !long || !leaps) return [];
   if (hearingAt(analysis.texture, slice.at) !== undefined) return [];
   // With the voice still to be written it may be a chord.
-  if (VOICES.some((voice) => slice.parts[voice].kind === 'gap')) return [];
+  if (!isAllWritten(slice)) return [];
   // Where the others only decorate, off the beat or beside a shorter note, this one is the chord's.
   const brief = slice.strength < 2 || tone.until - tone.at < beatLength(slice.bar.metre);
   const decorates = (other: Tone) =>

@@ -2,7 +2,7 @@
 import { counted, listed, mixedNumber } from '../english/words.ts';
 import type { Bar, Score } from './score.ts';
 import { lastBegun } from './search.ts';
-import { beatLength, gcd, type Metre, type Ticks } from './time.ts';
+import { beatLength, gcd, isCompound, type Metre, type Ticks } from './time.ts';
 
 /** A place as a person says it: bar "3", beat 2½ is `{ bar, beat: 2, numerator: 1, denominator: 2 }`. */
 export interface Place {
@@ -89,7 +89,7 @@ export function metricalStrength(bar: Bar, at: Ticks): 0 | 1 | 2 | 3 | 4 {
   const into = at - bar.at + bar.offset;
   if (into === 0) return 4;
   const { beats } = bar.metre;
-  const compound = beats > 3 && beats % 3 === 0;
+  const compound = isCompound(bar.metre);
   const group = compound ? unit * 3 : beats % 4 === 0 ? unit * 2 : 0;
   if (group > 0 && into % group === 0) return 3;
   if (into % unit === 0) return compound ? 1 : 2;

@@ -212,6 +212,11 @@ export function asWritten(tone: Tone): Tone {
   return same ? tone : { ...tone, pitch };
 }
 
+/** No voice is still to be written in the slice: each sings or rests. */
+export function isAllWritten({ parts }: Slice): boolean {
+  return VOICES.every((voice) => parts[voice].kind !== 'gap');
+}
+
 /** The tone a voice sounds in a slice, or undefined for a rest or a gap. */
 export function toneIn(slice: Slice, voice: VoiceName): Tone | undefined {
   const part = slice.parts[voice];

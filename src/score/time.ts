@@ -26,6 +26,11 @@ export function barLength(metre: Metre): Ticks {
   return metre.beats * beatLength(metre);
 }
 
+/** True for metres whose beats go in threes: 6/8, 9/8, 12/4. */
+export function isCompound({ beats }: Metre): boolean {
+  return beats > 3 && beats % 3 === 0;
+}
+
 /** The metre as text: `3/2`. */
 export function printMetre(metre: Metre): string {
   return `${metre.beats}/${metre.unit}`;

@@ -1,5 +1,5 @@
 /** From exact lengths to written values: dots, ties inside a bar, tuplets, and where beams break. */
-import { barLength, beatLength, CROTCHET, type Metre, type Ticks } from '../../src/score/time.ts';
+import { barLength, beatLength, CROTCHET, isCompound, type Metre, type Ticks } from '../../src/score/time.ts';
 
 /** A written value: `base` 4 is a crotchet, 0.5 a breve. */
 export interface Value {
@@ -36,11 +36,6 @@ for (const base of BASES) {
 /** True where a length can be written without a tuplet. */
 function isPlain(length: Ticks): boolean {
   return length % SHORTEST === 0;
-}
-
-/** True for metres whose beats go in threes: 6/8, 9/8, 12/4. */
-function isCompound(metre: Metre): boolean {
-  return metre.beats > 3 && metre.beats % 3 === 0;
 }
 
 /** Lengths by which a bar is divided, from the coarsest: half bar or groups of three, beats, half beats … */

@@ -4,11 +4,11 @@
  * second witness, which rules call where a fault could hide behind the reading.
  */
 
-import { fifthsPlace, type NoteName } from '../../score/pitch.ts';
+import { fifthsPlace, type NoteName, sameNoteName } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
 import { lastBegun, stretchAt } from '../../score/search.ts';
-import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
+import { isAllWritten, type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
 import type { Ticks } from '../../score/time.ts';
 import type { Members, TriadQuality } from '../analysis.ts';
 import { CHORD_TYPES, membersAt } from '../chord-types.ts';
@@ -58,6 +58,20 @@ export function hearingAt(texture: Texture, at: Ticks): Hearing | undefined {
   return stretchAt(hearings(texture), at);
 }
 
+/** The major chord whose third a tone is, or the diminished one whose root: it sounds as a leading note there. */
+export function chordLedBy(texture: Texture, tone: Tone): Hearing | undefined {
+  const heard = hearingAt(texture, tone.at);
+  if (heard?.quality !== 'major' && heard?.quality !== 'diminished') return undefined;
+  const { root, third } = heard.members;
+  return sameNoteName(heard.quality === 'major' ? third : root, tone.pitch) ? heard : undefined;
+}
+
+/** The chord goes on to that on whose root the tone, its leading note, would rise. */
+export function reachesItsTonic(texture: Texture, { until }: Hearing, tone: Tone): boolean {
+  const goal = hearingAt(texture, until);
+  return goal !== undefined && fifthsPlace(tone.pitch) - fifthsPlace(goal.members.root) === 5;
+}
+
 /** The index of the first hearing that begins at a moment or later; the length where none does. */
 function firstFrom(all: readonly Hearing[], at: Ticks): number {
   return lastBegun(all, at - 1, (hearing) => hearing.at) + 1;
@@ -75,7 +89,7 @@ export function tonesIn(slice: Slice): readonly Tone[] {
 
 /** No voice is still to be written in it, whose note could make it another chord. */
 export function isWritten({ slices }: Hearing): boolean {
-  return slices.every(({ parts }) => VOICES.every((voice) => parts[voice].kind !== 'gap'));
+  return slices.every(isAllWritten);
 }
 
 function hear(slice: Slice): Hearing | undefined {

@@ -4,8 +4,8 @@
  */
 import { fifthsPlace, semitone, staffPlace } from '../../../score/pitch.ts';
 import { VOICES } from '../../../score/score.ts';
-import type { Texture, Tone } from '../../../score/texture.ts';
-import { beatLength, type Metre, type Ticks } from '../../../score/time.ts';
+import { isAllWritten, type Texture, type Tone } from '../../../score/texture.ts';
+import { beatLength, CROTCHET, isCompound, type Metre, type Ticks } from '../../../score/time.ts';
 import type { Phrase } from '../../analysis.ts';
 
 /** How a tone is reached or left. */
@@ -78,7 +78,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
   const modes: number[] = [];
   const counts: number[] = [];
   const gaps: number[] = [];
-  const beat = countedBeat(texture);
+  const beat = commonBeat(texture);
   let open = false;
   for (const slice of texture.slices) {
     let sounding = 0;
@@ -86,8 +86,8 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
     if (sounding < 2) {
       open = false;
       // A harmony stays in force through a rest, but not where voices are still to be written.
-      const written = VOICES.every((voice) => slice.parts[voice].kind !== 'gap');
-      if (written && ends.length > 0 && ends.at(-1) === slice.at) ends[ends.length - 1] = slice.until;
+      if (isAllWritten(slice) && ends.length > 0 && ends.at(-1) === slice.at)
+        ends[ends.length - 1] = slice.until;
       continue;
     }
     const into = slice.at - slice.bar.at + slice.bar.offset;
@@ -125,7 +125,7 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
     signature: Int8Array.from(signatures),
     statedMode: Int8Array.from(modes),
     sounding: Int8Array.from(counts),
-    unfinished: texture.slices.some(({ parts }) => VOICES.some((voice) => parts[voice].kind === 'gap')),
+    unfinished: !texture.slices.every(isAllWritten),
     few: Int8Array.from(counts, (count) => (count < 4 ? count - 2 : -1)),
     voices,
     first: voices.map((tones) => firstTones(tones, starts)),
@@ -136,22 +136,18 @@ export function gridOf(texture: Texture, phrases: readonly Phrase[]): Grid {
 }
 
 /** The beat of the metre that lasts longest. */
-function countedBeat({ score }: Texture): Ticks {
+function commonBeat({ score }: Texture): Ticks {
   const lengths = new Map<Ticks, Ticks>();
   for (const { metre, duration } of score.bars) {
     const beat = harmonicBeat(metre);
     lengths.set(beat, (lengths.get(beat) ?? 0) + duration);
   }
-  return [...lengths].reduce(
-    (most, each) => (each[1] > most[1] ? each : most),
-    [beatLength({ beats: 4, unit: 4 }), 0],
-  )[0];
+  return [...lengths].reduce((most, each) => (each[1] > most[1] ? each : most), [CROTCHET, 0])[0];
 }
 
 /** What chorales change their harmony by: the lower figure, but in 6/8 and its like the crotchet within the beat. */
 function harmonicBeat(metre: Metre): Ticks {
-  const compound = metre.unit >= 8 && metre.beats > 3 && metre.beats % 3 === 0;
-  return compound ? 2 * beatLength(metre) : beatLength(metre);
+  return metre.unit >= 8 && isCompound(metre) ? 2 * beatLength(metre) : beatLength(metre);
 }
 
 function tonesOf(texture: Texture, tones: readonly Tone[]): Tones {
@@ -228,8 +224,8 @@ export function placeBit(place: number): readonly [number, number] {
   return [bit >= 32 ? 1 : 0, 1 << (bit & 31)];
 }
 
-/** Beats are counted to this many. */
-const REACH = 9;
+/** Beats since a phrase began and until it ends are counted to this many. */
+export const REACH = 9;
 
 function markReach(grid: Grid): void {
   let end = 0;

@@ -63,7 +63,7 @@ export function contradiction(grid: Grid, atom: number, scale: readonly [number,
 /** What a phrase holds: how long each place on the line of fifths sounds, and its last outer notes. */
 export interface PhraseNotes {
   readonly total: number;
-  /** Parallel: places and the crotchets each sounds. */
+  /** Parallel: places and the beats each sounds. */
   readonly places: readonly number[];
   readonly lengths: readonly number[];
   readonly lastBass: number | undefined;
@@ -99,7 +99,7 @@ export function phraseNotes(grid: Grid): PhraseNotes[] {
   }));
 }
 
-/** Calls with place, crotchets within the atom, and voice number for each tone of an atom. */
+/** Calls with place, beats within the atom, and voice number for each tone of an atom. */
 function forEachTone(
   grid: Grid,
   atom: number,
@@ -165,18 +165,18 @@ export function keyFeatures(
   { tonic, mode }: KeyNumber,
   add: (index: number, value: number) => void,
 ): void {
-  const crotchets = (grid.until[atom]! - grid.at[atom]!) / grid.beat;
+  const beats = (grid.until[atom]! - grid.at[atom]!) / grid.beat;
   const distance = clippedDistance(tonic - (mode === 1 ? 3 : 0) - grid.signature[atom]!);
-  add(SIGNATURE + mode * (2 * KEY_DISTANCE + 1) + distance, crotchets);
-  add(STATED_MODE + mode * 3 + grid.statedMode[atom]!, crotchets);
+  add(SIGNATURE + mode * (2 * KEY_DISTANCE + 1) + distance, beats);
+  add(STATED_MODE + mode * 3 + grid.statedMode[atom]!, beats);
   forEachTone(grid, atom, (place, length) => add(note(NOTE_IN_KEY, mode, place - tonic), length));
   const phrase = phrases[grid.phrase[atom]!]!;
   for (const [i, place] of phrase.places.entries())
-    add(note(NOTE_IN_PHRASE, mode, place - tonic), (4 * crotchets * phrase.lengths[i]!) / phrase.total);
+    add(note(NOTE_IN_PHRASE, mode, place - tonic), (4 * beats * phrase.lengths[i]!) / phrase.total);
   const home = phrases.at(-1)!.lastBass;
-  if (home !== undefined) add(note(HOME_BASS, mode, home - tonic), crotchets);
-  if (phrase.lastBass !== undefined) add(note(PHRASE_BASS, mode, phrase.lastBass - tonic), crotchets);
-  if (phrase.lastTop !== undefined) add(note(PHRASE_TOP, mode, phrase.lastTop - tonic), crotchets);
+  if (home !== undefined) add(note(HOME_BASS, mode, home - tonic), beats);
+  if (phrase.lastBass !== undefined) add(note(PHRASE_BASS, mode, phrase.lastBass - tonic), beats);
+  if (phrase.lastTop !== undefined) add(note(PHRASE_TOP, mode, phrase.lastTop - tonic), beats);
   if (atom === grid.atoms - 1) add(LAST_KEY + mode * (2 * KEY_DISTANCE + 1) + distance, 1);
 }
 

@@ -3,7 +3,7 @@
  * dimensions; the names of the dimensions' values are those of the weight table in `weights.ts`.
  */
 import { CHORD_TYPES } from '../../chord-types.ts';
-import { KINDS, WAYS } from './grid.ts';
+import { KINDS, REACH, WAYS } from './grid.ts';
 import { CHORD_NAMES, MODES, VOCABULARY } from './vocabulary.ts';
 
 export interface Family {
@@ -57,8 +57,6 @@ export const AGES = ['1', '2', '3', '4', 'more'] as const;
 export const CONFIRMED = ['nothing', 'dominant to tonic', 'phrase end'] as const;
 /** What a key has held besides its tonic and dominant. */
 const BREADTH = ['narrow', 'broad'] as const;
-/** Crotchets are counted to here. */
-const PHRASE_REACH = 10;
 /** Whether notes foreign to a key's scale come at once, later in the phrase, or no more in it. */
 const CONTRADICTED = ['never', 'later', 'at once'] as const;
 export const SPANS = ['½', '1', '1½', '2', '3', '4', 'longer'] as const;
@@ -175,8 +173,8 @@ export const KEY_PIVOT = family('key prepared by', MODES, CHORD);
 export const KEY_EXIT = family('key left for', MODES, CHORD);
 export const KEY_LEFT = family('key left', PLACES, AGES, CONFIRMED, BREADTH);
 export const KEY_STRENGTH = family('key change by metre', strengths);
-export const KEY_SINCE = family('key change by crotchets into the phrase', range(0, PHRASE_REACH));
-export const KEY_UNTIL = family('key change by crotchets left of the phrase', range(0, PHRASE_REACH));
+export const KEY_SINCE = family('key change by crotchets into the phrase', range(0, REACH + 1));
+export const KEY_UNTIL = family('key change by crotchets left of the phrase', range(0, REACH + 1));
 export const KEY_NEED = family('key change by need', PLACES, CONTRADICTED, CONTRADICTED);
 export const SIGNATURE = family('signature', MODES, distances);
 export const STATED_MODE = family('stated mode', MODES, ['none', 'major', 'minor']);

@@ -92,8 +92,8 @@ export function newSegment(grid: Grid): Segment {
 /** Takes the atoms `from` (inclusive) to `to` (exclusive) in hand. */
 export function loadSegment(segment: Segment, from: number, to: number): void {
   const { grid } = segment;
+  const { beat } = grid;
   const held = HELD;
-  const crotchet = grid.beat;
   const at = grid.at[from]!;
   const until = grid.until[to - 1]!;
   const startStrength = grid.strength[from]!;
@@ -125,8 +125,7 @@ export function loadSegment(segment: Segment, from: number, to: number): void {
             : voice.strength[t] === 1
               ? 4
               : 5;
-      segment.length[n] =
-        duration <= crotchet / 4 ? 0 : duration <= crotchet / 2 ? 1 : duration <= crotchet ? 2 : 3;
+      segment.length[n] = duration <= beat / 4 ? 0 : duration <= beat / 2 ? 1 : duration <= beat ? 2 : 3;
       segment.duration[n] = duration;
       segment.before[n] = voice.before[t]!;
       segment.after[n] = voice.after[t]!;

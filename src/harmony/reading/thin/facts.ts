@@ -1,5 +1,5 @@
 /** What is told of each atom to the network for few voices: a handful of plain facts, each a number. */
-import { type Grid, HELD, NO_PLACE, WAYS } from '../model/grid.ts';
+import { type Grid, HELD, NO_PLACE, REACH, WAYS } from '../model/grid.ts';
 import { type PhraseNotes, phraseNotes } from '../model/keys.ts';
 import { SPANS } from '../model/layout.ts';
 import { spanOf } from '../model/segment.ts';
@@ -9,7 +9,6 @@ const LOWEST = -9;
 export const PLACES = 25;
 const SHAPES = WAYS.length * WAYS.length;
 const STRENGTHS = 5;
-const REACH = 10;
 
 let total = 0;
 const room = (size: number): number => {
@@ -19,8 +18,8 @@ const room = (size: number): number => {
 const VOICE = room(4 * (2 * PLACES + SHAPES));
 const STRENGTH = room(STRENGTHS);
 const LENGTH = room(SPANS.length);
-const SINCE = room(REACH);
-const LEFT = room(REACH);
+const SINCE = room(REACH + 1);
+const LEFT = room(REACH + 1);
 const FLAGS = room(4);
 const STATED = room(3);
 const HOME = room(PLACES);
@@ -34,7 +33,7 @@ export function placeFrom(signature: number, place: number): number {
   return Math.max(0, Math.min(PLACES - 1, place - signature - LOWEST));
 }
 
-/** The facts of every atom, ascending within none in particular. */
+/** The facts of every atom, in no particular order. */
 export function factsOf(grid: Grid): number[][] {
   const phrases = phraseNotes(grid);
   return Array.from({ length: grid.atoms }, (_, atom) => factsAt(grid, phrases, atom));

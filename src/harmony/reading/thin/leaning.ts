@@ -4,7 +4,7 @@
  */
 import type { Grid } from '../model/grid.ts';
 import type { Leaning } from '../model/leaning.ts';
-import { factsOf, PLACES, placeFrom } from './facts.ts';
+import { factsOf, placeFrom } from './facts.ts';
 import { keyTold, ROOTS, run, TOLD, TYPES } from './network.ts';
 
 /**
@@ -25,14 +25,12 @@ export function leaningOf(grid: Grid, parameters: () => Float64Array): Leaning |
     const beats = Math.min(1, (grid.until[a]! - grid.at[a]!) / grid.beat);
     return beats * (grid.few[a]! < 0 ? ALL_SING : 1);
   });
-  const roots = runningSums(told, share, ROOTS);
-  const types = runningSums(told, share, TYPES);
-  const between = (sums: Float64Array, size: number, i: number, from: number, to: number) =>
-    sums[to * size + i]! - sums[from * size + i]!;
+  const rootOver = toldOver(told, share, ROOTS);
+  const typeOver = toldOver(told, share, TYPES);
   return {
     chord: (from, to, { root, type }) =>
-      WORTH.root * between(roots, PLACES, placeFrom(grid.signature[from]!, root), from, to) +
-      WORTH.type * between(types, TYPES.size, type, from, to),
+      WORTH.root * rootOver(from, to, placeFrom(grid.signature[from]!, root)) +
+      WORTH.type * typeOver(from, to, type),
     key: (atom, { tonic, mode }) => {
       const at = keyTold(grid.signature[atom]!, tonic, mode);
       return WORTH.key * share[atom]! * (at < 0 ? FAR : told[atom * TOLD + at]!);
@@ -40,15 +38,16 @@ export function leaningOf(grid: Grid, parameters: () => Float64Array): Leaning |
   };
 }
 
-/** What is told of a group, each atom times its share, summed over the atoms before each. */
-function runningSums(
+/** What is told of each of a group over the atoms `from` to before `to`, each atom times its share. */
+function toldOver(
   told: Float64Array,
   share: Float64Array,
-  { from, size }: { readonly from: number; readonly size: number },
-): Float64Array {
+  { from: first, size }: { readonly from: number; readonly size: number },
+): (from: number, to: number, which: number) => number {
+  /** By atom and which of the group: the sum over the atoms before. */
   const sums = new Float64Array((share.length + 1) * size);
   for (let a = 0; a < share.length; a++)
     for (let i = 0; i < size; i++)
-      sums[(a + 1) * size + i] = sums[a * size + i]! + share[a]! * told[a * TOLD + from + i]!;
-  return sums;
+      sums[(a + 1) * size + i] = sums[a * size + i]! + share[a]! * told[a * TOLD + first + i]!;
+  return (from, to, which) => sums[to * size + which]! - sums[from * size + which]!;
 }
