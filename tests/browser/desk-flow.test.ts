@@ -9,6 +9,7 @@ import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { openWindow, stackOf, startService } from '../support/desk-window.ts';
 import { exerciseText } from '../support/exercises.ts';
 import { builtPage } from '../support/page.ts';
+import { boxOf } from './open-page.ts';
 
 /** A weak script: one slip made in every bar, and much that follows from it. */
 const WEAK = `title: Abreast all the way
@@ -61,19 +62,19 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
     await open(1);
     const groups = page.locator('.finding-group');
     const folded = page.locator('.finding-group:not(.unfolded)');
-    expect(await groups.count()).toBeGreaterThan(0);
+    await expect.poll(() => groups.count()).toBeGreaterThan(0);
     const lines = (await groups.count()) + (await page.locator('.findings > .finding').count());
     expect(lines).toBeLessThan((await page.locator('.finding').count()) / 2);
     // Folded where it is not under hand, and unfolded again by a click.
     const first = page.locator('.finding-group.unfolded');
     await first.locator('.group-fold').click();
-    expect(await folded.first().locator('.finding').first().isVisible()).toBe(false);
+    await expect.poll(() => folded.first().locator('.finding').first().isVisible()).toBe(false);
     await folded.first().locator('.group-fold').click();
     const inGroup = await first.locator('.finding.open:not(.remark)').count();
     expect(inGroup).toBeGreaterThan(2);
     await press('Shift+A');
     await page.locator('.notice', { hasText: `${inGroup} marks` }).waitFor();
-    expect(await page.locator('.finding.agreed').count()).toBe(inGroup);
+    await expect.poll(() => page.locator('.finding.agreed').count()).toBe(inGroup);
     await press('u');
     await expect.poll(() => page.locator('.finding.agreed').count()).toBe(0);
   }, 60_000);
@@ -93,15 +94,15 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
     await page.locator('.criterion', { hasText: '6.5 of' }).first().waitFor();
     await press('m');
     await expect.poll(() => field.count()).toBe(0);
-    expect(await chosen()).toBe(before);
-    expect(await page.evaluate(() => document.activeElement?.className)).toContain('finding-head');
+    await expect.poll(() => chosen()).toBe(before);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.className)).toContain('finding-head');
   }, 60_000);
 
   it('closes the nearest thing only, and never the script', async () => {
     await press('?');
     const help = page.locator('dialog.keys');
     await help.waitFor();
-    expect(await help.textContent()).toContain('agree with all that comes from the same slip');
+    await expect.poll(() => help.textContent()).toContain('agree with all that comes from the same slip');
     await press('Escape');
     await help.waitFor({ state: 'detached' });
     await press('r');
@@ -120,58 +121,60 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
     const margin = page.locator('.margin');
     const chosen = page.locator('.finding.chosen .finding-head');
     const before = await chosen.getAttribute('data-finding');
-    const where = (await chosen.boundingBox())!.y;
+    const where = (await boxOf(chosen)).y;
     await press('r');
     await page.keyboard.type('Contrary motion here.');
     await press('Enter');
     await page.locator('.own-remarks li', { hasText: 'Contrary motion' }).waitFor();
-    expect(await chosen.getAttribute('data-finding')).toBe(before);
-    expect(Math.abs((await chosen.boundingBox())!.y - where)).toBeLessThan(60);
+    await expect.poll(() => chosen.getAttribute('data-finding')).toBe(before);
+    await expect.poll(async () => Math.abs((await boxOf(chosen)).y - where)).toBeLessThan(60);
     await press('c');
     await page.keyboard.type('A brave start.');
     await press('Enter');
     const comment = page.locator('.own-remarks li', { hasText: 'A brave start.' });
     await comment.waitFor();
-    expect(await comment.textContent()).toContain('the whole script');
+    await expect.poll(() => comment.textContent()).toContain('the whole script');
     // In the score: only the remark with a place, in a shape and a stroke of its own.
-    expect(await page.locator('.pw-own').count()).toBe(1);
-    expect(await page.locator('.pw-own .pw-stroke-own').count()).toBe(1);
-    expect(await margin.locator('.tag.own').count()).toBe(2);
+    await expect.poll(() => page.locator('.pw-own').count()).toBe(1);
+    await expect.poll(() => page.locator('.pw-own .pw-stroke-own').count()).toBe(1);
+    await expect.poll(() => margin.locator('.tag.own').count()).toBe(2);
   }, 60_000);
 
   it('on a phone the score is on top and the findings come up over it', async () => {
     const phone = await openWindow(browser, address, { width: 360, height: 780 });
     await open(1, phone);
     const handle = phone.locator('.sheet-handle');
-    expect(await handle.isVisible()).toBe(true);
-    expect(await phone.locator('.finding').first().isVisible()).toBe(false);
+    await expect.poll(() => handle.isVisible()).toBe(true);
+    await expect.poll(() => phone.locator('.finding').first().isVisible()).toBe(false);
     // A finger that scrolls chooses nothing and begins no remark, wherever it came down.
     const touch = await phone.context().newCDPSession(phone);
-    const drawn = (await phone.locator('.pw-system svg').first().boundingBox())!;
+    const drawn = await boxOf(phone.locator('.pw-system svg').first());
     const [x, y] = [drawn.x + drawn.width / 2, drawn.y + drawn.height / 2];
     await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
     for (const by of [10, 20, 40])
       await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - by }] });
     await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
     await phone.evaluate(() => scrollTo(0, 0));
-    expect(await phone.locator('form.writing').count()).toBe(0);
+    await expect.poll(() => phone.locator('form.writing').count()).toBe(0);
     // A tap on a tag chooses its finding, shows it, and decides nothing that came to lie under the finger.
     const tag = phone.locator('.pw-finding .pw-tag').nth(1);
     await tag.scrollIntoViewIfNeeded();
-    const { x: left, y: top, width, height } = (await tag.boundingBox())!;
+    const { x: left, y: top, width, height } = await boxOf(tag);
     const decided = await phone.locator('.finding.agreed, .finding.overruled').count();
     await phone.touchscreen.tap(left + width / 2, top + height / 2);
     await phone.locator('.finding.chosen').waitFor();
     await expect.poll(() => phone.locator('.pw-wash').count()).toBeGreaterThan(0);
-    expect(await phone.locator('form.writing').count()).toBe(0);
-    expect(await phone.locator('.finding.agreed, .finding.overruled').count()).toBe(decided);
-    const score = (await phone.locator('.score').boundingBox())!;
-    const sheet = (await phone.locator('.margin').boundingBox())!;
+    await expect.poll(() => phone.locator('form.writing').count()).toBe(0);
+    await expect.poll(() => phone.locator('.finding.agreed, .finding.overruled').count()).toBe(decided);
+    const score = await boxOf(phone.locator('.score'));
+    const sheet = await boxOf(phone.locator('.margin'));
     expect(sheet.y).toBeGreaterThan(250);
     expect(score.y).toBeLessThan(sheet.y);
     await handle.tap();
     await expect.poll(() => phone.locator('.finding').first().isVisible()).toBe(false);
-    expect(await phone.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await expect
+      .poll(() => phone.evaluate(() => document.documentElement.scrollWidth))
+      .toBeLessThanOrEqual(360);
     await phone.context().close();
   }, 60_000);
 
@@ -198,19 +201,21 @@ describe.skipIf(NO_CHROMIUM)('marking', () => {
     await mark(page, 'AB', '7');
     const other = await openWindow(browser, address);
     await open(3, other);
-    expect(await other.locator('.criterion').first().textContent()).not.toContain('AB: 7');
+    await expect.poll(() => other.locator('.criterion').first().textContent()).not.toContain('AB: 7');
     await mark(other, 'CD', '5');
-    expect(await other.locator('.criterion .given-marks').first().textContent()).toContain('AB: 7');
+    await expect
+      .poll(() => other.locator('.criterion .given-marks').first().textContent())
+      .toContain('AB: 7');
     await other.getByRole('link', { name: 'Two markers' }).click();
     const row = other.locator('tbody tr').first();
-    expect(await row.textContent()).toContain('AB: 7');
+    await expect.poll(() => row.textContent()).toContain('AB: 7');
     await row.locator('input').fill('6');
     await row.locator('button').click();
     await other.locator('.notice', { hasText: '6 marks, agreed' }).waitFor();
-    expect(await other.locator('tbody tr').count()).toBe(0);
+    await expect.poll(() => other.locator('tbody tr').count()).toBe(0);
     await open(3);
-    expect(await page.locator('.given-marks').first().textContent()).toContain('Agreed: 6');
-    expect(await page.locator('.total').textContent()).toMatch(/^6 out of/);
+    await expect.poll(() => page.locator('.given-marks').first().textContent()).toContain('Agreed: 6');
+    await expect.poll(() => page.locator('.total').textContent()).toMatch(/^6 out of/);
     await press('a');
     await page.locator('.finding .standing', { hasText: '(AB)' }).first().waitFor({ state: 'attached' });
     await other.context().close();

@@ -10,6 +10,7 @@ import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { openWindow, stackOf, startService } from '../support/desk-window.ts';
 import { builtPage } from '../support/page.ts';
 import { BRIEF_TEXT, plantedStack } from '../support/planted-stack.ts';
+import { boxOf } from './open-page.ts';
 
 describe.skipIf(NO_CHROMIUM)('sheets', () => {
   let folder: string;
@@ -62,20 +63,22 @@ describe.skipIf(NO_CHROMIUM)('sheets', () => {
     await page.getByLabel('initials of whoever marked').check();
     await shown(1);
     const sheet = sheets().first();
+    await expect.poll(() => sheet.textContent()).toContain('Marked by AB.');
     const text = (await sheet.textContent())!;
     expect(text.indexOf('a tune now')).toBeLessThan(text.indexOf('What came off well'));
-    expect(await sheet.locator('.marks-given').textContent()).toMatch(/7 of \d+/);
-    expect(text).toContain('Marked by AB.');
+    await expect.poll(() => sheet.locator('.marks-given').textContent()).toMatch(/7 of \d+/);
     expect(text).toMatch(/Since your last draft/);
     expect(text).not.toMatch(/bar 0|undefined/);
-    expect(await sheet.locator('.columns section').first().locator('li').count()).toBeLessThanOrEqual(4);
-    expect(await sheet.locator('.columns ol li').count()).toBeLessThanOrEqual(3);
-    expect(await sheet.locator('.progress svg').getAttribute('aria-label')).toMatch(
-      /draft 1 with .* draft 2 with .* draft 3 with/,
-    );
-    const [left, right] = await sheet.locator('.columns section').all();
-    const [a, b] = [(await left!.boundingBox())!, (await right!.boundingBox())!];
-    expect(a.x + a.width).toBeLessThanOrEqual(b.x - 10);
+    await expect
+      .poll(() => sheet.locator('.columns section').first().locator('li').count())
+      .toBeLessThanOrEqual(4);
+    await expect.poll(() => sheet.locator('.columns ol li').count()).toBeLessThanOrEqual(3);
+    await expect
+      .poll(() => sheet.locator('.progress svg').getAttribute('aria-label'))
+      .toMatch(/draft 1 with .* draft 2 with .* draft 3 with/);
+    const columns = sheet.locator('.columns section');
+    const [left, right] = [await boxOf(columns.first()), await boxOf(columns.last())];
+    expect(left.x + left.width).toBeLessThanOrEqual(right.x - 10);
     expect(await pages()).toBe(1);
     await page.getByLabel('every mark, on a second page').check();
     await page.locator('.full-list').waitFor();
@@ -89,8 +92,12 @@ describe.skipIf(NO_CHROMIUM)('sheets', () => {
   it('are chosen one by one, and say how many nobody has looked at', async () => {
     await page.locator('a', { hasText: 'All sheets of' }).click();
     await shown(2);
-    expect(await page.locator('.unseen-count').textContent()).toContain('Nobody has looked at 1 of these 2');
-    expect(await page.locator('.sheet-files').textContent()).toMatch(/All as PDF, 1 looked at by nobody/);
+    await expect
+      .poll(() => page.locator('.unseen-count').textContent())
+      .toContain('Nobody has looked at 1 of these 2');
+    await expect
+      .poll(() => page.locator('.sheet-files').textContent())
+      .toMatch(/All as PDF, 1 looked at by nobody/);
     await page.locator('.tick input').first().check();
     await page.getByRole('button', { name: 'Only the 1 chosen sheet' }).click();
     await shown(1);
@@ -111,9 +118,9 @@ describe.skipIf(NO_CHROMIUM)('sheets', () => {
     reader.on('request', (request) => void asked.push(request.url()));
     await reader.setContent(strFromU8(files[0]![1]));
     await reader.evaluate('document.fonts.ready');
-    expect(await reader.locator('article.sheet h1').count()).toBe(1);
-    expect(await reader.locator('.score svg').count()).toBeGreaterThan(0);
-    expect(await reader.evaluate('document.fonts.check("20px Bravura")')).toBe(true);
+    await expect.poll(() => reader.locator('article.sheet h1').count()).toBe(1);
+    await expect.poll(() => reader.locator('.score svg').count()).toBeGreaterThan(0);
+    await expect.poll(() => reader.evaluate('document.fonts.check("20px Bravura")')).toBe(true);
     expect(asked.filter((url) => !url.startsWith('data:'))).toEqual([]);
     await context.close();
   }, 60_000);

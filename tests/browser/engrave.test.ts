@@ -163,12 +163,14 @@ describe.skipIf(NO_CHROMIUM)('the engraver', () => {
     expect(first.washes).toBe(4);
     expect(first.concerned).toBe(4);
     await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
-    expect(await state()).toEqual({
-      selected: [findings[0], undefined],
-      chosen: [],
-      washes: 0,
-      concerned: 0,
-    });
+    await expect
+      .poll(() => state())
+      .toEqual({
+        selected: [findings[0], undefined],
+        chosen: [],
+        washes: 0,
+        concerned: 0,
+      });
   });
 
   test('only the system that changed is drawn again; choosing draws nothing', async () => {

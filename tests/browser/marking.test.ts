@@ -14,6 +14,7 @@ import { launchChromium, NO_CHROMIUM } from '../support/chromium.ts';
 import { openWindow, startService } from '../support/desk-window.ts';
 import { builtPage } from '../support/page.ts';
 import { BRIEF_TEXT, plantedStack } from '../support/planted-stack.ts';
+import { boxOf } from './open-page.ts';
 
 const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const PICTURES = fileURLToPath(new URL('../../fixtures/pictures', import.meta.url));
@@ -90,10 +91,12 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     );
     await notice().filter({ hasText: 'files taken in' }).waitFor({ timeout: 90_000 });
     const rows = page.locator('table.queue tbody tr');
-    expect(await rows.count()).toBe(SCRIPTS);
-    expect(await page.locator('tr.unreadable').count()).toBe(files.filter((file) => file.broken).length);
+    await expect.poll(() => rows.count()).toBe(SCRIPTS);
+    await expect
+      .poll(() => page.locator('tr.unreadable').count())
+      .toBe(files.filter((file) => file.broken).length);
     // Names full of markup are words here, nothing else.
-    expect(await page.locator('table.queue td b, table.queue td img').count()).toBe(0);
+    await expect.poll(() => page.locator('table.queue td b, table.queue td img').count()).toBe(0);
     await page.locator('.notice button').click();
     await picture('desk-queue');
   }, 120_000);
@@ -103,11 +106,11 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await first.focus();
     await page.keyboard.press('Enter');
     await page.locator('.score svg').first().waitFor();
-    expect(await findings().count()).toBeGreaterThan(2);
+    await expect.poll(() => findings().count()).toBeGreaterThan(2);
     await picture('desk-script');
     // Agree, overrule with a reason, count as a query, remark: all without a mouse, none waiting for the other.
     // It begins at the first finding that nobody has decided.
-    expect(await findings().first().getAttribute('class')).toContain('chosen');
+    await expect.poll(() => findings().first().getAttribute('class')).toContain('chosen');
     await page.locator('.finding.chosen .reason').fill('As sung in class.');
     await page.locator('.finding.chosen .decide button').nth(1).click();
     await page.locator('.finding.overruled').first().waitFor({ state: 'attached' });
@@ -135,14 +138,16 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.keyboard.press('Shift+O');
     await page.locator('.finding.chosen .for-all button', { hasText: 'wherever this rule' }).click();
     await notice().filter({ hasText: 'whole class' }).waitFor();
-    expect(await page.locator('.finding', { hasText: 'overruled for all' }).count()).toBeGreaterThan(0);
+    await expect
+      .poll(() => page.locator('.finding', { hasText: 'overruled for all' }).count())
+      .toBeGreaterThan(0);
     const whose = () => page.locator('.script-head h1').textContent();
     const first = await whose();
     await page.keyboard.press('n');
     await expect.poll(whose).not.toBe(first);
     const others = page.locator('.finding').filter({ hasText: name });
     for (let i = 0; i < (await others.count()); i++) {
-      expect(await others.nth(i).locator('.standing').textContent()).toBe('overruled for all');
+      await expect.poll(() => others.nth(i).locator('.standing').textContent()).toBe('overruled for all');
     }
     await page.keyboard.press('p');
     await page.locator('.own-remarks li').first().waitFor();
@@ -161,8 +166,8 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     const now = await page.locator('.finding').evaluateAll((items) => items.map((item) => item.className));
     const plain = (names: string[]) => names.map((name) => name.replace(' chosen', '').trim());
     expect(plain(now)).toEqual(plain(shown));
-    expect(await page.locator('.own-remarks li', { hasText: 'open vowels' }).count()).toBe(1);
-    expect(await page.locator('.criterion', { hasText: '7.5 of' }).count()).toBe(1);
+    await expect.poll(() => page.locator('.own-remarks li', { hasText: 'open vowels' }).count()).toBe(1);
+    await expect.poll(() => page.locator('.criterion', { hasText: '7.5 of' }).count()).toBe(1);
   }, 90_000);
 
   it('two tabs on one script do not overwrite each other', async () => {
@@ -190,11 +195,13 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.board svg').first().waitFor();
     // The notes that a bar is shown for are marked in it.
     await expect.poll(() => page.locator('.board figure').first().locator('.pw-finding').count()).toBe(1);
-    expect(await page.locator('h2').allTextContents()).toContain('What went wrong, the commonest first');
+    await expect
+      .poll(() => page.locator('h2').allTextContents())
+      .toContain('What went wrong, the commonest first');
     await picture('desk-class');
     await go('#/stack/1/likeness');
     await page.locator('.pair').first().waitFor();
-    expect(await page.locator('.caution').textContent()).toContain('a question, not an answer');
+    await expect.poll(() => page.locator('.caution').textContent()).toContain('a question, not an answer');
     // The bars in notation, side by side: of either script, with whose they are and what is the same.
     await page.locator('.pair').first().getByRole('button', { name: 'Lay the bars side by side' }).click();
     const like = page.locator('.pair').first().locator('.like-bars figure');
@@ -202,7 +209,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     const [one, other] = await like.locator('figcaption').allTextContents();
     expect(one).toMatch(/bars? .*: the same in /);
     expect(other!.split(': ').at(-1)).toBe(one!.split(': ').at(-1));
-    const [a, b] = [(await like.nth(0).boundingBox())!, (await like.nth(1).boundingBox())!];
+    const [a, b] = [await boxOf(like.nth(0)), await boxOf(like.nth(1))];
     expect(Math.abs(a.y - b.y)).toBeLessThan(2);
     expect(b.x).toBeGreaterThan(a.x);
   }, 60_000);
@@ -212,10 +219,12 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     const readable = files.filter((file) => !file.broken).length;
     await page.locator(`.sheets[data-count="${readable}"]`).waitFor({ timeout: 60_000 });
     await page.locator('.sheet svg').nth(readable).waitFor();
-    expect(await page.locator('.sheet').first().textContent()).toContain('open vowels');
-    expect(await page.locator('.sheet').first().textContent()).not.toContain('As sung in class');
-    expect(await page.locator('.unseen-count').textContent()).toMatch(/Nobody has looked at \d+ of these/);
-    expect(await page.locator('.full-list').count()).toBe(0);
+    await expect.poll(() => page.locator('.sheet').first().textContent()).toContain('open vowels');
+    await expect.poll(() => page.locator('.sheet').first().textContent()).not.toContain('As sung in class');
+    await expect
+      .poll(() => page.locator('.unseen-count').textContent())
+      .toMatch(/Nobody has looked at \d+ of these/);
+    await expect.poll(() => page.locator('.full-list').count()).toBe(0);
     await picture('desk-sheets');
     const pdf = await page.pdf({ preferCSSPageSize: true });
     const pages = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
@@ -223,9 +232,9 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     expect(pages).toBe(readable);
     await page.getByLabel('every mark, on a second page').check();
     await page.locator('.full-list .unseen').first().waitFor({ timeout: 60_000 });
-    expect(await page.locator('.full-list .unseen').first().textContent()).toContain(
-      'your teacher has not decided',
-    );
+    await expect
+      .poll(() => page.locator('.full-list .unseen').first().textContent())
+      .toContain('your teacher has not decided');
     await page.getByLabel('every mark, on a second page').uncheck();
   }, 120_000);
 
@@ -245,7 +254,7 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await rows.nth(1).locator('a').click();
     await page.locator('h1', { hasText: `${candidate}, draft 2` }).waitFor();
     await page.locator('.carried li.carried').first().waitFor();
-    expect(await page.locator('.finding.overruled').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('.finding.overruled').count()).toBeGreaterThan(0);
     const asked = page.locator('.carried li.asked', { hasText: 'open vowels' });
     await asked.locator('button', { hasText: 'Carry over' }).click();
     const remark = page.locator('.own-remarks li', { hasText: 'open vowels' });
@@ -284,12 +293,12 @@ describe.skipIf(NO_CHROMIUM)('the marking desk', () => {
     await page.locator('.notice.wrong', { hasText: 'keep again, and both hold' }).waitFor();
     await keep.click();
     await notice().filter({ hasText: 'The settings are kept' }).waitFor();
-    expect(await page.locator('.stack-name').textContent()).toBe('Year 12, second draft');
-    expect(await page.inputValue('input[name=pattern]')).toBe('{candidate}-draft{draft}');
+    await expect.poll(() => page.locator('.stack-name').textContent()).toBe('Year 12, second draft');
+    await expect.poll(() => page.inputValue('input[name=pattern]')).toBe('{candidate}-draft{draft}');
     await page.fill('textarea[name=scheme]', '{"name": ');
     await keep.click();
     await page.locator('.notice.wrong', { hasText: 'The mark scheme' }).waitFor();
-    expect(await page.inputValue('textarea[name=scheme]')).toBe('{"name": ');
+    await expect.poll(() => page.inputValue('textarea[name=scheme]')).toBe('{"name": ');
   }, 60_000);
 
   it('is for everyone: axe finds nothing wrong', async () => {

@@ -23,7 +23,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await expect.poll(() => page.locator('.sheet-head').textContent()).toMatch(/A demonstration/);
     await page.locator('button', { hasText: 'Try the demonstration' }).click();
     await expect.poll(() => page.locator('.welcome').count()).toBe(0);
-    expect(await focused(page)).toBe('stave');
+    await expect.poll(() => focused(page)).toBe('stave');
     await page.waitForTimeout(300);
     await page.reload();
     await ready(page);
@@ -44,7 +44,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
         const distinct = [...new Set(shown.flat())].sort((a, b) => a - b);
         return shown.map((group) => [...new Set(group)].map((top) => distinct.indexOf(top)).join());
       });
-    expect(await rows()).toEqual(['0', '0', '0', '0', '0']);
+    await expect.poll(() => rows()).toEqual(['0', '0', '0', '0', '0']);
     await page.setViewportSize({ width: 1024, height: 768 });
     await expect.poll(rows).toEqual(['0', '1', '1', '1', '1']);
     // 1280 by 800 at 200 %.
@@ -54,7 +54,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
         .locator('.pw-system .vf-stave')
         .evaluateAll((all) => all.slice(0, 2).map((one) => one.getBoundingClientRect().top));
     await expect.poll(async () => Math.max(...(await tops()))).toBeLessThan(400);
-    expect((await tops()).length).toBe(2);
+    await expect.poll(async () => (await tops()).length).toBe(2);
   });
 
   it('begins on a given tune: the soprano locked, the caret in the bass, the keyboard on the stave', async () => {
@@ -63,7 +63,7 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await page.locator('.tune-list button').first().tap();
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Harbour light');
     await expect.poll(() => caret(page)).toMatch(/^Writing the bass\. The upbeat, beat 4/);
-    expect(await focused(page)).toBe('stave');
+    await expect.poll(() => focused(page)).toBe('stave');
     await expect.poll(() => page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
     await expect.poll(() => page.locator('.welcome').count()).toBe(0);
   });
@@ -82,17 +82,19 @@ describe.skipIf(NO_CHROMIUM)('the first ten seconds', () => {
     await dropFiles(page, [{ name: 'asked.txt', bytes: new TextEncoder().encode(text) }]);
     const question = page.locator('.given-question');
     await question.waitFor();
-    expect(await question.locator('legend').textContent()).toBe('Which voices were given to you?');
-    expect(
-      await question
-        .locator('input')
-        .evaluateAll((all) =>
-          all.map((i) => [(i as HTMLInputElement).value, (i as HTMLInputElement).checked]),
-        ),
-    ).toEqual([
-      ['S', true],
-      ['B', false],
-    ]);
+    await expect.poll(() => question.locator('legend').textContent()).toBe('Which voices were given to you?');
+    await expect
+      .poll(() =>
+        question
+          .locator('input')
+          .evaluateAll((all) =>
+            all.map((i) => [(i as HTMLInputElement).value, (i as HTMLInputElement).checked]),
+          ),
+      )
+      .toEqual([
+        ['S', true],
+        ['B', false],
+      ]);
     await question.locator('button').click();
     await expect.poll(() => page.locator('button[aria-label="S, soprano, locked"]').count()).toBe(1);
     // Alto and tenor are empty from the beginning; of the two the tenor is the lower.

@@ -60,7 +60,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
         .poll(() => page.locator('#caret-words').textContent())
         .toMatch(new RegExp(`Writing the ${{ B: 'bass', A: 'alto', T: 'tenor' }[voice]}`));
     }
-    for (const voice of ['A', 'T', 'B']) expect(await line(voice)).toMatch(/: \? [A-G]#?\d \?\*2/);
+    for (const voice of ['A', 'T', 'B']) await expect.poll(() => line(voice)).toMatch(/: \? [A-G]#?\d \?\*2/);
   });
 
   it('a tap does the same, at once', async () => {
@@ -112,7 +112,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     await page.mouse.up();
     await expect.poll(() => page.locator('.pw-ring').count()).toBe(2);
     await page.keyboard.press('Control+c');
-    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe('G4 A4');
+    await expect.poll(() => page.evaluate(() => navigator.clipboard.readText())).toBe('G4 A4');
     await page.keyboard.press('Shift+ArrowDown');
     await expect.poll(() => line('S')).toMatch(/S: G3 A B4 C5/);
     await page.keyboard.press('Escape');
@@ -145,7 +145,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     for (let i = 1; i <= 5; i++) await touch('touchMove', head.x + ((to.x - head.x) * i) / 5);
     await touch('touchEnd');
     await expect.poll(() => page.locator('.pw-ring').count()).toBe(2);
-    expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+    await expect.poll(() => page.evaluate(() => scrollY)).toBe(scrolled);
     await page.locator('summary', { hasText: 'Edit' }).tap();
     await page.locator('.menu[open] button', { hasText: 'Copy' }).tap();
     await page.locator('.tools button[aria-label="T, tenor"]').tap();
@@ -211,7 +211,7 @@ describe.skipIf(NO_CHROMIUM)('writing where the hand is', () => {
     const focused = () => page.evaluate(() => document.activeElement?.id);
     await page.locator('#stave').focus();
     await page.locator('.mark-head').first().click();
-    expect(await focused()).toBe('stave');
+    await expect.poll(() => focused()).toBe('stave');
     await page.locator('#tab-summary').focus();
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('stave');

@@ -36,8 +36,8 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await ready(page);
     await page.locator('nav a[href="#check"]').click();
     await page.locator('.check-item').first().waitFor();
-    expect(await verdict('Every beat written')).toBe('not yet');
-    expect(await verdict('What was given is unchanged')).toBe('done');
+    await expect.poll(() => verdict('Every beat written')).toBe('not yet');
+    await expect.poll(() => verdict('What was given is unchanged')).toBe('done');
 
     await page.locator('nav a[href="#write"]').click();
     await page.locator('#tab-text').click();
@@ -49,7 +49,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await page.locator('#notation').fill(whole);
     await page.locator('nav a[href="#check"]').click();
     await expect.poll(() => verdict('Every beat written')).toBe('done');
-    expect(await verdict('Length with the other composition')).toBe('not yet');
+    await expect.poll(() => verdict('Length with the other composition')).toBe('not yet');
     await page.locator('.duration input').first().fill('6');
     await page.locator('.duration input').first().press('Tab');
     await expect.poll(() => verdict('Length with the other composition')).toBe('done');
@@ -59,7 +59,7 @@ describe.skipIf(NO_CHROMIUM)('handing in', () => {
     await page.locator('#tab-summary').click();
     const summary = page.locator('[role="tabpanel"]', { hasText: 'What works' });
     await summary.waitFor();
-    expect(await summary.textContent()).not.toMatch(/Too little/);
+    await expect.poll(() => summary.textContent()).not.toMatch(/Too little/);
     await page.locator('#tab-text').click();
     await page.locator('#notation').fill(whole.replace(/S: C5 D/, 'S: C5 F'));
     await page.locator('nav a[href="#check"]').click();

@@ -87,7 +87,7 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     await page.locator('.mark-head', { hasText: 'Parallel fifths' }).tap();
     await expect.poll(() => page.locator('.mark.fault.open').count()).toBe(1);
     await page.waitForTimeout(600);
-    expect(Math.abs((await page.evaluate(() => scrollY)) - scroll)).toBeLessThan(2);
+    await expect.poll(async () => Math.abs((await page.evaluate(() => scrollY)) - scroll)).toBeLessThan(2);
     await page.locator('#tab-marks').tap();
     await expect.poll(() => page.locator('.side').isVisible()).toBe(false);
   });
@@ -114,6 +114,6 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
       await page.locator(`.strip button[aria-label="${name}"]`).tap();
     await page.locator('.strip select').selectOption({ label: '2' });
     await expect.poll(words).toMatch(/two beats/);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('stave');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('stave');
   });
 });

@@ -54,7 +54,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await button().click();
     // Half a second of music: after two it would long be over.
     await page.waitForTimeout(2000);
-    expect(await button().textContent()).toContain('Stop');
+    await expect.poll(() => button().textContent()).toContain('Stop');
     await page.keyboard.press('Control+Enter');
     await expect.poll(() => button().textContent()).toContain('Play');
   });
@@ -82,7 +82,7 @@ describe.skipIf(NO_CHROMIUM)('hearing the exercise', () => {
     await expect.poll(() => page.locator('.pw-cursor').count(), { timeout: 8000 }).toBeGreaterThan(0);
     const first = await cursor();
     await expect.poll(cursor, { timeout: 5000 }).not.toBe(first);
-    expect(await page.locator('.notice').isVisible()).toBe(false);
+    await expect.poll(() => page.locator('.notice').isVisible()).toBe(false);
   });
 
   it('plays just the two voices of a finding', async () => {

@@ -65,7 +65,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     await page.keyboard.press('Delete');
     await page.locator('.notice.refused').waitFor();
     await expect.poll(() => page.locator('.notice').textContent()).toContain('was given, so it is locked');
-    expect(await text()).toMatch(/B: C3 G/);
+    await expect.poll(() => text()).toMatch(/B: C3 G/);
   });
 
   it('goes on where it was left when the link is followed again', async () => {
@@ -76,7 +76,7 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     await page.waitForFunction(() => document.querySelector('.kept')?.textContent === 'kept in this browser');
     await page.evaluate((to) => location.assign(`#${to}`), hashOf([]));
     await expect.poll(() => page.url()).toMatch(/#write$/);
-    expect(await text()).toMatch(/B: C3 G/);
+    await expect.poll(() => text()).toMatch(/B: C3 G/);
     await page.locator('nav a[href="#shelf"]').click();
     await expect.poll(() => page.locator('main .view').getByText('Weir', { exact: true }).count()).toBe(1);
   });
@@ -115,10 +115,10 @@ describe.skipIf(NO_CHROMIUM)('an exercise in a link', () => {
     const points = await page.locator('.check-item h2').allTextContents();
     expect(points.join()).toMatch(/What was given is unchanged/);
     expect(points.join()).not.toMatch(/Faults|Queries|cadence/);
-    expect(await page.getByText('Take the brief away').count()).toBe(0);
+    await expect.poll(() => page.getByText('Take the brief away').count()).toBe(0);
     const report = page.waitForEvent('download');
     await page.getByText('Save it as text').click();
-    expect(await contentOf(report)).toMatch(/^Last check: Weir\nControlled sitting/);
+    await expect.poll(() => contentOf(report)).toMatch(/^Last check: Weir\nControlled sitting/);
   });
 
   it('says what is wrong with a link that was cut short, and opens the page all the same', async () => {

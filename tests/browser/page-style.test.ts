@@ -22,9 +22,11 @@ describe.skipIf(NO_CHROMIUM)('style', () => {
     await expect.poll(() => page.locator('.measure').count()).toBe(MEASURES.length);
     const movement = page.locator('.measure', { hasText: 'Movement below the tune' });
     await expect.poll(() => movement.textContent()).toMatch(/low.*0 % of beats; in nine chorales of ten/s);
-    expect(
-      await movement.locator('.measure-strip').evaluate((strip) => strip.getBoundingClientRect().height),
-    ).toBeGreaterThan(8);
+    await expect
+      .poll(() =>
+        movement.locator('.measure-strip').evaluate((strip) => strip.getBoundingClientRect().height),
+      )
+      .toBeGreaterThan(8);
     const pace = page.locator('.measure-head', { hasText: 'Pace of the harmony' });
     await pace.focus();
     await page.keyboard.press('Enter');
@@ -39,7 +41,7 @@ describe.skipIf(NO_CHROMIUM)('style', () => {
     await page.locator('button', { hasText: 'Look for room' }).click();
     const told = page.locator('.side [role="status"]');
     await expect.poll(() => told.textContent(), { timeout: 30_000 }).toMatch(/Bar \d/);
-    expect(await told.textContent()).not.toMatch(/\b[A-G][♯♭#b]?\d/);
+    await expect.poll(() => told.textContent()).not.toMatch(/\b[A-G][♯♭#b]?\d/);
     const first = await told.textContent();
     await page.locator('button', { hasText: 'Another place' }).click();
     await expect.poll(() => told.textContent()).not.toBe(first);

@@ -124,7 +124,7 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     await expect
       .poll(() => fault.locator('.ways-out').textContent(), { timeout: 15_000 })
       .toMatch(/There (is|are) \d+ change|No single note/);
-    expect(await fault.locator('.ways-out li').count()).toBe(0);
+    await expect.poll(() => fault.locator('.ways-out li').count()).toBe(0);
     await page.locator('details.shown summary').click();
     await page.locator('label', { hasText: 'I am the teacher' }).locator('input').check();
     await expect.poll(() => fault.locator('.ways-out li').count()).toBeGreaterThan(0);
@@ -134,15 +134,15 @@ describe.skipIf(NO_CHROMIUM)('understanding the exercise', () => {
     page = await site.visit();
     const fault = page.locator('.mark.fault').first();
     await fault.locator('button[data-finding]').click();
-    expect(await fault.locator('.hints li').count()).toBe(0);
+    await expect.poll(() => fault.locator('.hints li').count()).toBe(0);
     for (const shown of [1, 2, 3]) {
       await fault.locator('.mark-commands button', { hasText: /hint/i }).click();
       await expect.poll(() => fault.locator('.hints li').count()).toBe(shown);
     }
-    expect(await fault.locator('.mark-commands button', { hasText: /hint/i }).count()).toBe(0);
+    await expect.poll(() => fault.locator('.mark-commands button', { hasText: /hint/i }).count()).toBe(0);
     await expect
       .poll(() => fault.locator('.hints li').last().textContent(), { timeout: 15_000 })
       .toMatch(/^(There (is|are) \d+ change|No single note)/);
-    expect(await fault.locator('.ways-out').count()).toBe(0);
+    await expect.poll(() => fault.locator('.ways-out').count()).toBe(0);
   });
 });

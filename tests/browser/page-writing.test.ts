@@ -60,7 +60,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await expect.poll(() => page.locator('.side .verdict').textContent()).not.toMatch(/still to be written/);
     await page.locator('#tab-text').click();
     const fixture = readFileSync(new URL('../../fixtures/exercises/kite-hill.txt', import.meta.url), 'utf8');
-    expect(voicesOf(await text(page))).toEqual(voicesOf(fixture));
+    await expect.poll(async () => voicesOf(await text(page))).toEqual(voicesOf(fixture));
   }, 60_000);
 
   it('keeps what was typed when the page is loaded again, even at once', async () => {
@@ -72,7 +72,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await page.reload();
     await ready(page);
     await page.locator('#tab-text').click();
-    expect(await text(page)).toMatch(/S: G4 A B \?/);
+    await expect.poll(() => text(page)).toMatch(/S: G4 A B \?/);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('By keyboard');
   });
 
@@ -92,7 +92,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
     await later.goto(site.address);
     await ready(later);
     await later.locator('#tab-text').click();
-    expect(await later.locator('#notation').inputValue()).toMatch(/A: .*D4 E F#/);
+    await expect.poll(() => later.locator('#notation').inputValue()).toMatch(/A: .*D4 E F#/);
   });
 
   it('keeps locks and notes too', async () => {
@@ -200,7 +200,7 @@ describe.skipIf(NO_CHROMIUM)('writing on the page', () => {
       }
     });
     await page.locator('#tab-text').click();
-    expect(await text(page)).toMatch(/S: D5 C# Bb4 \?/);
+    await expect.poll(() => text(page)).toMatch(/S: D5 C# Bb4 \?/);
   });
 
   it('draws one bar for a note, without having the page laid out before, however long the piece is', async () => {

@@ -33,13 +33,13 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
     const number = await octaves.locator('.tag').textContent();
     const id = await octaves.locator('.mark-head').getAttribute('data-finding');
     const tag = page.locator(`.stave [data-finding="${id}"]`).first();
-    expect((await tag.textContent())?.trim()).toBe(number?.trim());
+    await expect.poll(async () => (await tag.textContent())?.trim()).toBe(number?.trim());
 
     await octaves.locator('.mark-head').click();
     await expect.poll(() => octaves.locator('.message').textContent()).toMatch(/parallel octaves/);
     // Two notes in each of the two voices are lit.
     await expect.poll(() => page.locator('.stave .pw-wash').count()).toBeGreaterThanOrEqual(4);
-    expect(await page.locator('.message').isVisible()).toBe(true);
+    await expect.poll(() => page.locator('.message').isVisible()).toBe(true);
 
     // The fifths of the same step are no slip of their own: they go with the octaves, and are told there.
     await expect.poll(() => page.locator('.side .mark-name', { hasText: 'Parallel fifths' }).count()).toBe(0);
@@ -54,7 +54,7 @@ describe.skipIf(NO_CHROMIUM)('the page', () => {
     await pasteText(page, PARALLELS.replace('G4 A4 G4 G4', 'G4 A4 X4 G4'));
     const problem = page.locator('.text-problems li').first();
     await problem.waitFor();
-    expect(await problem.textContent()).toMatch(/Line 6, column 10/);
+    await expect.poll(() => problem.textContent()).toMatch(/Line 6, column 10/);
     await problem.locator('button').click();
     const chosen = await page
       .locator('#notation')

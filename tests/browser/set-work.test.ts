@@ -104,7 +104,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     const pupil = await openPage(browser, link);
     await expect.poll(() => pupil.locator('.sheet-head h1').textContent()).toBe('Walk for Monday');
     await ready(pupil);
-    expect(await pupil.locator('.sheet-head .sitting').textContent()).toBe('Set without hints.');
+    await expect.poll(() => pupil.locator('.sheet-head .sitting').textContent()).toBe('Set without hints.');
     await pupil.context().close();
 
     await page.getByRole('button', { name: /Make a stack/ }).click();
@@ -139,7 +139,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await page.getByLabel(/Whole bars/).fill('77');
     await page.getByLabel(/Whole bars/).press('Tab');
     await page.locator('[role=alert]', { hasText: 'There is no bar 77' }).waitFor();
-    expect(await page.locator('.give-out, .worksheet').count()).toBe(0);
+    await expect.poll(() => page.locator('.give-out, .worksheet').count()).toBe(0);
     await page.locator('.setting input[type=file]').setInputFiles({
       name: 'notes.txt',
       mimeType: 'text/plain',
@@ -153,10 +153,10 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await openPiece();
     await page.getByLabel(/Controlled sitting/).check();
     await page.locator('.worksheet .sitting', { hasText: 'Controlled sitting' }).waitFor();
-    expect(await page.locator('input[name=help]:checked').count()).toBe(0);
+    await expect.poll(() => page.locator('input[name=help]:checked').count()).toBe(0);
     await page.getByLabel('playback').check();
     await page.locator('.worksheet .sitting', { hasText: 'Set without' }).waitFor();
-    expect(await page.getByLabel(/Controlled sitting/).isChecked()).toBe(false);
+    await expect.poll(() => page.getByLabel(/Controlled sitting/).isChecked()).toBe(false);
     const overflow = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     expect(overflow).toBeLessThanOrEqual(0);
   });
@@ -170,8 +170,8 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await picture('desk-set');
     await page.emulateMedia({ media: 'print' });
     for (const hidden of ['.set-form', '.give-out', '.top'])
-      expect(await page.locator(hidden).isVisible()).toBe(false);
-    expect(await page.locator('.worksheet').isVisible()).toBe(true);
+      await expect.poll(() => page.locator(hidden).isVisible()).toBe(false);
+    await expect.poll(() => page.locator('.worksheet').isVisible()).toBe(true);
     // As wide as A4 within its margins.
     await page.setViewportSize({ width: 688, height: 1017 });
     const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true });
@@ -183,7 +183,7 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     const made = linkTo([readBrief('task: add alto and tenor\nS: C5 D5 C5*2 |\nB: ?*2 C3*2 |\n').brief]);
     page = await openPage(browser, `${address}desk/#/${made.ok ? made.hash : ''}`, { bare: true });
     await page.locator('.worksheet svg').first().waitFor();
-    expect(await page.getByLabel('all that is written').isChecked()).toBe(true);
+    await expect.poll(() => page.getByLabel('all that is written').isChecked()).toBe(true);
     expect((await saved('Pupils’ file, text')).toString()).toContain('B: ?*2 C3*2 ||');
   });
 
@@ -206,14 +206,14 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     await page.goto(`${address}desk/#/stack/${id}/class`);
     await page.getByRole('link', { name: 'Make short exercises for these' }).click();
     await page.locator('h1', { hasText: 'Practice' }).waitFor();
-    expect(await page.locator('input[name=aim]:checked').count()).toBeGreaterThan(0);
+    await expect.poll(() => page.locator('input[name=aim]:checked').count()).toBeGreaterThan(0);
     await page.getByLabel('Seed').fill('77');
     await page.getByLabel('Exercises').fill('4');
     await page.getByRole('button', { name: 'Make them' }).click();
     await page.locator('[role=status]', { hasText: '4 exercises made.' }).waitFor({ timeout: 60_000 });
-    expect(await page.locator('.proofs li', { hasText: '20 answers without fault or query' }).count()).toBe(
-      4,
-    );
+    await expect
+      .poll(() => page.locator('.proofs li', { hasText: '20 answers without fault or query' }).count())
+      .toBe(4);
     await expect.poll(() => page.locator('.worksheet .exercise svg').count()).toBeGreaterThanOrEqual(4);
     const files = unzipSync(new Uint8Array(await saved('Your brief, to mark by')));
     expect(Object.keys(files)).toEqual([1, 2, 3, 4].map((i) => `${i}-Practice-77${i}.brief.txt`));
@@ -225,9 +225,9 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
     expect([...pdf.toString('latin1').matchAll(/\/Type\s*\/Page\b/g)].length).toBeLessThanOrEqual(3);
     await page.emulateMedia({ media: 'screen' });
     await page.setViewportSize({ width: 360, height: 800 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(
-      0,
-    );
+    await expect
+      .poll(() => page.evaluate(() => document.documentElement.scrollWidth - innerWidth))
+      .toBeLessThanOrEqual(0);
 
     const pupil = await openPage(browser, link);
     await expect.poll(() => pupil.locator('.sheet-head h1').textContent()).toBe('Practice 77.1');
@@ -247,8 +247,8 @@ describe.skipIf(NO_CHROMIUM)('setting the work', () => {
       page.getByRole('button', { name: 'Set it at the desk' }).click(),
     ]);
     await at.locator('.worksheet svg').first().waitFor();
-    expect(await at.getByLabel('the tune').isChecked()).toBe(true);
-    expect(await at.getByLabel('the bass', { exact: true }).isChecked()).toBe(false);
-    expect(await at.locator('.worksheet h2').textContent()).not.toBe('');
+    await expect.poll(() => at.getByLabel('the tune').isChecked()).toBe(true);
+    await expect.poll(() => at.getByLabel('the bass', { exact: true }).isChecked()).toBe(false);
+    await expect.poll(() => at.locator('.worksheet h2').textContent()).not.toBe('');
   });
 });

@@ -65,7 +65,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     await ready(page);
     const form = page.locator('.voices-read .voices-form');
     await expect.poll(() => page.locator('.voices-read').textContent()).toContain('Oboe');
-    expect(await form.evaluate((details) => (details as HTMLDetailsElement).open)).toBe(true);
+    await expect.poll(() => form.evaluate((details) => (details as HTMLDetailsElement).open)).toBe(true);
     expect(await topOf('.voices-read')).toBeLessThan(await topOf('.verdict'));
     const chosen = () =>
       form.locator('select').evaluateAll((all) =>
@@ -74,7 +74,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
           return select.selectedOptions[0]?.textContent?.trim().replace(/ \(.*/, '');
         }),
       );
-    expect(await chosen()).toEqual(['Oboe', 'Flute', 'Clarinet', 'Horn']);
+    await expect.poll(() => chosen()).toEqual(['Oboe', 'Flute', 'Clarinet', 'Horn']);
     await form.locator('select[name=B]').selectOption({ label: 'Tuba (7 notes, B2 to G3)' });
     await form.locator('select[name=A]').selectOption({ label: 'Clarinet (7 notes, G4 to A4)' });
     await form.locator('select[name=T]').selectOption({ label: 'Horn (7 notes, C4 to E4)' });
@@ -109,7 +109,7 @@ describe.skipIf(NO_CHROMIUM)('voices by hand', () => {
     const abc = 'X:1\nT:Orchard\nM:4/4\nL:1/4\nK:G\nG A B c | d2 HB2 |]\n';
     await dropFiles(page, [{ name: 'orchard.abc', bytes: strToU8(abc) }]);
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Orchard');
-    expect(await loaded()).toBeGreaterThan(before);
+    await expect.poll(() => loaded()).toBeGreaterThan(before);
     await pasteText(page, abc.replace('Orchard', 'Meadow'));
     await expect.poll(() => page.locator('.sheet-head h1').textContent()).toBe('Meadow');
     await page.locator('#tab-text').click();
