@@ -77,7 +77,10 @@ function suspensions(review: Review): Strength | undefined {
       (o.kind === 'suspension' || o.kind === 'retardation') &&
       o.preparation !== undefined &&
       o.resolution !== undefined &&
-      !isQuestioned(review, o),
+      !isQuestioned(review, o) &&
+      !review.findings.some(
+        (f) => f.rule.id === 'upward-suspension' && f.tones.some(({ id }) => id === o.tone.id),
+      ),
   );
   const [first] = right;
   if (first === undefined) return undefined;

@@ -6,6 +6,7 @@
  * come before whatever they do to the harmony.
  */
 import { severityRank } from '../rules/rule.ts';
+import { sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
 import type { Tone } from '../score/texture.ts';
 import type { Finding } from './finding.ts';
@@ -146,12 +147,20 @@ interface Hook {
 function hooksOf(units: readonly Finding[][]): Hook[] {
   const hooks = new Map<string, Hook>();
   for (const unit of units)
-    for (const [id, tone] of new Map(unit.flatMap(hookTones).map((tone) => [tone.id, tone]))) {
+    for (const [id, tone] of new Map(tonesToMend(unit).map((tone) => [tone.id, tone]))) {
       const hook = hooks.get(id);
       if (hook === undefined) hooks.set(id, { tone, units: [unit] });
       else hook.units.push(unit);
     }
   return [...hooks.values()];
+}
+
+/** Of a seventh degree not raised, and the close that it spoils, that degree alone: the bass under it is as it should be. */
+function tonesToMend(unit: readonly Finding[]): readonly Tone[] {
+  const unraised = unit.find(({ rule }) => rule.id === 'unraised-leading-note');
+  if (unraised === undefined) return unit.flatMap(hookTones);
+  const first = unraised.tones.reduce((a, b) => (b.at < a.at ? b : a));
+  return unraised.tones.filter(({ pitch }) => sameNoteName(pitch, first.pitch));
 }
 
 function hookTones(finding: Finding): readonly Tone[] {
@@ -178,6 +187,7 @@ function leaderOf(slip: readonly Finding[], urgency: (finding: Finding) => numbe
   const order = (a: Finding, b: Finding) =>
     rankWritten(a.rule.id) - rankWritten(b.rule.id) ||
     severityRank(a.severity) - severityRank(b.severity) ||
+    longerStretch(a, b) ||
     urgency(b) - urgency(a) ||
     a.from - b.from;
   return [...slip].sort(order)[0]!;
@@ -187,6 +197,12 @@ function leaderOf(slip: readonly Finding[], urgency: (finding: Finding) => numbe
 export function rankWritten(rule: string): number {
   const rank = WRITTEN_WRONG.indexOf(rule);
   return rank < 0 ? WRITTEN_WRONG.length : rank;
+}
+
+/** Of two voices badly placed, the longer stretch explains the shorter; of other things length says nothing. */
+function longerStretch(a: Finding, b: Finding): number {
+  const [one, other] = [stretchedTones(a).length, stretchedTones(b).length];
+  return one > 0 && other > 0 ? other - one : 0;
 }
 
 function heaviestOf(slip: readonly Finding[]): Finding['severity'] {

@@ -1,5 +1,5 @@
 import { withArticle } from '../english/words.ts';
-import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/plainly-misspelt.ts';
 import { intervalName, intervalQuality } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';

@@ -1,4 +1,4 @@
-import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/plainly-misspelt.ts';
 import { intervalQuality } from '../score/interval.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';

@@ -91,6 +91,8 @@ function backward(analysis: Analysis, step: HarmonyStep, severity: Severity | un
 /** Which steps count as backward, and how heavily: by degree, then by inversion. */
 function gravity(analysis: Analysis, { from, to, modulates }: HarmonyStep): Severity | undefined {
   const [start, target] = [plainDegree(from.roman), plainDegree(to.roman)];
+  // What the voices make as they pass between two beats is no step of the harmony.
+  if (isFleeting(analysis, to.chord)) return undefined;
   const inverted = from.roman.inversion + to.roman.inversion > 0;
   const fromDominant = start === 5 || (start === 7 && from.roman.quality === 'diminished');
   if (fromDominant && (target === 2 || target === 4)) {

@@ -1,6 +1,6 @@
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
-import { movesAsMeant } from '../harmony/by-ear/misspelt-leading-notes.ts';
+import { movesAsMeant } from '../harmony/by-ear/plainly-misspelt.ts';
 import { sameHarmony } from '../harmony/questions/functions.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { type Interval, intervalBetween, intervalName, intervalQuality } from '../score/interval.ts';

@@ -1,10 +1,10 @@
-import type { Analysis, Key } from '../harmony/analysis.ts';
+import type { Analysis, Chord, Key, Phrase } from '../harmony/analysis.ts';
 import { sameKey } from '../harmony/key.ts';
 import { finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { voicings } from '../harmony/questions/voicing.ts';
 import { printKey } from '../harmony/words/labels.ts';
-import { fifthsPlace } from '../score/pitch.ts';
+import { fifthsPlace, sameNoteName } from '../score/pitch.ts';
 import { about, openingTones } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
 
@@ -12,7 +12,7 @@ export const endsInAnotherKey = defineRule({
   id: 'ends-in-another-key',
   name: 'End in another key',
   family: 'cadences and phrases',
-  statement: 'The piece ends in its own key, not in one that is new in the last phrase.',
+  statement: 'The piece ends in its own key, least of all in one that is new in the last phrase.',
   why: 'The keys of a chorale are a journey there and back. An end in a key that comes for the first time is no arrival: the ear still waits for the way home.',
   hints: [
     'Compare the key of the last cadence with the key in which the piece began, and with those of the cadences between.',
@@ -51,6 +51,23 @@ B: C3 G2 C3*2! | F2 C3 G2*2! | G2 G2 C3*2! |`,
   check: (analysis) => strayEnd(analysis),
 });
 
+/** A perfect close in a key that phrases before it reached already, where the exercise itself says that it is at home elsewhere. */
+function awayFromHome(analysis: Analysis, phrase: Phrase | undefined, last: Chord): Occurrence[] {
+  const cadence = phrase?.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
+  const home = homeKey(analysis);
+  const stated = analysis.texture.score.bars[0]?.key.mode !== undefined;
+  if (!stated || cadence?.kind !== 'perfect' || sameKey(cadence.key, home)) return [];
+  if (sameNoteName(last.root, home.tonic) || !sameKey(analysis.chords[0]!.key, home)) return [];
+  return [
+    about(openingTones(voicings(analysis)[last.index]!, ['S', 'B']), {
+      severity: 'query',
+      from: last.at,
+      until: last.until,
+      message: `The piece is in ${printKey(home)} and ends with a perfect cadence in ${printKey(cadence.key)}: it has not come home.`,
+    }),
+  ];
+}
+
 /** Phrases there must be before one can speak of a plan of keys. */
 const FEWEST = 3;
 
@@ -67,7 +84,7 @@ function strayEnd(analysis: Analysis): Occurrence[] {
   }
   // What the exercise says of its mode settles the home key, whatever was read so far.
   if (texture.score.bars[0]?.key.mode !== undefined) known.push(homeKey(analysis));
-  if (known.some((key) => sameKey(key, last.key))) return [];
+  if (known.some((key) => sameKey(key, last.key))) return awayFromHome(analysis, phrase, last);
   return [
     about(openingTones(voicings(analysis)[last.index]!, ['S', 'B']), {
       // Old tunes in other modes end on the note that sounds as the dominant.

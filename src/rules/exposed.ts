@@ -23,6 +23,8 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
     const before = chordAt(analysis, transition.from.at);
     const after = chordAt(analysis, transition.to.at);
     const broken = before !== undefined && after !== undefined && sameHarmony(before, after);
+    // The same chord again, in another position, as a new phrase begins: nothing is approached.
+    if (broken && crossesFermata(transition)) continue;
     const offBeat = (sliceAt(analysis.texture, soprano.from.at)?.strength ?? 0) < 2;
     const light = broken || offBeat || crossesFermata(transition);
     occurrences.push({

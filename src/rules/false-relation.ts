@@ -1,7 +1,7 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
-import { misspeltLeadingNotes } from '../harmony/by-ear/misspelt-leading-notes.ts';
 import { neapolitanAt } from '../harmony/by-ear/neapolitan.ts';
+import { plainlyMisspelt } from '../harmony/by-ear/plainly-misspelt.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { isInner, nextTone, phraseBreaks } from '../score/motion.ts';
 import { fifthsPlace, type Step, sameNoteName } from '../score/pitch.ts';
@@ -85,7 +85,7 @@ function leavesNeapolitan(analysis: Analysis, from: Ticks, tones: readonly Tone[
 
 /** As they stand on the page: each singer reads the letters, a wrong one too, unless nobody could mean it. */
 function writtenIn(analysis: Analysis, slice: Slice): Tone[] {
-  const meant = misspeltLeadingNotes(analysis);
+  const meant = plainlyMisspelt(analysis);
   return tonesIn(slice).map((tone) => (meant.has(tone) ? tone : asWritten(tone)));
 }
 

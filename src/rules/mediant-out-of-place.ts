@@ -1,6 +1,8 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { type HeardStep, heardSteps } from '../harmony/by-ear/heard-steps.ts';
+import { dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
+import { tonesOf, voicings } from '../harmony/questions/voicing.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
 import { about, besides, heardRemark, oncePerPlace, outerTones } from './occurrence.ts';
 import { defineRule, type Occurrence, type Severity } from './rule.ts';
@@ -60,6 +62,9 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
   // Applied and altered chords lead elsewhere by their own force.
   const goal = plainDegree(to.roman);
   if (goal === undefined || GOALS.has(goal)) return [];
+  // Third and root alone, the third in the bass: it may as well have lost the root of another chord.
+  if (from.roman.inversion === 1 && tonesOf(voicings(analysis)[from.chord.index]!, 'fifth').length === 0)
+    return [];
   const inverted = from.roman.inversion + to.roman.inversion > 0;
   const severity: Severity = key.mode === 'minor' || inverted || modulates ? 'remark' : 'query';
   return [
@@ -74,8 +79,11 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
 
 /** The same in a key that the reading does not choose, though it is near. */
 function strayAsHeard(analysis: Analysis, step: HeardStep): Occurrence[] {
-  const { key, fromDegree, toDegree } = step;
+  const { key, from, to, fromDegree, toDegree } = step;
   if (!(fromDegree === 3 && toDegree === 5)) return [];
+  // A minor dominant, where the reading is in the relative minor, is told for what it is.
+  const dull = dullDominants(analysis).some(({ chord }) => chord.at < to.until && from.at < chord.until);
+  if (dull) return [];
   return [
     heardRemark(
       analysis,

@@ -1,6 +1,7 @@
 import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/by-ear/keys-near.ts';
 import { degreeOf } from '../harmony/questions/degrees.ts';
+import { dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { isTonic } from '../harmony/questions/functions.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { memberOf } from '../harmony/questions/members.ts';
@@ -153,6 +154,8 @@ function plainSeventh(analysis: Analysis, tone: Tone, next: Tone, key: Key): Occ
     return [];
   const goal = chordAt(analysis, next.at);
   if (goal === undefined || !isTonic(goal)) return [];
+  // Where a close waits for it to be raised, that is told.
+  if (dullDominants(analysis).some(({ tones }) => tones.includes(tone))) return [];
   return [
     about([tone, next], {
       severity: 'remark',

@@ -2,10 +2,10 @@ import type { Analysis } from '../harmony/analysis.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { melodyOf, phraseBreaks } from '../score/motion.ts';
-import { printPitch } from '../score/pitch.ts';
+import { printPitch, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength } from '../score/place.ts';
-import { type Tone, writtenPitch } from '../score/texture.ts';
-import { defineRule } from './rule.ts';
+import { type Texture, type Tone, writtenPitch } from '../score/texture.ts';
+import { defineRule, type Occurrence } from './rule.ts';
 
 export const repeatedBass = defineRule({
   id: 'repeated-bass',
@@ -50,7 +50,7 @@ B: G3 D3 | G2 G2 |`,
   check: (analysis) => {
     const { texture } = analysis;
     const breaks = phraseBreaks(texture);
-    return melodyOf(texture, 'B').flatMap(({ from, to, interval, acrossFermata }) => {
+    const found = melodyOf(texture, 'B').flatMap(({ from, to, interval, acrossFermata }) => {
       if (interval.steps !== 0 || interval.semitones !== 0 || acrossFermata) return [];
       const before = metricalStrength(barAt(texture.score, from.at), from.at);
       const after = metricalStrength(barAt(texture.score, to.at), to.at);
@@ -69,8 +69,43 @@ B: G3 D3 | G2 G2 |`,
         },
       ];
     });
+    return runsOf(texture, found).map((run) => (run.length === 1 ? run[0]! : standing(texture, run)));
   },
 });
+
+/** Those that go on from one another: the same note struck again and again. */
+function runsOf(texture: Texture, found: readonly Occurrence[]): Occurrence[][] {
+  const breaks = phraseBreaks(texture);
+  const runs: Occurrence[][] = [];
+  for (const occurrence of found) {
+    const last = runs.at(-1);
+    const before = last?.at(-1)?.tones[1];
+    const between = before && texture.tones.B.slice(before.index, occurrence.tones[1]!.index + 1);
+    const goesOn = between?.every(
+      (tone, i) =>
+        samePitch(tone.pitch, before!.pitch) &&
+        (i === 0 || (tone.at === between[i - 1]!.until && !breaks.has(tone.at))),
+    );
+    if (last !== undefined && goesOn) last.push(occurrence);
+    else runs.push([occurrence]);
+  }
+  return runs;
+}
+
+/** A bass that stands still for so long is one matter, as heavy as the gravest of its repeats. */
+function standing(texture: Texture, run: readonly Occurrence[]): Occurrence {
+  const [first, last] = [run[0]!.tones[0]!, run.at(-1)!.tones[1]!];
+  const tones = texture.tones.B.slice(first.index, last.index + 1);
+  const heavy = run.find(({ severity }) => severity === undefined) ?? run[0]!;
+  return {
+    ...(heavy.severity === undefined ? {} : { severity: heavy.severity }),
+    voices: ['B'],
+    from: first.at,
+    until: last.until,
+    tones,
+    message: `The bass stands still: it strikes ${printPitch(writtenPitch(last))} ${tones.length} times, and repeats it from a weak beat to a strong one ${run.length === 2 ? 'twice' : `${run.length} times`}.`,
+  };
+}
 
 /** The repeated note becomes a dissonance that wants to move on: a suspension, or the seventh of the chord. */
 function tensed(analysis: Analysis, tone: Tone): boolean {

@@ -3,11 +3,12 @@ import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { type BareDissonance, bareDissonances, placesTo } from '../harmony/by-ear/bare-dissonances.ts';
 import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
+import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { isPassingBy } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { isChordAsSpelt } from '../harmony/questions/spelling.ts';
-import { isBrokenInBass, voicings } from '../harmony/questions/voicing.ts';
+import { firstTone, isBrokenInBass, nextChord, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
 import { sameNoteName, samePitch } from '../score/pitch.ts';
@@ -74,6 +75,7 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
   if (slice === undefined || chord === undefined) return [];
   const clashes = clashesWith(slice, ornament.tone);
   if (clashes.length === 0 || clashes.every((other) => isPedalUnder(analysis, slice, other))) return [];
+  if (bearsNextChord(analysis, ornament, clashes)) return [];
   return [
     about([ornament.tone, ...clashes], {
       severity: gravity(analysis, ornament),
@@ -91,6 +93,22 @@ function isPedalUnder({ texture }: Analysis, slice: Slice, bass: Tone): boolean 
   const stays = (other: Tone | undefined, long: boolean) =>
     long || (other !== undefined && samePitch(other.pitch, bass.pitch));
   return stays(before, bass.at < slice.at) && stays(after, bass.until > slice.until);
+}
+
+/**
+ * A bass that is the root of the chord read next and stays or is struck again for it, while what it clashes with
+ * belongs to that chord too or falls to it by step: that chord is there already, with suspensions over it.
+ */
+function bearsNextChord(analysis: Analysis, { tone, chord }: Ornament, clashes: readonly Tone[]): boolean {
+  const next = nextChord(analysis, chord);
+  const under = next && firstTone(voicings(analysis)[next.index]!, 'B');
+  if (tone.voice !== 'B' || next === undefined || under === undefined) return false;
+  if (!samePitch(under.pitch, tone.pitch) || !sameNoteName(next.root, tone.pitch)) return false;
+  return clashes.every((other) => {
+    if (memberOf(next, other.pitch) !== undefined) return true;
+    const then = nextTone(analysis.texture, other);
+    return then !== undefined && placesTo(other, then) === -1 && memberOf(next, then.pitch) !== undefined;
+  });
 }
 
 function tonesAbove(slice: Slice): Tone[] {
@@ -130,6 +148,13 @@ function unexplainedAsHeard(
     const ornament = ornamentOf(analysis, other, slice.at);
     return ornament?.kind === 'suspension' && !staysAtOdds(tone, ornament.resolution);
   };
+  // One that was there before and goes up instead is told as such; the bass under it is not to blame.
+  const goesUp = (other: Tone) => {
+    const [earlier, next] = [previousTone(analysis.texture, other), nextTone(analysis.texture, other)];
+    const prepared = other.at < slice.at || (earlier !== undefined && samePitch(earlier.pitch, other.pitch));
+    return prepared && next !== undefined && next.at < tone.until && placesTo(other, next) === 1;
+  };
+  if (tone.voice === 'B' && against.every((other) => gaveWay(other) || goesUp(other))) return [];
   if (against.some(gaveWay) || (tone.voice === 'B' && isInBrokenChord(analysis, slice.at))) return [];
   if (against.every((other) => isLedThrough(analysis, slice, tone, other))) return [];
   return [

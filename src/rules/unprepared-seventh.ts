@@ -97,7 +97,7 @@ function leapInto(before: Tone, tone: Tone, severity: Severity): Occurrence {
   const interval = intervalBetween(before.pitch, tone.pitch);
   return about([before, tone], {
     severity,
-    from: before.at,
+    from: tone.at,
     until: tone.until,
     message: capitalised(
       `${inVoice(tone)} is the seventh of the chord, and the ${VOICE_WORDS[tone.voice]} leaps to it by ${article(intervalName(interval))}.`,

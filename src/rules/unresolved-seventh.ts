@@ -129,6 +129,9 @@ function unresolvedAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
     // A step up is told where the bass lies still: elsewhere the reading may have its reasons.
     const bass = toneIn(last, 'B');
     if (isStep(tone, goesTo) && (bass === undefined || bass.until <= goesTo.at)) return [];
+    // Struck again as a consonance of what comes next, it is no longer a seventh.
+    const then = hearingAt(analysis.texture, heard.until);
+    if (goesTo.at > heard.until && then !== undefined && memberOf(then, tone.pitch) !== undefined) return [];
     // Sung on in another voice, or still the same chord: the seventh is only passed on.
     const next = hearingAt(analysis.texture, goesTo.at);
     if (next !== undefined && memberOf(next, seventh) !== undefined) return [];

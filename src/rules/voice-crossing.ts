@@ -1,10 +1,10 @@
 import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
-import { barAt } from '../score/place.ts';
+import { barAt, printBar } from '../score/place.ts';
 import { VOICE_WORDS, type VoiceName } from '../score/score.ts';
-import { writtenPitch } from '../score/texture.ts';
+import { type Texture, writtenPitch } from '../score/texture.ts';
 import { beatLength } from '../score/time.ts';
-import { defineRule, range } from './rule.ts';
+import { defineRule, type Occurrence, range } from './rule.ts';
 import { inOrder } from './wording.ts';
 
 export const voiceCrossing = defineRule({
@@ -72,11 +72,36 @@ B: C3 G3 C3 |`,
           from: stretch.from,
           until: stretch.until,
           tones: inOrder(stretch.tones),
-          message: `The ${VOICE_WORDS[lower]} goes above the ${VOICE_WORDS[upper]}: ${pitches(stretch, lower)} over ${pitches(stretch, upper)}.`,
+          ...told(texture, stretch),
         };
       })
       .sort((a, b) => a.from - b.from),
 });
+
+/** So many notes of a voice can be named one by one. */
+const NAMED = 6;
+/** From so large a share of a voice's notes on, the two lines seem to have changed places. */
+const EXCHANGED = 0.75;
+
+function told(texture: Texture, stretch: Stretch): Pick<Occurrence, 'message' | 'hint'> {
+  const [upper, lower] = stretch.pair;
+  const [above, below] = [VOICE_WORDS[upper], VOICE_WORDS[lower]];
+  const sung = stretch.tones.filter(({ voice }) => voice === lower);
+  if (sung.length <= NAMED)
+    return {
+      message: `The ${below} goes above the ${above}: ${pitches(stretch, lower)} over ${pitches(stretch, upper)}.`,
+    };
+  const [from, until] = [stretch.from, stretch.until - 1].map((at) =>
+    printBar(barAt(texture.score, at).number),
+  );
+  const where = from === until ? `in ${from}` : `from ${from} to ${until}`;
+  const message = `The ${below} lies above the ${above} ${where}, for ${sung.length} notes.`;
+  if (sung.length < EXCHANGED * texture.tones[lower].length) return { message };
+  return {
+    message,
+    hint: `Were the ${above} and the ${below} written in each other’s place? Then exchange the two lines.`,
+  };
+}
 
 function pitches({ tones }: Stretch, voice: VoiceName): string {
   return tones

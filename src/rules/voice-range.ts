@@ -130,7 +130,8 @@ function occurrenceOf(
   const excess = Math.abs(semitone(furthest) - semitone(edge));
   const severity: Severity = beyond ? 'fault' : excess > stretch ? 'query' : 'remark';
   const voice = run[0]!.voice;
-  const names = listed([...new Set(run.map((tone) => printPitch(writtenPitch(tone))))]);
+  const different = [...new Set(run.map((tone) => printPitch(writtenPitch(tone))))];
+  const names = listed(different);
   const word = side === 'below' ? 'low' : 'high';
   return {
     severity,
@@ -139,7 +140,7 @@ function occurrenceOf(
     until: run.at(-1)!.until,
     tones: run,
     message: beyond
-      ? `${names} ${run.length > 1 ? 'are' : 'is'} too ${word} for the ${VOICE_WORDS[voice]}, which sings from ${printPitch(ease[0])} to ${printPitch(ease[1])}.`
-      : `${names} ${run.length > 1 ? 'are' : 'is'} ${word} for the ${VOICE_WORDS[voice]}, which sings with ease from ${printPitch(ease[0])} to ${printPitch(ease[1])}.`,
+      ? `${names} ${different.length > 1 ? 'are' : 'is'} too ${word} for the ${VOICE_WORDS[voice]}, which sings from ${printPitch(ease[0])} to ${printPitch(ease[1])}.`
+      : `${names} ${different.length > 1 ? 'are' : 'is'} ${word} for the ${VOICE_WORDS[voice]}, which sings with ease from ${printPitch(ease[0])} to ${printPitch(ease[1])}.`,
   };
 }

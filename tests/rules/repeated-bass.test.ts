@@ -80,6 +80,25 @@ B: G3 C3 C3 D3 | G2*4! |`,
         },
       ],
     },
+    {
+      name: 'a bass that stands still for two bars, once',
+      text: `key: G major
+metre: 4/4
+S: B4 A4 B4 C5 | D5 B4 A4*2! |
+A: G4 F#4 G4 G4 | G4 G4 F#4*2! |
+T: D4 D4 D4 E4 | B3 D4 D4*2! |
+B: G3 G3 G3 G3 | G3 G3 D3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'B',
+          notes: 'B:G3 G3 G3 G3',
+          severity: 'query',
+          says: 'The bass stands still: it strikes G3 4 times, and repeats it from a weak beat to a strong one twice.',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -14,7 +14,7 @@ B: G2 C3 D3 G2 | D3*2 G2*2! |`,
       expect: [
         {
           bar: '1',
-          beat: '1',
+          beat: '2',
           voices: 'S',
           notes: 'S:B4 G4',
           severity: 'query',

@@ -117,6 +117,25 @@ B: C3 F3 G3 C3 |`,
         },
       ],
     },
+    {
+      name: 'two lines written in each other’s place, once and by their bars',
+      text: `key: Bb major
+metre: 4/4
+S: Bb4 C5 D5 Bb4 | Eb5 D5 C5 C5 |
+A: D4 C4 Bb3 D4 | C4 Bb3 A3 A3 |
+T: F4 F4 F4 F4 | G4 F4 F4 F4 |
+B: Bb2 A2 Bb2 Bb2 | C3 D3 F3 F3 |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'AT',
+          notes: 'A:D4 C4 Bb3 D4 C4 Bb3 A3 A3 T:F4 F4 F4 F4 G4 F4 F4 F4',
+          severity: 'query',
+          says: 'The tenor lies above the alto from bar 1 to bar 2, for 8 notes.',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -97,7 +97,8 @@ function findConsecutives(analysis: Analysis): Consecutive[] {
     };
     const meet = { analysis, pair, ornaments };
     for (const step of directSteps(slices, pair)) add(judge(meet, step, 'direct'));
-    for (const step of plainSteps(slices, pair, plain)) add(judge(meet, step, 'decorated'));
+    for (const step of plainSteps(slices, pair, plain))
+      if (overlap(step.before) && overlap(step.after)) add(judge(meet, step, 'decorated'));
     // One voice as if it did not hold its suspensions back; two that do so together move together anyway.
     for (const voice of pair.filter((one) => suspends.has(one)))
       for (const step of plainSteps(slices, pair, { ...plain, [voice]: resolved[voice] }))
@@ -240,6 +241,11 @@ function sounding(map: Meeting['ornaments'], tone: Tone, at: Ticks): readonly Or
 function resolvedAt(ornaments: Meeting['ornaments'], tone: Tone, at: Ticks): Tone {
   const held = sounding(ornaments, tone, at).find(({ kind }) => kind === 'suspension');
   return held?.resolution ?? tone;
+}
+
+/** Two notes are heard together at some time; a plain line may stand on under a note that has long been left. */
+function overlap([upper, lower]: readonly [Tone, Tone]): boolean {
+  return upper.at < lower.until && lower.at < upper.until;
 }
 
 /** The step in a line of resolved suspensions goes to a tone that is held back: it sounds only later. */

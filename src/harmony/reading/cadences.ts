@@ -84,6 +84,8 @@ function named(
     (from === 1 && approach.quality !== 'minor' && approach.quality !== 'diminished') ||
     leadingNoteChord(approach, key);
   const triad = last.roman.seventh === undefined;
+  // A six-four waits for its bass to move: nothing closes on it.
+  if (triad && last.roman.inversion === 2) return undefined;
   if (to === 0 && triad && (goal.quality === 'major' || goal.quality === 'minor')) {
     if (dominant) return { key, kind: 'perfect' };
     const subdominant =

@@ -43,18 +43,26 @@ export function respell(texture: Texture): Respelt {
 
 /** What a tone should have been called; undefined where it is rightly spelt, or nothing tells. */
 function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined {
-  const middle = slice.bar.key.fifths + 2;
-  const place = fifthsPlace(tone.pitch);
-  // What lies in the signature or next to it is taken at its word.
-  if (Math.abs(place - middle) <= IN_SIGNATURE + 1) return undefined;
-  const other = enharmonic(tone.pitch, place > middle ? -12 : 12);
-  if (Math.abs(fifthsPlace(other) - middle) > NEAR) return undefined;
+  const { fifths } = slice.bar.key;
+  const other = otherName(tone.pitch, fifths);
+  if (other === undefined) return undefined;
   const next = texture.tones[tone.voice][tone.index + 1];
   const after = next?.at === tone.until ? next : undefined;
   if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
   if (after !== undefined && isForgotten(texture, slice, tone, after)) return undefined;
   const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
-  return soundsAs(texture, slice, tone, other, leads) ? other : undefined;
+  // A note of the signature under its other name has no other meaning, whatever chord it could be spelt into.
+  const sure = leads || inSignature(other, fifths);
+  return soundsAs(texture, slice, tone, other, sure) ? other : undefined;
+}
+
+/** The other name of a note far from the signature, where that is nearer; what lies in it or next to it is taken at its word. */
+function otherName(pitch: Pitch, fifths: number): Pitch | undefined {
+  const middle = fifths + 2;
+  const place = fifthsPlace(pitch);
+  if (Math.abs(place - middle) <= IN_SIGNATURE + 1) return undefined;
+  const other = enharmonic(pitch, place > middle ? -12 : 12);
+  return Math.abs(fifthsPlace(other) - middle) > NEAR ? undefined : other;
 }
 
 /** The same sound twelve places along the line of fifths, one letter away. */
@@ -105,19 +113,39 @@ function inSignature(note: NoteName, fifths: number): boolean {
 }
 
 /**
- * For half its length or more the note makes a chord under the other name, and at no time under its own, unless it
- * `leads` as the other would.
+ * For half its length or more the note makes a chord under the other name, alone or with whatever else has a name as
+ * far off, and at no time under its own, unless it is `sure` to be the other. Then the third of a chord without its
+ * fifth is enough.
  */
-function soundsAs(texture: Texture, first: Slice, tone: Tone, other: Pitch, leads: boolean): boolean {
+function soundsAs(texture: Texture, first: Slice, tone: Tone, other: Pitch, sure: boolean): boolean {
   let explained: Ticks = 0;
   for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < tone.until; i++) {
     const slice = texture.slices[i]!;
-    const names = namesIn(slice);
-    if (!leads && rootAsSpelt(names) !== undefined) return false;
-    const renamed = names.map((name) => (sameNoteName(name, tone.pitch) ? other : name));
-    if (rootAsSpelt(renamed) !== undefined) explained += slice.until - slice.at;
+    const pitches = VOICES.flatMap((voice) => toneIn(slice, voice)?.pitch ?? []);
+    if (!sure && rootAsSpelt(pitches) !== undefined) return false;
+    const alone = pitches.map((pitch) => (sameNoteName(pitch, tone.pitch) ? other : pitch));
+    const together = pitches.map((pitch) => {
+      const meant = otherName(pitch, slice.bar.key.fifths);
+      // A sharp beside a flat that should be a sharp is as it should be.
+      return meant && isLower(meant, pitch) === isLower(other, tone.pitch) ? meant : pitch;
+    });
+    const isChord = [alone, together].some(
+      (names) => rootAsSpelt(names) !== undefined || (sure && isThirdOverBass(names)),
+    );
+    if (isChord) explained += slice.until - slice.at;
   }
   return explained * 2 >= tone.until - tone.at;
+}
+
+function isLower(a: NoteName, b: NoteName): boolean {
+  return fifthsPlace(a) < fifthsPlace(b);
+}
+
+/** Two notes alone, from the top, of which the lowest has the other for its third. */
+function isThirdOverBass(notes: readonly NoteName[]): boolean {
+  const root = fifthsPlace(notes.at(-1)!);
+  const others = new Set(notes.map((note) => fifthsPlace(note) - root).filter((places) => places !== 0));
+  return others.size === 1 && (others.has(4) || others.has(-3));
 }
 
 function namesIn(slice: Slice): NoteName[] {

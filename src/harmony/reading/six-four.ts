@@ -22,7 +22,7 @@ export function sixFourKind(
     after.quality === 'major' &&
     strength(chord) >= strength(after)
   )
-    return 'cadential';
+    return settlesOnTonic(chord, after) ? 'pedal' : 'cadential';
   if (before !== undefined && after !== undefined) {
     if (overOneBass(texture, before, chord, after)) return 'pedal';
     // Six-fours in a row pass from nowhere to nowhere.
@@ -33,6 +33,12 @@ export function sixFourKind(
     fifthsPlace(other.root) === fifthsPlace(chord.root) &&
     other.quality === chord.quality;
   return same(before) || same(after) ? 'arpeggiated' : 'free';
+}
+
+/** IV over the tonic that follows in the same bass: it decorates the tonic, and leads to no dominant. */
+function settlesOnTonic(chord: Chord, after: Chord): boolean {
+  const plain = [chord, after].every(({ roman }) => roman.applied === undefined);
+  return plain && chord.roman.degree === 4 && after.roman.degree === 1;
 }
 
 function isSixFour({ roman }: Chord): boolean {

@@ -11,6 +11,7 @@ import { answers } from './cases.ts';
 import { percent, type Section } from './section.ts';
 import { SITUATIONS, type Situation } from './situations.ts';
 import { transposed } from './transpose.ts';
+import { WEAK_SITUATIONS } from './weak-situations.ts';
 
 const UNITS = [4, 2, 8] as const;
 /** From six flats to six sharps. */
@@ -24,7 +25,7 @@ export interface Swept {
   readonly wrong: ReadonlyMap<string, number>;
 }
 
-function sweep(situations: readonly Situation[] = SITUATIONS): Swept[] {
+function sweep(situations: readonly Situation[] = [...SITUATIONS, ...WEAK_SITUATIONS]): Swept[] {
   return situations.map((situation) => {
     const wrong = new Map<string, number>();
     let [asked, right] = [0, 0];
