@@ -1,4 +1,5 @@
 import { type Consecutive, consecutivesIn } from '../harmony/questions/consecutives.ts';
+import { isOuterPair } from '../score/motion.ts';
 import { printPitch } from '../score/pitch.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { writtenPitch } from '../score/texture.ts';
@@ -30,7 +31,7 @@ export const accentedPassingConsecutives = defineRule({
 metre: 4/4
 S: A4 A4 (G4 F4) E4 | D4*2 C4*2 |
 A: F4 F4 F4 C4 | B3*2 C4*2 |
-T: C4 D4 C4 G3 | G3*2 E3*2 |
+T: C4 (D4 A3) C4 G3 | G3*2 E3*2 |
 B: F3 D3 A2 C3 | G2*2 C3*2 |`,
       },
     ],
@@ -57,9 +58,15 @@ function accented(consecutive: Consecutive): Occurrence[] {
   const interval = `${consecutive.interval}s`;
   return [
     about([...first, ...second], {
+      ...(isPlainParallel(consecutive) ? { severity: 'remark' as const } : {}),
       from: consecutive.from,
       until: consecutive.until,
       message: `${inVoice(ornament.tone)}, a passing note on the beat, makes parallel ${interval} between ${VOICE_WORDS[first[0].voice]} and ${VOICE_WORDS[first[1].voice]}: ${printPitch(writtenPitch(first[1]))}–${printPitch(writtenPitch(first[0]))} to ${printPitch(writtenPitch(second[1]))}–${printPitch(writtenPitch(second[0]))}.`,
     }),
   ];
+}
+
+/** The rules about parallels take it up as it stands: that a passing note makes them is only said beside it. */
+function isPlainParallel({ way, pair }: Consecutive): boolean {
+  return way === 'direct' || way === 'decorated' || (way === 'on beats' && isOuterPair(pair));
 }

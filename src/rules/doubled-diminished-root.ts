@@ -2,10 +2,19 @@ import { listed } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
 import { tonesIn } from '../harmony/by-ear/hearing.ts';
 import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
+import { leadingNoteIn } from '../harmony/questions/degrees.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
+import { isDominant } from '../harmony/questions/functions.ts';
+import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
 import { inFallingFifths } from '../harmony/questions/progression.ts';
-import { diminishedTriadOf, type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import {
+  type DiminishedTriad,
+  diminishedTriadOf,
+  nextChord,
+  type Voicing,
+  voicings,
+} from '../harmony/questions/voicing.ts';
 import { keyFacts } from '../harmony/tonal.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { fifthsPlace, noteNameAtFifths, printNoteName, sameNoteName } from '../score/pitch.ts';
@@ -78,12 +87,39 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
   if (voicing.chord.roman.degree === 7 && inFallingFifths(analysis, voicing.chord.index)) return [];
   return doublingsOf(analysis, voicing, triad.root).map(({ from, until, tones }) =>
     about(tones, {
-      ...(isFleeting(analysis, voicing.chord) ? { severity: 'remark' as const } : {}),
+      ...(isFleeting(analysis, voicing.chord) || isToldOtherwise(analysis, voicing, triad)
+        ? { severity: 'remark' as const }
+        : {}),
       from,
       until,
       message: `${printNoteName(triad.root)}, the root of a diminished triad, is doubled: ${listed(tones.map(inVoice))}.`,
     }),
   );
+}
+
+/**
+ * Other rules say it first: a leading note that goes to its tonic is doubled as that; a triad in root position is to
+ * be turned over; of a third alone the question is which chord it is.
+ */
+function isToldOtherwise(
+  analysis: Analysis,
+  { chord, slices }: Voicing,
+  { root, bass }: DiminishedTriad,
+): boolean {
+  const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
+  const goal = nextChord(analysis, chord.index);
+  const leads =
+    leading !== undefined &&
+    sameNoteName(leading, root) &&
+    goal !== undefined &&
+    fifthsPlace(goal.root) === fifthsPlace(root) - 5;
+  const bare = slices.every((slice) =>
+    tonesIn(slice).every(({ pitch }) => {
+      const member = memberOf(chord, pitch);
+      return member === 'root' || member === 'third';
+    }),
+  );
+  return leads || bass === 'root' || bare;
 }
 
 /**

@@ -1,6 +1,7 @@
 /** What the two rules about exposed intervals share. */
 import { withArticle } from '../english/words.ts';
 import type { Analysis } from '../harmony/analysis.ts';
+import { consecutivesIn } from '../harmony/questions/consecutives.ts';
 import { sameHarmony } from '../harmony/questions/functions.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { intervalName } from '../score/interval.ts';
@@ -13,6 +14,9 @@ import { inOrder } from './wording.ts';
 /** Soprano and bass move the same way into a fifth or octave, the soprano by leap. */
 export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurrence[] {
   const occurrences: Occurrence[] = [];
+  const parallels = consecutivesIn(analysis).filter(
+    ({ interval, motion }) => family(interval) === target && motion === 'similar',
+  );
   for (const transition of analysis.texture.transitions) {
     const { S: soprano, B: bass } = transition.moves;
     if (!soprano || !bass || motionOf(soprano, bass) !== 'similar') continue;
@@ -26,9 +30,11 @@ export function exposed(analysis: Analysis, target: 'fifth' | 'octave'): Occurre
     // The same chord again, in another position, as a new phrase begins: nothing is approached.
     if (broken && crossesFermata(transition)) continue;
     const offBeat = (sliceAt(analysis.texture, soprano.from.at)?.strength ?? 0) < 2;
-    const light = broken || offBeat || crossesFermata(transition);
+    const parallel = parallels.some(({ second: [s, b] }) => s === soprano.to && b === bass.to);
+    const light = broken || offBeat || parallel || crossesFermata(transition);
     occurrences.push({
-      // Inside one chord the leap only breaks it up; from a note off the beat it only decorates; a new phrase begins afresh.
+      // Inside one chord the leap only breaks it up; from a note off the beat it only decorates; what is
+      // parallel if the decoration is taken away is told as that; a new phrase begins afresh.
       ...(light ? { severity: 'remark' as const } : {}),
       voices: ['S', 'B'],
       from: Math.max(soprano.from.at, bass.from.at),

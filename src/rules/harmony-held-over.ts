@@ -4,7 +4,7 @@ import { phraseAt } from '../harmony/questions/moments.ts';
 import { previousChord, voicings } from '../harmony/questions/voicing.ts';
 import { printNoteName, samePitch } from '../score/pitch.ts';
 import { barAt, metricalStrength, placeAt, printPlace } from '../score/place.ts';
-import { VOICES } from '../score/score.ts';
+import { type Bar, VOICES } from '../score/score.ts';
 import { type Slice, sliceAt, type Texture, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about, besides } from './occurrence.ts';
@@ -81,7 +81,8 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
   const bassAfter = late && toneIn(late, 'B');
   if (bass === undefined || bassAfter === undefined) return [];
   const still = samePitch(bass.pitch, bassAfter.pitch) || standsStill(analysis.texture, chord.at, barline);
-  const severity: Severity = still ? 'query' : 'remark';
+  const weak = !still || bar.misfits.length > 0 || isHemiola(bar, chord.at, end - barline);
+  const severity: Severity = weak ? 'remark' : 'query';
   return [
     about([bass, bassAfter], {
       severity,
@@ -90,6 +91,15 @@ function heldOver(analysis: Analysis, chord: Chord): Occurrence[] {
       message: `The chord that begins at ${printPlace(placeAt(score, chord.at))} is held over the barline into bar ${next.number}.`,
     }),
   ];
+}
+
+/**
+ * Two bars of three beats heard as three of two, as before many closes: the chord comes on the last beat and goes with
+ * the next bar's second.
+ */
+function isHemiola({ at, duration, metre }: Bar, from: Ticks, after: Ticks): boolean {
+  const beat = beatLength(metre);
+  return duration === 3 * beat && from === at + 2 * beat && after === beat;
 }
 
 /** No voice moves between two moments: the bass that only changes its place at the later one brings nothing on. */

@@ -1,6 +1,6 @@
 import { capitalised } from '../english/words.ts';
 import { NEIGHBOURS, type Stretch, stretchesWhere } from '../score/motion.ts';
-import { printPitch } from '../score/pitch.ts';
+import { printPitch, samePitch } from '../score/pitch.ts';
 import { barAt } from '../score/place.ts';
 import { VOICE_WORDS } from '../score/score.ts';
 import { sliceAt, type Texture, writtenPitch } from '../score/texture.ts';
@@ -60,8 +60,10 @@ B: E3 F3 C3 G3 | C3*4 |`,
         const { metre } = barAt(texture.score, stretch.from);
         const length = stretch.until - stretch.from;
         if (length <= beatLength(metre)) return [];
-        const short = length <= longest * beatLength(metre) || endsPhrase(texture, stretch);
         const [upper, lower] = stretch.pair;
+        // Where they move on together, that is said as parallel unisons.
+        const moves = stretch.tones.some(({ pitch }) => !samePitch(pitch, stretch.tones[0]!.pitch));
+        const short = length <= longest * beatLength(metre) || moves || endsPhrase(texture, stretch);
         return [
           {
             ...(short ? { severity: 'remark' as const } : {}),

@@ -66,7 +66,7 @@ function inverted(analysis: Analysis, phrase: Phrase): Occurrence[] {
   if (last.roman.inversion === 0 || moved) return invertedAsHeard(analysis, phrase, bass);
   return [
     about([bass], {
-      ...(leansOn(analysis, last) ? { severity: 'remark' as const } : {}),
+      ...(phrase.cadence === undefined || leansOn(analysis, last) ? { severity: 'remark' as const } : {}),
       from: last.at,
       until: last.until,
       message: `The phrase ends at ${printPlace(placeAt(analysis.texture.score, last.at))} on ${numeral(last.roman, last.key)}, a chord in ${inversionWords(last.roman.inversion)}.`,

@@ -94,7 +94,10 @@ function isOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean
  */
 function isDoubtful(chord: Chord): boolean {
   if (chord.members.seventh !== undefined) return false;
-  if (chord.quality === 'diminished' || chord.roman.degree === 3 || chord.roman.inversion === 2) return true;
+  const { degree, inversion } = chord.roman;
+  // In minor the mediant is as good a chord as any other, and with its root in the bass nobody misses one.
+  const mediant = degree === 3 && (chord.key.mode === 'major' || inversion !== 0);
+  if (chord.quality === 'diminished' || mediant || inversion === 2) return true;
   return chord.roman.applied === undefined && !belongsToKey(chord.members.fifth, chord.key);
 }
 

@@ -66,8 +66,7 @@ function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
     about(
       [...openingTones(known[before.index]!, ['S', 'B']), ...openingTones(known[last.index]!, ['S', 'B'])],
       {
-        // Down a fifth to a major chord: weak, but the ear can take it for a close in the key of that chord.
-        severity: unsure || fallsFifth(before, last) ? 'remark' : 'query',
+        severity: unsure || fallsFifth(before, last) || wantsLeadingNote(before, last) ? 'remark' : 'query',
         from: before.at,
         until: last.until,
         message: `${unsure ? 'A phrase seems to end' : 'The phrase ends'} at ${where} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
@@ -81,6 +80,16 @@ function isGuess({ texture }: Analysis, { end, goal, until }: Phrase): boolean {
   return end === 'inferred' && until - goal <= beatLength(barAt(texture.score, goal).metre);
 }
 
+/** With its seventh degree raised it would be a close: that it is not raised is unraised-leading-note's business. */
+function wantsLeadingNote(before: Chord, last: Chord): boolean {
+  return isMinorDominant(last) || (isMinorDominant(before) && last.roman.degree === 1);
+}
+
+function isMinorDominant({ key, roman, quality }: Chord): boolean {
+  return key.mode === 'minor' && roman.degree === 5 && roman.applied === undefined && quality === 'minor';
+}
+
+/** Down a fifth to a major chord: weak, but the ear can take it for a close in the key of that chord. */
 function fallsFifth(before: Chord, last: Chord): boolean {
   const falls = fifthsPlace(before.root) - fifthsPlace(last.root) === 1;
   return falls && before.quality === 'major' && last.quality === 'major' && last.roman.inversion === 0;

@@ -55,10 +55,12 @@ B: G3 D3 | G2 G2 |`,
       const before = metricalStrength(barAt(texture.score, from.at), from.at);
       const after = metricalStrength(barAt(texture.score, to.at), to.at);
       if (after < 3 || before >= after) return [];
+      // In a bar of the wrong length nobody can tell which beats are strong.
+      const askew = barAt(texture.score, from.at).misfits.length > 0;
       const opens = from.index === 0 || breaks.has(from.at);
       return [
         {
-          ...(opens || tensed(analysis, to) || (after === 3 && !isRoot(analysis, to))
+          ...(opens || askew || tensed(analysis, to) || (after === 3 && !isRoot(analysis, to))
             ? { severity: 'remark' as const }
             : {}),
           voices: ['B' as const],

@@ -29,7 +29,7 @@ export const voiceCrossing = defineRule({
       'How many beats tenor and bass may be crossed and be worth no more than a remark.',
     ),
     innerVoices: range(
-      2,
+      1,
       [0, 16],
       'How many beats alto and tenor may be crossed and be worth no more than a remark.',
     ),

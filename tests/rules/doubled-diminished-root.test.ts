@@ -23,7 +23,7 @@ B: A3 D3 E3 E3 | A2*4! |`,
       ],
     },
     {
-      name: 'the leading-note chord likewise',
+      name: 'the leading-note chord likewise, told as a doubled leading note: a remark',
       text: `key: C major
 metre: 4/4
 S: E4 B3 C4 B3 | C4*4! |
@@ -36,7 +36,7 @@ B: C3 D3 C3 G2 | C3*4! |`,
           beat: '2',
           voices: 'ST',
           notes: 'S:B3 T:B2',
-          severity: 'query',
+          severity: 'remark',
           says: 'B, the root of a diminished triad, is doubled: B3 in the soprano and B2 in the tenor.',
         },
       ],
@@ -57,6 +57,42 @@ B: A3 D3 (D3 B2) E3 | A2*4! |`,
           notes: 'S:B4 A:B4',
           severity: 'query',
           says: 'B, the root of a diminished triad, is doubled: B4 in the soprano and B4 in the alto.',
+        },
+      ],
+    },
+    {
+      name: 'the leading note twice, though the chord goes elsewhere than to its tonic',
+      text: `key: C major
+metre: 4/4
+S: E4 B3 E4 D4 | C4*4! |
+A: C4 F3 A3 B3 | G3*4! |
+T: G3 B2 C3 G3 | E3*4! |
+B: C3 D3 A2 G2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'ST',
+          notes: 'S:B3 T:B2',
+          severity: 'query',
+        },
+      ],
+    },
+    {
+      name: 'in root position, which has a rule of its own: a remark',
+      text: `key: A minor
+metre: 4/4
+S: C5 B4 C5 B4 | A4*4! |
+A: A4 F4 A4 G#4 | E4*4! |
+T: E4 D4 E4 D4 | C4*4! |
+B: A3 B2 C3 E3 | A2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SB',
+          notes: 'S:B4 B:B2',
+          severity: 'remark',
         },
       ],
     },

@@ -24,10 +24,6 @@ const EXCEPTIONS: Readonly<Record<string, Exception>> = {
     rules: ['parallel-octaves'],
     why: 'Both sevenths fall as they should, and so in octaves: the doubling is what brings them about.',
   },
-  'accented-passing-consecutives wrong 1': {
-    rules: ['parallel-fifths'],
-    why: 'They are the very same fifths, named once as fifths.',
-  },
   'voices-end-apart wrong 1': {
     rules: ['unfinished'],
     why: 'The rest by which the alto ends early is a beat without a note.',

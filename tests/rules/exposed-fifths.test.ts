@@ -41,6 +41,24 @@ B: A3 C3 |`,
         },
       ],
     },
+    {
+      name: 'parallel fifths but for a passing note, and told as those: a remark',
+      text: `key: C major
+metre: 4/4
+S: E5 E5 D5 B4 | C5*4! |
+A: G4 C5*2 G4 | G4*4! |
+T: C4 C4*2 E4 | E4*4! |
+B: C3 A3*2 E3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:D5 B4 B:A3 E3',
+          severity: 'remark',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -60,6 +60,24 @@ B: E3 A3 E3 (A2 B2) | C3 E3 A2*2! |`,
         },
       ],
     },
+    {
+      name: 'three bars of two beats within two of three, as before a close: a remark',
+      text: `key: G major
+metre: 3/4
+S: B4 C5 D5 | D5 C5*2 | B4*3! |
+A: G4 A4 B4 | B4 A4 F#4 | G4*3! |
+T: D4 E4 G4 | G4 E4 D4 | D4*3! |
+B: G3 A3 G3 | G3 C3 D3 | G2*3! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'B',
+          notes: 'B:G3 G3',
+          severity: 'remark',
+        },
+      ],
+    },
   ],
   passing: [
     {

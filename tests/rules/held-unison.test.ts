@@ -41,6 +41,24 @@ B: E3 F3 C3 |`,
         },
       ],
     },
+    {
+      name: 'for three beats, but moving, which is said as parallel unisons: a remark',
+      text: `key: C major
+metre: 4/4
+S: G4 E4 F4 E4 | G4*4! |
+A: C4 E4 F4 E4 | E4*4! |
+T: G3 C4 A3 C4 | C4*4! |
+B: E3 C3 D3 A2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'SA',
+          notes: 'S:E4 F4 E4 A:E4 F4 E4',
+          severity: 'remark',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -32,6 +32,24 @@ T: C4 C4 C4 G3! | G3 C4 G3 G3! |
 B: C3 F3 C3 D3! | C3 F3 G3 C3! |`,
       expect: [{ bar: '1', beat: '4', voices: 'B', notes: 'B:D3', severity: 'remark' }],
     },
+    {
+      name: 'on a chord with which no cadence is made anyway: a remark',
+      text: `key: A minor
+metre: 4/4
+S: A4 C5 C5 D5! | A4 G#4 A4*2! |
+A: E4 E4 F4 F4! | E4 E4 E4*2! |
+T: C4 A3 A3 B3! | A3 B3 C4*2! |
+B: A3 C3 F3 D3! | C3 E3 A2*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'B',
+          notes: 'B:D3',
+          severity: 'remark',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -89,5 +89,14 @@ A: G4 F4 E4 A4 | G4*2 E4*2! |
 T: E4 B3 C4 D4 | B3*2 C4*2! |
 B: C3 D3 E3 F3 | G3*2 C3*2! |`,
     },
+    {
+      name: 'the mediant of a minor key over its root, without its fifth',
+      text: `key: C minor
+metre: 4/4
+S: Bb4 C5 Eb5 D5 | C5*4! |
+A: D4 Eb4 G4 F4 | G4*4! |
+T: Bb3 Ab3 G3 B3 | Eb4*4! |
+B: G3 F3 Eb3 G3 | C3*4! |`,
+    },
   ],
 });

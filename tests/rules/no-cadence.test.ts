@@ -41,6 +41,25 @@ B: C3 F3 D3 A2! | G2 G2 C3*2! |`,
         },
       ],
     },
+    {
+      name: 'a half close whose seventh degree is not raised, which has a rule of its own: a remark',
+      text: `key: A minor
+metre: 4/4
+S: A4 B4 C5 B4! | A4 G#4 A4*2! |
+A: E4 E4 E4 E4! | E4 E4 E4*2! |
+T: C4 G#3 A3 G3! | A3 B3 C4*2! |
+B: A3 E3 A2 E3! | C3 E3 A2*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '3',
+          voices: 'SB',
+          notes: 'S:C5 B4 B:A2 E3',
+          severity: 'remark',
+          says: 'with i–v, which is no cadence',
+        },
+      ],
+    },
   ],
   passing: [
     {

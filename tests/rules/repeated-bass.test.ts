@@ -99,6 +99,31 @@ B: G3 G3 G3 G3 | G3 G3 D3*2! |`,
         },
       ],
     },
+    {
+      name: 'in a bar of the wrong length, whose strong beats nobody knows: remarks',
+      text: `key: G major
+metre: 4/4
+S: B4 A4 B4 G4 G4 G4 | G4*4! |
+A: D4 F#4 D4 D4 D4 D4 | D4*4! |
+T: G3 A3 G3 B3 B3 B3 | B3*4! |
+B: G3 D3 G2 D3 D3 G2 | G2*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '4',
+          voices: 'B',
+          notes: 'B:D3 D3',
+          severity: 'remark',
+        },
+        {
+          bar: '1',
+          beat: '6',
+          voices: 'B',
+          notes: 'B:G2 G2',
+          severity: 'remark',
+        },
+      ],
+    },
   ],
   passing: [
     {

@@ -136,6 +136,24 @@ B: Bb2 A2 Bb2 Bb2 | C3 D3 F3 F3 |`,
         },
       ],
     },
+    {
+      name: 'alto and tenor for more than a beat',
+      text: `key: C major
+metre: 4/4
+S: G4 A4 G4 G4 | G4*4! |
+A: E4 D4 C4/2 C4*3/2 | E4*4! |
+T: C4 F4 E4/2 D4*3/2 | C4*4! |
+B: C3 D3 E3 G2 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'AT',
+          notes: 'A:D4 C4 C4 T:F4 E4 D4',
+          severity: 'query',
+        },
+      ],
+    },
   ],
   passing: [
     {
