@@ -56,6 +56,9 @@ describe('what sounds', () => {
     it(`makes a tierce without its fifth major in ${metre}`, () => {
       expect(readings(close(metre, 'C#4'))).toEqual(['i iv V I']);
     });
+    it(`makes no tierce of an open fifth in ${metre}`, () => {
+      expect(readings(close(metre, 'E4'))).toEqual(['i iv V i']);
+    });
   }
 
   it('has no rootless seventh without its leading note', () => {

@@ -19,6 +19,7 @@ import { cutAtSeventh } from './sevenths.ts';
 import { parseParameters } from './thin/characters.ts';
 import { leaningOf } from './thin/leaning.ts';
 import { NETWORK } from './thin/parameters.ts';
+import { withOwnThirds } from './thirds.ts';
 
 let committed: Float64Array | undefined;
 
@@ -95,7 +96,7 @@ export function readHarmonies(texture: Texture, phrases: readonly Phrase[], lear
       return root === spans[i]!.root ? [{ at, until, tonic, mode, chord: chordOf(chord) }] : [];
     }),
   ];
-  return { harmonies, doubts: doubts.sort((a, b) => a.at - b.at) };
+  return { harmonies: withOwnThirds(texture, harmonies), doubts: doubts.sort((a, b) => a.at - b.at) };
 }
 
 function isKnown({ root, type }: Span, { tonic, mode }: KeyNumber): boolean {
