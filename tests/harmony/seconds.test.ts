@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/harmony/analyse.ts';
 import type { Analysis } from '../../src/harmony/analysis.ts';
-import { secondOf } from '../../src/harmony/questions/seconds.ts';
+import { isSureOfKey, secondOf } from '../../src/harmony/questions/seconds.ts';
 import { numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { secondWords } from '../../src/harmony/words/seconds.ts';
 import { DEFAULT_PROFILE } from '../../src/profiles/list.ts';
@@ -48,6 +48,22 @@ B: C4 F3 G3 C3! |`);
     expect(secondsByBar(review, 'capital letters')).toEqual([
       'bar 4, beat 4: also A minor: Im–IVm until bar 5',
     ]);
+  });
+
+  it('leave the key told with reserve where they lie, and without where nobody doubts', () => {
+    const { chords, seconds } = analyseText(EITHER_WAY);
+    expect(chords.slice(0, 4).every(isSureOfKey)).toBe(true);
+    for (const { index } of seconds[0]!.chords) expect(isSureOfKey(chords[index]!)).toBe(false);
+  });
+
+  it('are none of whether a chord has its seventh', () => {
+    const { seconds } = analyseText(`key: Ab major
+metre: 4/4
+S: Eb5 C5 F5 Bb4 | C5 Db5 Eb5 Db5 | C5*4! |
+A: Eb4 Ab4 F4 Eb4 | Eb4 Bb4 Db5 Eb4 | C4*4! |
+T: C4 Eb4 Db4 Bb3 | Ab3 F4 G4 G3 | Ab3*4! |
+B: Ab3 C4 Bb3 G3 | Ab3 Bb2 Eb3 Eb3 | Ab2*4! |`);
+    expect(seconds).toEqual([]);
   });
 
   it('stand in the JSON by chord and by key', () => {

@@ -5,6 +5,7 @@ import type { Chord, SecondReading } from '../../src/harmony/analysis.ts';
 import { MEMBERS, memberOf, membersOf } from '../../src/harmony/questions/members.ts';
 import { chordAt } from '../../src/harmony/questions/moments.ts';
 import { ornamentOf } from '../../src/harmony/questions/ornaments.ts';
+import { isSureOfKey } from '../../src/harmony/questions/seconds.ts';
 import { chordLabel, numeral, printKey } from '../../src/harmony/words/labels.ts';
 import { cadenceWords, functionOf, ornamentWords } from '../../src/harmony/words/words.ts';
 import { secondInWords } from '../../src/report/chords.ts';
@@ -35,7 +36,7 @@ export function chordPanel(panel: Panel): TemplateResult {
     ${steps(panel, review, chord)}
     <h2 class="chord-name">
       <span class="numeral">${chordLabel(chord, settings.labels, barAt(review.score, chord.at).key.fifths) || numeral(chord.roman, chord.key)}</span>
-      <span>in ${withSigns(printKey(chord.key))}</span>
+      <span>${isSureOfKey(chord) ? '' : 'probably '}in ${withSigns(printKey(chord.key))}</span>
     </h2>
     <p class="chord-function">${capitalised(functionOf(chord))}.</p>
     <p>${capitalised(printPlace(placeAt(review.score, chord.at)))}. Its notes: ${notesOf(chord)}.</p>

@@ -2,6 +2,17 @@
 import { remembered } from '../../score/remember.ts';
 import type { Analysis, Chord, Key, Roman } from '../analysis.ts';
 
+/**
+ * From so great a likelihood on a key is told without reserve: of that, 97 % of the time is read so by people, on
+ * chorales the weights had not seen (`npm run bench:harmony`).
+ */
+const SURE = 0.95;
+
+/** True where the key of a chord is told without reserve; else people may hear another. */
+export function isSureOfKey({ sure }: Chord): boolean {
+  return sure >= SURE;
+}
+
 /** A chord as a second reading has it. */
 export interface SecondHearing {
   readonly key: Key;

@@ -1,4 +1,5 @@
 /** The second-best chord of a harmony, its key and its neighbours left as they are. */
+import { CHORD_TYPES } from '../../chord-types.ts';
 import { featureList, worthOf } from './features.ts';
 import type { Scorers } from './scorers.ts';
 import type { Span } from './search.ts';
@@ -57,7 +58,7 @@ function secondChord(scorers: Scorers, placings: readonly Placing[], i: number):
   const found = find();
   for (let c = 0; c < found.count; c++) {
     const chord = { root: found.root[c]!, type: found.type[c]!, inversion: found.inversion[c]! };
-    if (chord.root === span.root && chord.type === span.type) continue;
+    if (chord.root === span.root && sameTriad(chord.type, span.type)) continue;
     // What no analyst would write is no alternative.
     if (vocabularyIndex(span.mode, chord.root - span.tonic, chord.type) === STRANGE) continue;
     const score = scoreOf(scorers, placings, i, chord);
@@ -66,6 +67,12 @@ function secondChord(scorers: Scorers, placings: readonly Placing[], i: number):
     best = chord;
   }
   return best;
+}
+
+/** With or without its seventh it is the same chord to whoever reads it: whether the seventh only passes is no question. */
+function sameTriad(a: number, b: number): boolean {
+  const [one, other] = [CHORD_TYPES[a]!.offsets, CHORD_TYPES[b]!.offsets];
+  return [1, 2].every((member) => one[member] === other[member]);
 }
 
 const list = featureList(64);
