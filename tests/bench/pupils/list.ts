@@ -2,6 +2,7 @@
 import { ANSWERED } from './answered.ts';
 import { CASES } from './cases.ts';
 import { FERMATAS_REMOVED } from './fermatas-removed.ts';
+import { HYMNS } from './hymns.ts';
 import { IMITATORS } from './imitators.ts';
 import { PLAIN } from './plain.ts';
 import { SCRIPTS } from './scripts.ts';
@@ -11,6 +12,7 @@ import { THINNED } from './thinned.ts';
 
 export const SECTIONS: readonly Section[] = [
   FERMATAS_REMOVED,
+  HYMNS,
   THINNED,
   PLAIN,
   ANSWERED,
