@@ -7,6 +7,7 @@ import { PARAMETERS } from '../../src/harmony/reading/thin/network.ts';
 import type { Piece } from './harmony-corpus.ts';
 import { learn, TRAINING } from './harmony-learning.ts';
 import { learnPhrases } from './phrase-learning.ts';
+import { hymnsIn } from './pupils/hymns/list.ts';
 import { learnNetwork } from './thin-learning.ts';
 
 export const FOLDS = 5;
@@ -34,11 +35,14 @@ export function foldLearnt(pieces: readonly Piece[]): Map<string, Learnt> {
   return new Map(pieces.map(({ name }) => [name, learnt[folds.get(name)!]!]));
 }
 
-/** For each piece, by name, what to weigh phrase ends by, learnt from the other folds. */
+/** For each piece, by name, what to weigh phrase ends by, learnt from the other folds and half of the hymn tunes. */
 export function foldPhraseWeights(pieces: readonly Piece[]): Map<string, PhraseWeights> {
   const folds = foldOf(pieces);
   const tables = Array.from({ length: FOLDS }, (_, fold) =>
-    learnPhrases(pieces.filter(({ name }) => folds.get(name) !== fold)),
+    learnPhrases(
+      pieces.filter(({ name }) => folds.get(name) !== fold),
+      hymnsIn('learnt from'),
+    ),
   );
   return new Map(pieces.map(({ name }) => [name, tables[folds.get(name)!]!]));
 }

@@ -1,14 +1,22 @@
 /** Learns what ends a phrase from the fermatas of the open chorales: a structured averaged perceptron. */
-import { lengthFeatures, type Melody, melodyOf } from '../../src/harmony/reading/phrase-model.ts';
+import {
+  lengthFeatures,
+  type Melody,
+  melodyOf,
+  spanFeatures,
+} from '../../src/harmony/reading/phrase-model.ts';
 import {
   type Division,
   divide,
   endNames,
   type PhraseWeights,
 } from '../../src/harmony/reading/phrase-search.ts';
-import { byVoice, type Score } from '../../src/score/score.ts';
+import { byVoice, type Score, VOICES } from '../../src/score/score.ts';
 import { textureOf } from '../../src/score/texture.ts';
+import type { Ticks } from '../../src/score/time.ts';
 import type { Piece } from './harmony-corpus.ts';
+import { inThree, withPlainTune } from './proportion.ts';
+import type { TypedHymn } from './pupils/hymns/print.ts';
 import { withoutFermatas, withoutVoices } from './pupils/thin.ts';
 
 /** A melody without its fermatas, and the tones that had them. */
@@ -22,9 +30,12 @@ const EPOCHS = 12;
 const MARGIN = 1;
 const NOTHING_GIVEN = { ends: () => false, goesOn: () => false };
 
-/** Learns from the pieces as they are, without their verses, and with voices still to be written. */
-export function learnPhrases(pieces: readonly Piece[]): PhraseWeights {
-  const lessons = pieces.flatMap(lessonsOf);
+/**
+ * Learns from the pieces as they are, without their verses, with voices still to be written, with a plain tune, and in
+ * triple time; and from hymn tunes.
+ */
+export function learnPhrases(pieces: readonly Piece[], hymns: readonly TypedHymn[] = []): PhraseWeights {
+  const lessons = [...pieces.flatMap(lessonsOf), ...hymns.flatMap(hymnLessons)];
   const weights = new Map<string, number>();
   const sum = new Map<string, number>();
   const squares = new Map<string, number>();
@@ -52,25 +63,38 @@ export function learnPhrases(pieces: readonly Piece[]): PhraseWeights {
 
 function lessonsOf({ texture }: Piece): Lesson[] {
   const { score } = texture;
-  const bare = withoutFermatas(score);
-  const silent = withoutVerses(bare);
+  const silent = withoutVerses(score);
+  const plain = withoutVoices(withPlainTune(silent), ['A', 'T', 'B']);
   const shapes = [
-    bare,
+    score,
     silent,
     silent,
     withoutVoices(silent, ['A', 'T']),
     withoutVoices(silent, ['T']),
     withoutVoices(silent, ['A', 'T', 'B']),
+    plain,
+    ...[silent, withoutVoices(silent, ['A', 'T']), plain].flatMap((shape) => inThree(shape) ?? []),
   ];
-  const marked = new Set(
-    texture.tones.S.flatMap((tone, i) => (tone.notes.some(({ fermata }) => fermata) ? [i] : [])),
-  );
-  if (marked.size < 2) return [];
   return shapes.flatMap((shape) => {
-    const melody = melodyOf(textureOf(shape));
-    if (melody === undefined) return [];
-    return [{ melody, truth: new Set([...marked, melody.tones.length - 1]) }];
+    const ends = textureOf(shape).tones.S.flatMap(({ notes, until }) =>
+      notes.some(({ fermata }) => fermata) ? [until] : [],
+    );
+    return ends.length < 2 ? [] : [lesson(withoutFermatas(shape), ends)];
   });
+}
+
+/** A tune counts as often as a chorale: alone most of the time, and with what else is written. */
+function hymnLessons({ score, ends }: TypedHymn): Lesson[] {
+  const sung = VOICES.filter((voice) => score.voices[voice].some(({ kind }) => kind === 'note'));
+  const lone = lesson(withoutVoices(score, ['A', 'T', 'B']), ends);
+  if (sung.length === 1) return [lone, lone, lone];
+  return [lone, lone, lone, lesson(score, ends), lesson(withoutVoices(score, ['A', 'T']), ends)];
+}
+
+function lesson(score: Score, ends: readonly Ticks[]): Lesson {
+  const melody = melodyOf(textureOf(score))!;
+  const truth = melody.tones.flatMap(({ until }, i) => (ends.includes(until) ? [i] : []));
+  return { melody, truth: new Set([...truth, melody.tones.length - 1]) };
 }
 
 /** The same notes, no words under them. */
@@ -99,10 +123,13 @@ function addFeatures(
   into: Map<string, number>,
 ): void {
   const add = (name: string) => into.set(name, (into.get(name) ?? 0) + factor);
-  let from = melody.tones[0]!.at;
+  let from = 0;
+  let at = melody.tones[0]!.at;
   for (const i of ends) {
+    const { until } = melody.tones[i]!;
     for (const name of endNames(melody)[i]!) add(name);
-    lengthFeatures(melody, from, melody.tones[i]!.until, usual, add);
-    from = melody.tones[i]!.until;
+    spanFeatures(melody, from, i, add);
+    lengthFeatures(until - at, usual, add);
+    [from, at] = [i + 1, until];
   }
 }

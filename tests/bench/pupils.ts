@@ -9,6 +9,8 @@ import type { Learnt } from '../../src/harmony/reading/harmonies.ts';
 import type { PhraseWeights } from '../../src/harmony/reading/phrase-search.ts';
 import { corpusPresent, type Piece, readCorpus } from './harmony-corpus.ts';
 import { foldLearnt, foldPhraseWeights } from './harmony-folds.ts';
+import { learnPhrases } from './phrase-learning.ts';
+import { type Half, hymnsIn } from './pupils/hymns/list.ts';
 import { SECTIONS } from './pupils/list.ts';
 import type { Bench } from './pupils/section.ts';
 
@@ -22,6 +24,7 @@ const pieces: Piece[] = corpusPresent() ? readCorpus() : [];
 /** What the five folds teach is learnt when the first section asks for it: some minutes. */
 let learnt: ReadonlyMap<string, Learnt> | undefined;
 let phraseTables: ReadonlyMap<string, PhraseWeights> | undefined;
+const hymnTables = new Map<Half, PhraseWeights>();
 const committed = process.argv.includes('--committed');
 const bench: Bench = {
   pieces,
@@ -34,6 +37,12 @@ const bench: Bench = {
     if (committed) return undefined;
     phraseTables ??= foldPhraseWeights(pieces);
     return phraseTables.get(piece.name);
+  },
+  hymnWeights: (half) => {
+    if (committed || pieces.length === 0) return undefined;
+    const other = half === 'kept back' ? 'learnt from' : 'kept back';
+    if (!hymnTables.has(half)) hymnTables.set(half, learnPhrases(pieces, hymnsIn(other)));
+    return hymnTables.get(half);
   },
 };
 

@@ -6,6 +6,7 @@ import { intervalBetween } from '../../score/interval.ts';
 import { fifthsPlace } from '../../score/pitch.ts';
 import { metricalStrength } from '../../score/place.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
+import { lastBegun } from '../../score/search.ts';
 import { type Slice, type Texture, type Tone, toneIn } from '../../score/texture.ts';
 import { barLength, beatLength, type Ticks } from '../../score/time.ts';
 import { rootAsSpelt } from '../questions/spelling.ts';
@@ -20,6 +21,13 @@ export interface Melody {
   readonly last: readonly Slice[];
   /** The commonest length of its notes, the longer of two. */
   readonly usual: Ticks;
+  /** How many notes last at least as long as each of them, as a share of all. */
+  readonly asLong: readonly number[];
+  /** About how many syllables are sung before each tone, shorter notes than usual counting less. */
+  readonly syllables: readonly number[];
+  /** How many places have the rhythm of the opening, and how many that of the close: a share told roughly. */
+  readonly openings: string;
+  readonly closings: string;
   readonly bar: Ticks;
   readonly beat: Ticks;
 }
@@ -40,13 +48,18 @@ export function melodyOf(texture: Texture): Melody | undefined {
     while (e + 1 < texture.slices.length && texture.slices[e + 1]!.at < tone.until) e++;
     last.push(texture.slices[e]!);
   }
+  const usual = commonestLength(tones);
   return {
     texture,
     voice,
     tones,
     first,
     last,
-    usual: commonestLength(tones),
+    usual,
+    asLong: sharesAsLong(tones),
+    syllables: syllablesBefore(tones, usual),
+    openings: placesAlike(tones, (i) => likeFirst({ tones }, i)),
+    closings: placesAlike(tones, (i) => likeLast({ tones }, i)),
     bar: barLength(metre),
     beat: beatLength(metre),
   };
@@ -62,6 +75,18 @@ function commonestLength(tones: readonly Tone[]): Ticks {
   return best;
 }
 
+function sharesAsLong(tones: readonly Tone[]): number[] {
+  const lengths = tones.map(({ at, until }) => until - at).sort((a, b) => a - b);
+  const shorter = (length: Ticks) => lastBegun(lengths, length - 1, (other) => other) + 1;
+  return tones.map(({ at, until }) => 1 - shorter(until - at) / tones.length);
+}
+
+function syllablesBefore(tones: readonly Tone[], usual: Ticks): number[] {
+  const before = [0];
+  for (const { at, until } of tones) before.push(before.at(-1)! + Math.min(1, (until - at) / usual));
+  return before;
+}
+
 /** A ratio told roughly. */
 function ratio(a: Ticks, b: Ticks): string {
   const r = a / b;
@@ -69,6 +94,11 @@ function ratio(a: Ticks, b: Ticks): string {
   if (r === 1) return 'same';
   if (r < 2) return 'more';
   return r < 3 ? 'twice' : r < 4 ? 'thrice' : 'four times';
+}
+
+/** A share told roughly. */
+function share(part: number): string {
+  return part <= 0.15 ? 'few' : part <= 0.3 ? 'some' : part <= 0.5 ? 'many' : 'most';
 }
 
 function way(from: Tone | undefined, to: Tone | undefined): string {
@@ -90,6 +120,7 @@ export function endFeatures(melody: Melody, i: number, add: (name: string) => vo
   const long = ratio(length, usual);
   add(`length to usual ${long}`);
   add(`length to beat ${ratio(length, beat)}`);
+  add(`as long ${share(melody.asLong[i]!)} ${long}`);
   add(`length to next ${ratio(length, next.until - next.at)} ${long}`);
   const before = tones[i - 1];
   if (before !== undefined) add(`length to last ${ratio(length, before.until - before.at)} ${long}`);
@@ -103,24 +134,24 @@ export function endFeatures(melody: Melody, i: number, add: (name: string) => vo
   add(`degree ${told} ${way(before, tone)}`);
   add(`leaves ${way(tone, next)}`);
   openings(melody, i, add);
+  closings(melody, i, add);
   harmony(melody, i, add);
   signs(texture, tone, next, add);
 }
 
+/** Where in its bar a tone begins. */
+function into({ first }: Melody, i: number): Ticks {
+  return first[i]!.at - first[i]!.bar.at + first[i]!.bar.offset;
+}
+
 /** Whether the next phrase would begin as the melody does: at the same place of the bar, with the same rhythm. */
-function openings({ tones, first, beat }: Melody, i: number, add: (name: string) => void): void {
-  const into = (k: number): Ticks => first[k]!.at - first[k]!.bar.at + first[k]!.bar.offset;
+function openings(melody: Melody, i: number, add: (name: string) => void): void {
+  const { tones, beat } = melody;
   const next = tones[i + 1]!;
-  add(`begins ${into(i + 1) === into(0) ? 'where' : 'not where'} the first begins`);
-  add(`next on ${into(i + 1) % beat === 0 ? 'a beat' : 'no beat'}`);
-  let alike = 0;
-  while (
-    alike < 6 &&
-    i + 1 + alike < tones.length &&
-    tones[alike]!.until - tones[alike]!.at === tones[i + 1 + alike]!.until - tones[i + 1 + alike]!.at
-  )
-    alike++;
-  add(`begins with the first rhythm ${alike}`);
+  add(`begins ${into(melody, i + 1) === into(melody, 0) ? 'where' : 'not where'} the first begins`);
+  add(`next on ${into(melody, i + 1) % beat === 0 ? 'a beat' : 'no beat'}`);
+  add(`begins with the first rhythm ${likeFirst(melody, i + 1)}`);
+  if (likeFirst(melody, i + 1) === MOST_ALIKE) add(`begins with the first rhythm as ${melody.openings} do`);
   let same = 0;
   while (
     same < 6 &&
@@ -131,6 +162,50 @@ function openings({ tones, first, beat }: Melody, i: number, add: (name: string)
     same++;
   if (same > 2) add(`begins with the first notes ${same}`);
   if (next.until - next.at < tones[i]!.until - tones[i]!.at) add('goes on faster');
+}
+
+/** Whether the phrase would close as the melody does: at the same place of the bar, with the same rhythm. */
+function closings(melody: Melody, i: number, add: (name: string) => void): void {
+  const end = melody.tones.length - 1;
+  const apart = into(melody, i) - into(melody, end);
+  add(
+    `last note ${apart === 0 ? 'where' : (2 * apart) % melody.bar === 0 ? 'half a bar from where' : 'not where'} the last begins`,
+  );
+  add(`closes with the last rhythm ${likeLast(melody, i)}`);
+  if (likeLast(melody, i) === MOST_ALIKE) add(`closes with the last rhythm as ${melody.closings} do`);
+}
+
+/** More notes of the same lengths than this say no more. */
+const MOST_ALIKE = 6;
+
+/** How many notes from a tone on are as long as the melody's first. */
+function likeFirst({ tones }: { readonly tones: readonly Tone[] }, i: number): number {
+  let alike = 0;
+  while (
+    alike < MOST_ALIKE &&
+    i + alike < tones.length &&
+    tones[alike]!.until - tones[alike]!.at === tones[i + alike]!.until - tones[i + alike]!.at
+  )
+    alike++;
+  return alike;
+}
+
+/** How many notes before a tone are as long as those before the melody's last. */
+function likeLast({ tones }: { readonly tones: readonly Tone[] }, i: number): number {
+  const end = tones.length - 1;
+  let alike = 0;
+  while (alike < MOST_ALIKE && i - alike >= 1) {
+    const [a, b] = [tones[i - alike - 1]!, tones[end - alike - 1]!];
+    if (a.until - a.at !== b.until - b.at) break;
+    alike++;
+  }
+  return alike;
+}
+
+/** Whether many places are as much alike as can be told: then it says little. */
+function placesAlike(tones: readonly Tone[], alike: (i: number) => number): string {
+  const count = tones.filter((_, i) => alike(i) === MOST_ALIKE).length;
+  return share(count / tones.length);
 }
 
 /** What the other voices do: how they come to rest, on what, and whether they begin again together. */
@@ -197,17 +272,10 @@ function signs(texture: Texture, tone: Tone, next: Tone, add: (name: string) => 
   if (onward !== undefined && /^["'‘“«]*\p{Lu}/u.test(onward)) add('verse capital');
 }
 
-/** Calls with each feature of a phrase from one moment to another, where most phrases are as long as `usual`. */
-export function lengthFeatures(
-  melody: Melody,
-  from: Ticks,
-  until: Ticks,
-  usual: Ticks,
-  add: (name: string) => void,
-): void {
-  const { bar, beat } = melody;
-  const length = until - from;
-  const whole = length % bar === 0;
+/** Calls with each feature of a phrase from tone `from` to tone `to`, whatever the others are. */
+export function spanFeatures(melody: Melody, from: number, to: number, add: (name: string) => void): void {
+  const { bar, beat, tones, syllables } = melody;
+  const length = tones[to]!.until - startOf(melody, from);
   const bars = length / bar;
   const told =
     bars < 1
@@ -219,8 +287,25 @@ export function lengthFeatures(
           : String(Math.round(bars * 2) / 2);
   add(`bars ${told}`);
   add(
-    whole ? 'whole bars' : (2 * length) % bar === 0 ? 'half bars' : length % beat === 0 ? 'beats' : 'uneven',
+    length % bar === 0
+      ? 'whole bars'
+      : (2 * length) % bar === 0
+        ? 'half bars'
+        : length % beat === 0
+          ? 'beats'
+          : 'uneven',
   );
+  const sung = Math.round(syllables[to + 1]! - syllables[from]!);
+  add(`syllables ${sung > 16 ? 'over 16' : sung > 12 ? 'over 12' : sung}`);
+}
+
+/** A phrase begins where the one before it ended, rests and all. */
+function startOf({ tones }: Melody, from: number): Ticks {
+  return from === 0 ? tones[0]!.at : tones[from - 1]!.until;
+}
+
+/** Calls with each feature of a phrase of a length, where most phrases are as long as `usual`. */
+export function lengthFeatures(length: Ticks, usual: Ticks, add: (name: string) => void): void {
   add(
     usual === length
       ? 'as long as usual'

@@ -3,7 +3,7 @@
  * weights over its endings and the lengths between them (`phrase-model.ts`).
  */
 import type { Ticks } from '../../score/time.ts';
-import { endFeatures, lengthFeatures, type Melody } from './phrase-model.ts';
+import { endFeatures, lengthFeatures, type Melody, spanFeatures } from './phrase-model.ts';
 
 /** Weights by the name of the feature; one that is not there weighs nothing. */
 export type PhraseWeights = ReadonlyMap<string, number>;
@@ -56,13 +56,31 @@ export function divide(
   const scores = endNames(melody).map((names, i) =>
     names.reduce((sum, name) => sum + (weights.get(name) ?? 0), handicap ? handicap(i) : 0),
   );
+  const spans = spanScores(melody, weights);
   let best: Division | undefined;
   for (const bars of USUAL_BARS) {
     const usual = bars * melody.bar;
-    const found = divideBy(melody, weights, given, scores, usual);
+    const found = divideBy(melody, weights, given, scores, spans, usual);
     if (best === undefined || found.score > best.score) best = found;
   }
   return best!;
+}
+
+/** What a phrase from one tone to another weighs by itself, each asked once. */
+function spanScores(melody: Melody, weights: PhraseWeights): (from: number, to: number) => number {
+  const known = new Map<number, number>();
+  const count = melody.tones.length;
+  return (from, to) => {
+    const key = from * count + to;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    let score = 0;
+    spanFeatures(melody, from, to, (name) => {
+      score += weights.get(name) ?? 0;
+    });
+    known.set(key, score);
+    return score;
+  };
 }
 
 function divideBy(
@@ -70,18 +88,15 @@ function divideBy(
   weights: PhraseWeights,
   given: Given,
   scores: readonly number[],
+  spans: (from: number, to: number) => number,
   usual: Ticks,
 ): Division {
   const { tones } = melody;
-  const lengths = new Map<Ticks, number>();
-  const lengthScore = (from: Ticks, until: Ticks): number => {
-    const known = lengths.get(until - from);
-    if (known !== undefined) return known;
+  const lengthScore = (length: Ticks): number => {
     let score = 0;
-    lengthFeatures(melody, from, until, usual, (name) => {
+    lengthFeatures(length, usual, (name) => {
       score += weights.get(name) ?? 0;
     });
-    lengths.set(until - from, score);
     return score;
   };
   const final = tones.length - 1;
@@ -95,7 +110,7 @@ function divideBy(
     for (let j = alone ? i - 1 : i - 2; j >= -1; j--) {
       const from = j < 0 ? tones[0]!.at : tones[j]!.until;
       const reached = j < 0 ? 0 : total[j]!;
-      const score = reached + lengthScore(from, until) + scores[i]!;
+      const score = reached + spans(j + 1, i) + lengthScore(until - from) + scores[i]!;
       if (score > total[i]!) {
         total[i] = score;
         back[i] = j;

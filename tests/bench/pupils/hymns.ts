@@ -7,10 +7,9 @@ import { phrasesOf } from '../../../src/harmony/reading/phrases.ts';
 import type { VoiceName } from '../../../src/score/score.ts';
 import { textureOf } from '../../../src/score/texture.ts';
 import type { HymnTune } from './hymns/hymn-tune.ts';
-import { INVENTED } from './hymns/invented.ts';
+import { halfOf, TUNES } from './hymns/list.ts';
 import { typedHymn } from './hymns/print.ts';
-import { REMEMBERED } from './hymns/remembered.ts';
-import { percent, type Row, type Section } from './section.ts';
+import { type Bench, percent, type Row, type Section } from './section.ts';
 
 const SHAPES: readonly { readonly name: string; readonly voices: readonly VoiceName[] }[] = [
   { name: 'the tune alone', voices: ['S'] },
@@ -20,21 +19,24 @@ const SHAPES: readonly { readonly name: string; readonly voices: readonly VoiceN
 
 export const HYMNS: Section = {
   title: 'Hymn tunes, no pause marked: ends of the lines of the text',
-  rows: () => {
-    const tunes = [...REMEMBERED, ...INVENTED];
-    return SHAPES.flatMap(({ name, voices }) => {
-      const whole = tunes.filter((tune) => voices.every((voice) => tune[voice] !== undefined));
-      return measure(`${name} (${whole.length})`, whole, voices);
-    });
-  },
+  rows: (bench) =>
+    SHAPES.flatMap(({ name, voices }) => {
+      const whole = TUNES.filter((tune) => voices.every((voice) => tune[voice] !== undefined));
+      return measure(bench, `${name} (${whole.length})`, whole, voices);
+    }),
 };
 
-function measure(name: string, tunes: readonly HymnTune[], voices: readonly VoiceName[]): Row[] {
+function measure(
+  { hymnWeights }: Bench,
+  name: string,
+  tunes: readonly HymnTune[],
+  voices: readonly VoiceName[],
+): Row[] {
   let [ends, found, told] = [0, 0, 0];
   const complaints: Row[] = [];
   for (const tune of tunes) {
     const hymn = typedHymn(tune, voices);
-    const inside = phrasesOf(textureOf(hymn.score))
+    const inside = phrasesOf(textureOf(hymn.score), hymnWeights(halfOf(tune)))
       .slice(0, -1)
       .map(({ until }) => until);
     const right = hymn.ends.filter((end) => inside.includes(end)).length;
@@ -43,7 +45,11 @@ function measure(name: string, tunes: readonly HymnTune[], voices: readonly Voic
     told += inside.length;
     const [few, many] = [hymn.ends.length - right, inside.length - right];
     if (few + many > 0)
-      complaints.push({ material: `    ${tune.name}`, figure: `${few} missed, ${many} too many`, target: '' });
+      complaints.push({
+        material: `    ${tune.name}`,
+        figure: `${few} missed, ${many} too many`,
+        target: '',
+      });
   }
   return [
     { material: `${name}: found`, figure: percent(found, ends), target: '90 %' },

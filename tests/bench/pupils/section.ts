@@ -2,6 +2,7 @@
 import type { Learnt } from '../../../src/harmony/reading/harmonies.ts';
 import type { PhraseWeights } from '../../../src/harmony/reading/phrase-search.ts';
 import type { Piece } from '../harmony-corpus.ts';
+import type { Half } from './hymns/list.ts';
 
 /** What the sections measure on. */
 export interface Bench {
@@ -11,6 +12,8 @@ export interface Bench {
   readonly learntFor: (piece: Piece) => Learnt | undefined;
   /** What to weigh phrase ends by; likewise. */
   readonly phraseWeightsFor: (piece: Piece) => PhraseWeights | undefined;
+  /** What to weigh phrase ends of hymn tunes of one half by: learnt from the chorales and the other half; likewise. */
+  readonly hymnWeights: (half: Half) => PhraseWeights | undefined;
 }
 
 export interface Row {

@@ -1,7 +1,6 @@
 /** Hymn tunes in our notation: bars laid out, typed as their tune says. */
 import { readNotation } from '../../../../src/notation/index.ts';
-import { byVoice, type Score, VOICES, type VoiceName } from '../../../../src/score/score.ts';
-import { endOf } from '../../../../src/score/score.ts';
+import { byVoice, endOf, type Score, VOICES, type VoiceName } from '../../../../src/score/score.ts';
 import type { Ticks } from '../../../../src/score/time.ts';
 import type { HymnTune } from './hymn-tune.ts';
 
@@ -52,13 +51,18 @@ function printTune(tune: HymnTune, voices: readonly VoiceName[]): string {
   const bar = Number(beats);
   const short = fraction(upbeat!);
   const rests = tune.typed?.includes('rests') === true && short > 0;
-  const lines = VOICES.filter((voice) => voices.includes(voice) && tune[voice] !== undefined).map(
-    (voice) => {
-      const sounds = [...(rests ? [`r*${printed(bar - short)}`] : []), ...(tune[voice]!.match(/\([^)]*\)\S*|\S+/g) ?? [])];
-      return `${voice}: ${barred(sounds, bar, rests || short === 0 ? bar : short, tune)}`;
-    },
-  );
-  const head = [`key: ${key}`, `metre: ${beats}/${unit}`, ...(rests || short === 0 ? [] : [`upbeat: ${upbeat}`])];
+  const lines = VOICES.filter((voice) => voices.includes(voice) && tune[voice] !== undefined).map((voice) => {
+    const sounds = [
+      ...(rests ? [`r*${printed(bar - short)}`] : []),
+      ...(tune[voice]!.match(/\([^)]*\)\S*|\S+/g) ?? []),
+    ];
+    return `${voice}: ${barred(sounds, bar, rests || short === 0 ? bar : short, tune)}`;
+  });
+  const head = [
+    `key: ${key}`,
+    `metre: ${beats}/${unit}`,
+    ...(rests || short === 0 ? [] : [`upbeat: ${upbeat}`]),
+  ];
   return [...head, ...lines, ''].join('\n');
 }
 
