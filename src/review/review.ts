@@ -12,6 +12,7 @@ import {
   type Severity,
   severityRank,
 } from '../rules/rule.ts';
+import { withBlanks } from '../score/blanks.ts';
 import type { Score } from '../score/score.ts';
 import { asWritten, textureOf } from '../score/texture.ts';
 import type { Finding } from './finding.ts';
@@ -32,7 +33,7 @@ export interface Review {
 
 /** Analyses a score and runs every rule the profile leaves on. Pure. */
 export function reviewScore(score: Score, profile: Profile): Review {
-  return reviewAnalysis(analyse(textureOf(score)), profile);
+  return reviewAnalysis(analyse(textureOf(withBlanks(score))), profile);
 }
 
 /** Runs every rule the profile leaves on over an analysis that is already there. Pure. */

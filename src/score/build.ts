@@ -72,7 +72,9 @@ interface Measured {
   readonly full: Ticks;
   readonly written: Partial<Record<VoiceName, Ticks>>;
   readonly longest: Ticks;
-  /** Every voice that wrote here wrote the same length, and at least one of them closed the bar. */
+  /** Every voice that wrote here wrote the same length. */
+  readonly alike: boolean;
+  /** They did, and at least one of them closed the bar. */
   readonly agreed: boolean;
 }
 
@@ -85,6 +87,9 @@ interface Measured {
  */
 export function buildScore(draft: DraftScore): Score {
   const measured = draft.bars.map(measure);
+  const lastSung = draft.bars.findLastIndex(({ voices }) =>
+    VOICES.some((voice) => voices[voice]?.events.some(({ kind }) => kind === 'note')),
+  );
   const voices = byVoice((): VoiceEvent[] => []);
   const bars: Bar[] = [];
   const figures: WrittenFigure[] = [];
@@ -93,7 +98,12 @@ export function buildScore(draft: DraftScore): Score {
   let tempo = draft.tempo;
   for (const [index, bar] of measured.entries()) {
     if (measured[index - 1]?.full !== bar.full) heldOver = 0;
-    const { duration, fits } = extentOf(bar, measured[index + 1], bars[0], heldOver);
+    const { duration, fits } = extentOf(
+      bar,
+      measured[index + 1],
+      heldOver,
+      index >= lastSung ? upbeatOf(measured[0]!, bars[0]) : 0,
+    );
     const offset = offsetOf(bar, duration, index === 0, heldOver);
     // A short bar in the middle may be the first half of a split one; remember what it held.
     const opens = offset === 0 && duration < bar.full && fits === duration;
@@ -119,18 +129,23 @@ export function buildScore(draft: DraftScore): Score {
   };
 }
 
-/** How long a bar lasts, and how much fits into it without being too much or too little. `first` is the score's first bar. */
+/**
+ * How long a bar lasts, and how much fits into it without being too much or too little. `upbeat` is what the last
+ * bar that is sung may give back; 0 for every other.
+ */
 function extentOf(
   bar: Measured,
   next: Measured | undefined,
-  first: Bar | undefined,
   heldOver: Ticks,
+  upbeat: Ticks,
 ): { readonly duration: Ticks; readonly fits: Ticks } {
   const { short } = bar.draft;
   const declared = typeof short === 'number' ? short : undefined;
   const expected = declared ?? bar.full;
   const falls = declared === undefined && bar.longest > 0 && bar.longest < expected;
-  if (!falls || !(bar.agreed || short !== undefined)) {
+  // The last barline is easily left out: what gives back the upbeat is whole without it.
+  const givesBackUpbeat = upbeat > 0 && bar.alike && bar.longest + upbeat === bar.full;
+  if (!falls || !(bar.agreed || givesBackUpbeat || short !== undefined)) {
     return { duration: Math.max(expected, bar.longest), fits: expected };
   }
   const completesSplit = heldOver > 0 && heldOver + bar.longest === bar.full;
@@ -139,13 +154,21 @@ function extentOf(
     next?.agreed === true &&
     next.full === bar.full &&
     bar.longest + next.longest === bar.full;
-  const givesBackUpbeat =
-    next === undefined &&
-    first !== undefined &&
-    first.offset > 0 &&
-    bar.longest + first.duration === bar.full;
   const meant = short !== undefined || completesSplit || startsSplit || givesBackUpbeat;
   return { duration: bar.longest, fits: meant ? bar.longest : expected };
+}
+
+/** How long the upbeat is, as a short bar or after rests in a full one; 0 where there is none. */
+function upbeatOf({ draft, full }: Measured, first: Bar | undefined): Ticks {
+  if (first === undefined) return 0;
+  if (first.offset > 0) return first.duration;
+  const silences = VOICES.flatMap((voice) => {
+    const events = draft.voices[voice]?.events ?? [];
+    const sung = events.findIndex(({ kind }) => kind === 'note');
+    return sung < 0 ? [] : [events.slice(0, sung).reduce((sum, { duration }) => sum + duration, 0)];
+  });
+  const silence = Math.min(full, ...silences);
+  return silence > 0 ? full - silence : 0;
 }
 
 /** Where in a full bar this one begins. */
@@ -209,12 +232,14 @@ function measure(draft: DraftBar): Measured {
   }
   const lengths = Object.values(written);
   const longest = Math.max(0, ...lengths);
+  const alike = lengths.every((length) => length === longest);
   return {
     draft,
     full: barLength(draft.metre),
     written,
     longest,
-    agreed: closed && lengths.every((length) => length === longest),
+    alike,
+    agreed: closed && alike,
   };
 }
 

@@ -6,19 +6,19 @@ testRule(noCadence, {
     {
       name: 'an end that was inferred from a note no longer than others',
       text: `key: G major
-metre: 2/2
-S: B4 B4 | C5 A4 | G4 A4 | B4 A4 | G4*2 |
-A: G4 G4 | G4 F#4 | D4 F#4 | G4 F#4 | D4*2 |
-T: D4 E4 | E4 D4 | B3 D4 | D4 C4 | B3*2 |
-B: G3 E3 | C3 D3 | G3 D3 | G2 D3 | G2*2 |`,
+metre: 4/4
+S: G4 F#4 G4 A4 | B4 C5 A4 B4 | B4 C5 D5 B4 | C5 A4 B4*2 | D5 C5 B4 A4 | G4 E4 F#4 G4 | A4 B4 C5 A4 | G4 F#4 G4*2 |
+A: D4 D4 D4 F#4 | G4 G4 E4 D4 | G4 A4 A4 G4 | G4 F#4 G4*2 | G4 F#4 G4 F#4 | D4 C4 C4 B3 | F#4 G4 G4 F#4 | D4 D4 D4*2 |
+T: B3 A3 B3 D4 | D4 E4 C4 G3 | D4 D4 D4 D4 | E4 D4 D4*2 | B3 D4 D4 D4 | B3 G3 A3 G3 | D4 D4 E4 D4 | B3 C4 B3*2 |
+B: G3 D3 G3 D3 | G3 C3 A2 G2 | G3 F#3 F#3 G3 | C3 D3 G2*2 | G3 A3 B3 D3 | G3 C3 D3 E3 | D3 G3 C3 D3 | G3 D3 G2*2 |`,
       expect: [
         {
-          bar: '1',
-          beat: '2',
+          bar: '2',
+          beat: '3',
           voices: 'SB',
-          notes: 'S:B4 C5 B:E3 C3',
+          notes: 'S:A4 B4 B:A2 G2',
           severity: 'remark',
-          says: 'A phrase seems to end at bar 2, beat 1 with vi–IV, which is no cadence.',
+          says: 'A phrase seems to end at bar 2, beat 4 with ii–I, which is no cadence.',
         },
       ],
     },
