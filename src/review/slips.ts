@@ -21,8 +21,9 @@ export function withCauses(findings: readonly Finding[]): Finding[] {
   const urgency = urgencyIn(findings);
   for (const slip of slipsIn(findings)) {
     const leader = leaderOf(slip, urgency);
-    severities.set(leader, heaviestOf(slip));
-    for (const finding of slip) if (finding !== leader) causes.set(finding, leader);
+    const follows = slip.filter((finding) => finding !== leader && canFollow(finding, leader));
+    severities.set(leader, heaviestOf([leader, ...follows]));
+    for (const finding of follows) causes.set(finding, leader);
   }
   return findings.map((finding) => {
     const cause = causes.get(finding);
@@ -62,6 +63,17 @@ function slipsIn(findings: readonly Finding[]): Finding[][] {
 
 function canHang({ severity, rule }: Finding): boolean {
   return severity !== 'remark' || WRITTEN_WRONG.includes(rule.id);
+}
+
+/** Rules about how a phrase closes: what voices do on their way does not decide it. */
+const FORM: readonly string[] = ['weak-cadence', 'no-cadence'];
+/** Rules about the plan of the whole piece: nothing in one place brings it about. */
+const PLAN: readonly string[] = ['early-home-close', 'ends-in-another-key'];
+
+/** How a phrase closes hangs on the chords it closes with, not on how the voices come to them. */
+function canFollow({ rule }: Finding, leader: Finding): boolean {
+  if (PLAN.includes(rule.id)) return false;
+  return !FORM.includes(rule.id) || !(isConsecutive(leader) || leader.rule.family === 'melody');
 }
 
 /** Closes that an unraised seventh in them spoils. */

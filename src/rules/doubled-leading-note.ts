@@ -1,12 +1,12 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { hearings, isWritten } from '../harmony/by-ear/hearing.ts';
+import { hearings, isWritten, reachesItsTonic } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
 import { leadingNoteIn } from '../harmony/questions/degrees.ts';
 import { type Doubling, doublingsIn, doublingsOf } from '../harmony/questions/doubling.ts';
-import { isDominant } from '../harmony/questions/functions.ts';
+import { isDominant, isTonic } from '../harmony/questions/functions.ts';
 import { memberOf } from '../harmony/questions/members.ts';
-import { endsPhrase } from '../harmony/questions/moments.ts';
+import { chordAt, endsPhrase } from '../harmony/questions/moments.ts';
 import { isStepwise } from '../harmony/questions/ornamental.ts';
 import { nextChord, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { fifthsPlace, type NoteName, printNoteName } from '../score/pitch.ts';
@@ -64,6 +64,11 @@ B: G3 C3 D3*2 | G2*4! |`,
           const leading = dominantIn(analysis, heard)?.leading;
           const found =
             leading && heard.slices[0]!.strength >= 1 ? doublingsIn(analysis, heard, leading) : [];
+          // A tonic that stays where it is leads nowhere, whatever it would be in the key next door.
+          const chord = chordAt(analysis, heard.at);
+          const rests = chord !== undefined && isTonic(chord);
+          if (rests && !found.some(({ tones }) => reachesItsTonic(analysis.texture, heard, tones[0]!)))
+            return [];
           return found.map((doubling) => doubledAs(leading!, doubling, 'remark'));
         }),
     ),

@@ -43,6 +43,7 @@ import { parallelOctaves } from './parallel-octaves.ts';
 import { parallelUnisons } from './parallel-unisons.ts';
 import { partialFermata } from './partial-fermata.ts';
 import { repeatedBass } from './repeated-bass.ts';
+import { rootPositionsThroughout } from './root-positions-throughout.ts';
 import type { Rule } from './rule.ts';
 import { seventhLeap } from './seventh-leap.ts';
 import { straySixFour } from './stray-six-four.ts';
@@ -104,6 +105,7 @@ export const RULES: readonly Rule[] = [
   doubledThird,
   doubledDiminishedRoot,
   diminishedRootPosition,
+  rootPositionsThroughout,
   straySixFour,
   weakSixFour,
   backwardStep,

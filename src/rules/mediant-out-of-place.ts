@@ -1,6 +1,9 @@
 import type { Analysis } from '../harmony/analysis.ts';
 import { type HeardStep, heardSteps } from '../harmony/by-ear/heard-steps.ts';
+import { sameKey } from '../harmony/key.ts';
 import { dullDominants } from '../harmony/questions/dull-dominants.ts';
+import { homeKey } from '../harmony/questions/home-key.ts';
+import { keyAt } from '../harmony/questions/moments.ts';
 import { type HarmonyStep, harmonySteps, plainDegree } from '../harmony/questions/progression.ts';
 import { tonesOf, voicings } from '../harmony/questions/voicing.ts';
 import { numeral, printKey } from '../harmony/words/labels.ts';
@@ -77,13 +80,15 @@ function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
   ];
 }
 
-/** The same in a key that the reading does not choose, though it is near. */
+/** The same by the notes alone, in the key of the moment before or after, or at home. */
 function strayAsHeard(analysis: Analysis, step: HeardStep): Occurrence[] {
   const { key, from, to, fromDegree, toDegree } = step;
   if (!(fromDegree === 3 && toDegree === 5)) return [];
   // A minor dominant, where the reading is in the relative minor, is told for what it is.
   const dull = dullDominants(analysis).some(({ chord }) => chord.at < to.until && from.at < chord.until);
   if (dull) return [];
+  const keys = [keyAt(analysis, from.at), keyAt(analysis, to.at), homeKey(analysis)];
+  if (!keys.some((own) => own !== undefined && sameKey(own, key))) return [];
   return [
     heardRemark(
       analysis,

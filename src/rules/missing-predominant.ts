@@ -1,4 +1,5 @@
 import type { Analysis, Cadence, Chord } from '../harmony/analysis.ts';
+import { sameKey } from '../harmony/key.ts';
 import { cadenceTones } from '../harmony/questions/closes.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
 import { plainDegree } from '../harmony/questions/progression.ts';
@@ -48,8 +49,37 @@ B: C3 C3 F2 G2 | C3*4! |`,
       },
     ],
   },
-  check: (analysis) => analysis.cadences.flatMap((cadence) => unprepared(analysis, cadence)),
+  check: (analysis) => {
+    const found = analysis.cadences.flatMap((cadence) => unprepared(analysis, cadence));
+    return found.length > 0 && knowsTwoChords(analysis) ? [twoChords(analysis)] : found;
+  },
 });
+
+/** So many chords are enough to expect a third kind. */
+const MANY = 16;
+
+/** From beginning to end nothing but tonic and dominant, in one key, every voice written. */
+function knowsTwoChords(analysis: Analysis): boolean {
+  const known = voicings(analysis);
+  return (
+    analysis.chords.length >= MANY &&
+    analysis.keys.length === 1 &&
+    known.every(({ sure, written }) => sure && written.length === VOICES.length) &&
+    analysis.chords.every(
+      (chord) => chord.roman.applied === undefined && (isDominant(chord) || plainDegree(chord.roman) === 1),
+    )
+  );
+}
+
+function twoChords(analysis: Analysis): Occurrence {
+  const { chords } = analysis;
+  return about([], {
+    severity: 'query',
+    from: chords[0]!.at,
+    until: chords.at(-1)!.until,
+    message: `All ${chords.length} chords of the piece are tonic or dominant: no other chord leads to a cadence, or gives the tune another colour.`,
+  });
+}
 
 /** Degrees that lead to the dominant. */
 const LEADING: ReadonlySet<number | undefined> = new Set([2, 4, 6]);
@@ -63,6 +93,8 @@ function unprepared(analysis: Analysis, cadence: Cadence): Occurrence[] {
   const { sure, written } = voicings(analysis)[before.index]!;
   if (!sure || written.length < VOICES.length) return [];
   // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
+  // In the turn to the key of the close its degree is another one.
+  if (!sameKey(before.key, cadence.key)) return [];
   const degree = plainDegree(before.roman);
   if (degree === undefined || LEADING.has(degree) || before.roman.inversion === 2) return [];
   if (degree === 1 && before.roman.seventh !== undefined) return [];

@@ -57,7 +57,9 @@ const BEFORE: ReadonlySet<number | undefined> = new Set([2, 4]);
 const AFTER: ReadonlySet<number | undefined> = new Set([3]);
 
 function stray(analysis: Analysis, step: HarmonyStep): Occurrence[] {
-  const { key, from, to } = step;
+  const { key, from, to, modulates } = step;
+  // In a turn from key to key it may be read as another degree.
+  if (modulates) return [];
   const arrives = plainDegree(to.roman) === 6 && BEFORE.has(plainDegree(from.roman));
   const leaves = plainDegree(from.roman) === 6 && AFTER.has(plainDegree(to.roman));
   if (!arrives && !leaves) return [];

@@ -5,7 +5,7 @@ import { hearingAt } from '../harmony/by-ear/hearing.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
-import { isPassingBy } from '../harmony/questions/ornamental.ts';
+import { isPassingBy, isQuick } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
 import { isChordAsSpelt } from '../harmony/questions/spelling.ts';
 import { firstTone, isBrokenInBass, nextChord, voicings } from '../harmony/questions/voicing.ts';
@@ -75,7 +75,7 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
   if (slice === undefined || chord === undefined) return [];
   const clashes = clashesWith(slice, ornament.tone);
   if (clashes.length === 0 || clashes.every((other) => isPedalUnder(analysis, slice, other))) return [];
-  if (bearsNextChord(analysis, ornament, clashes)) return [];
+  if (bearsNextChord(analysis, ornament, clashes) || isFromNear(analysis, ornament.tone)) return [];
   return [
     about([ornament.tone, ...clashes], {
       severity: gravity(analysis, ornament),
@@ -93,6 +93,13 @@ function isPedalUnder({ texture }: Analysis, slice: Slice, bass: Tone): boolean 
   const stays = (other: Tone | undefined, long: boolean) =>
     long || (other !== undefined && samePitch(other.pitch, bass.pitch));
   return stays(before, bass.at < slice.at) && stays(after, bass.until > slice.until);
+}
+
+/** Quick and off the beat, from a third away and on by step: the line hardly leaves its way. */
+function isFromNear({ texture }: Analysis, tone: Tone): boolean {
+  const [before, after] = [previousTone(texture, tone), nextTone(texture, tone)];
+  if (before === undefined || after === undefined || !isQuick(texture, tone)) return false;
+  return Math.abs(placesTo(before, tone)) === 2 && Math.abs(placesTo(tone, after)) === 1;
 }
 
 /**

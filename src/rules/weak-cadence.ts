@@ -97,6 +97,12 @@ function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
       message: `The last phrase ends with a ${cadence.kind} cadence, weakened because ${invertedWords(analysis, cadence)}.`,
     };
   }
+  // After a perfect cadence a plagal one can say Amen; alone it has nothing to confirm.
+  if (cadence.kind === 'plagal' && analysis.cadences.length > 1 && !analysis.cadences.some(isPerfect))
+    return {
+      severity: 'query',
+      message: 'The piece ends with a plagal cadence, and no phrase before it closes with a perfect one.',
+    };
   if (cadence.kind === 'perfect' && !cadence.full)
     return {
       severity: 'remark',
@@ -104,6 +110,10 @@ function finalVerdict(analysis: Analysis, cadence: Cadence): Verdict | undefined
         'The last cadence is perfect, but the soprano does not end on the tonic, so it sounds less final.',
     };
   return undefined;
+}
+
+function isPerfect({ kind }: Cadence): boolean {
+  return kind === 'perfect';
 }
 
 /**

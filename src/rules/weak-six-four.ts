@@ -1,6 +1,7 @@
 import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { type Hearing, hearingFrom, hearings, tonesIn } from '../harmony/by-ear/hearing.ts';
-import { pitchAt } from '../harmony/questions/moments.ts';
+import { isTonic } from '../harmony/questions/functions.ts';
+import { chordAt, pitchAt } from '../harmony/questions/moments.ts';
 import { nextChord, voicings } from '../harmony/questions/voicing.ts';
 import { phraseBreaks } from '../score/motion.ts';
 import { type NoteName, sameNoteName } from '../score/pitch.ts';
@@ -83,6 +84,9 @@ function weakAsHeard(analysis: Analysis, heard: Hearing): Occurrence[] {
   const next = hearingFrom(texture, heard.until);
   if (seventh !== undefined || heard.quality === 'diminished' || !sameNoteName(heard.bass, fifth)) return [];
   if (next === undefined || next.quality !== 'major' || !sameNoteName(next.members.root, fifth)) return [];
+  // What follows is the tonic by the reading: the subdominant leant on it.
+  const after = chordAt(analysis, next.at);
+  if (after !== undefined && isTonic(after)) return [];
   const begins = beginningOf(analysis, heard);
   // The dominant may come with a suspension, and be whole only when that has resolved.
   const turn = sliceAt(texture, heard.until);

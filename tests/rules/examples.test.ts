@@ -24,6 +24,14 @@ const EXCEPTIONS: Readonly<Record<string, Exception>> = {
     rules: ['parallel-octaves'],
     why: 'Both sevenths fall as they should, and so in octaves: the doubling is what brings them about.',
   },
+  'parallel-fifths wrong 1': {
+    rules: ['weak-cadence'],
+    why: 'Two chords alone show the parallels, and make no close.',
+  },
+  'parallel-octaves wrong 1': {
+    rules: ['weak-cadence'],
+    why: 'Two chords alone show the parallels, and make no close.',
+  },
   'voices-end-apart wrong 1': {
     rules: ['unfinished'],
     why: 'The rest by which the alto ends early is a beat without a note.',

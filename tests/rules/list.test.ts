@@ -41,7 +41,7 @@ const FIRST_SET = [
 const NO_RULES = ['consecutive', 'example', 'exposed', 'list', 'occurrence', 'rule', 'wording'];
 
 /** Rules about what no open chorale has: printed figures. */
-const UNPLANTABLE = ['figures-disagree'];
+const UNPLANTABLE = ['figures-disagree', 'root-positions-throughout'];
 
 const SENTENCE = /^["'“‘A-Z0-9].*[.!?][)”’]?$/s;
 

@@ -1,26 +1,28 @@
 /** Notes under a wrong letter that nobody could mean (A flat for G sharp): what it makes of their lines says nothing more. */
 import { intervalBetween } from '../../score/interval.ts';
 import { type MelodicMove, melodyOf, nextTone } from '../../score/motion.ts';
+import { sameNoteName } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
 import { VOICES } from '../../score/score.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
-import type { Analysis, Misspelling } from '../analysis.ts';
+import type { Analysis } from '../analysis.ts';
+import { leadingNoteIn } from '../questions/degrees.ts';
+import { isDominant } from '../questions/functions.ts';
 import { memberOf } from '../questions/members.ts';
 import { chordAt } from '../questions/moments.ts';
-import { belongsToKey } from '../questions/spelling.ts';
 import { chordLedBy, reachesItsTonic } from './hearing.ts';
 
 /**
  * The misspelt notes that sound as the third of a major chord or the root of a diminished one and lead on, up by
- * semitone themselves, or their chord to the one a fifth below; and those that chord and key have under the other name
- * alone. Worked out once.
+ * semitone themselves, or their chord to the one a fifth below; those that a dominant has for its leading note or
+ * seventh; and those of one chord that are misspelt together. Worked out once.
  */
 export const plainlyMisspelt: (analysis: Analysis) => ReadonlySet<Tone> = remembered(
   (analysis) =>
     new Set(
-      analysis.misspelt.flatMap((misspelling) =>
-        isLeadingNoteAsHeard(analysis, misspelling.tone) || isOfChordAndKey(analysis, misspelling)
-          ? [misspelling.tone]
+      analysis.misspelt.flatMap(({ tone }) =>
+        isLeadingNoteAsHeard(analysis, tone) || isOfDominant(analysis, tone) || isOneOfTwo(analysis, tone)
+          ? [tone]
           : [],
       ),
     ),
@@ -37,20 +39,37 @@ function rises(texture: Texture, tone: Tone): boolean {
   return way?.steps === 1 && way.semitones === 1;
 }
 
-function isOfChordAndKey(analysis: Analysis, { tone, written }: Misspelling): boolean {
+function isOfDominant(analysis: Analysis, tone: Tone): boolean {
   const chord = chordAt(analysis, tone.at);
-  return (
-    chord !== undefined &&
-    memberOf(chord, tone.pitch) !== undefined &&
-    belongsToKey(tone.pitch, chord.key) &&
-    !belongsToKey(written, chord.key)
+  if (chord === undefined || !isDominant(chord)) return false;
+  const leading = leadingNoteIn(chord);
+  const isSeventh = chord.quality === 'major' && memberOf(chord, tone.pitch) === 'seventh';
+  return isSeventh || (leading !== undefined && sameNoteName(leading, tone.pitch));
+}
+
+/** Another note that sounds with it is misspelt too, and both belong to the chord under their other names. */
+function isOneOfTwo(analysis: Analysis, tone: Tone): boolean {
+  const chord = chordAt(analysis, tone.at);
+  if (chord === undefined || memberOf(chord, tone.pitch) === undefined) return false;
+  return analysis.misspelt.some(
+    ({ tone: other }) =>
+      other.voice !== tone.voice &&
+      other.at < tone.until &&
+      tone.at < other.until &&
+      memberOf(chord, other.pitch) !== undefined,
   );
 }
 
-/** Every move of every voice, but those to or from such a note: their intervals are odd by the wrong letter. */
+/**
+ * Every move of every voice, but those to or from such a note: their intervals are odd by the wrong letter. A step
+ * from letter to letter is what the singer reads, unless the note leads on or another is misspelt with it.
+ */
 export function movesAsMeant(analysis: Analysis): MelodicMove[] {
   const misspelt = plainlyMisspelt(analysis);
-  return VOICES.flatMap((voice) => melodyOf(analysis.texture, voice)).filter(
-    ({ from, to }) => !misspelt.has(from) && !misspelt.has(to),
-  );
+  const isSung = (tone: Tone, step: boolean) =>
+    !misspelt.has(tone) || (step && !rises(analysis.texture, tone) && !isOneOfTwo(analysis, tone));
+  return VOICES.flatMap((voice) => melodyOf(analysis.texture, voice)).filter(({ from, to, interval }) => {
+    const step = Math.abs(interval.steps) === 1;
+    return isSung(from, step) && isSung(to, step);
+  });
 }

@@ -76,7 +76,15 @@ function betweenTonics(analysis: Analysis, chord: Chord): DullDominant[] {
   const key = keysOf(analysis, [before, after]).find(
     (k) => isTonicOf(analysis, before, k) && isTonicOf(analysis, after, k),
   );
-  return key === undefined ? [] : dull(analysis, chord, after, key, 'between tonics');
+  if (key === undefined || isOfAnotherPhrase(analysis, chord, key)) return [];
+  return dull(analysis, chord, after, key, 'between tonics');
+}
+
+/** The reading is in another key there, and the phrase goes on to close in it: no dominant of this one belongs there. */
+function isOfAnotherPhrase(analysis: Analysis, chord: Chord, key: Key): boolean {
+  const phrase = phraseAt(analysis, chord.at);
+  const cadence = phrase?.cadence === undefined ? undefined : analysis.cadences[phrase.cadence];
+  return cadence?.kind === 'perfect' && !sameKey(chord.key, key) && sameKey(cadence.key, chord.key);
 }
 
 function dull(

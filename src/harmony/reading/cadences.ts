@@ -94,6 +94,10 @@ function named(
     return subdominant ? { key, kind: 'plagal' } : undefined;
   }
   if (to === 1 && last.quality === 'major') return { key, kind: 'imperfect' };
+  // A dominant applied to the very chord that follows closes in that chord's key.
+  const own = approach.roman.applied && appliedKey(approach.key, approach.roman.applied);
+  if (own !== undefined && triad && to !== 1 && offset(goal, own) === 0 && goal.quality === own.mode)
+    return { key: own, kind: 'perfect' };
   return dominant && to !== 1 ? { key, kind: 'interrupted' } : undefined;
 }
 

@@ -135,7 +135,8 @@ function judge(
     if (isStep(start) && sameSound(behind, after)) return { kind: 'changing notes' };
   }
   if (isStep(into) && !accented) return { kind: 'échappée' };
-  if (isStep(out)) return { kind: 'appoggiatura', resolution: after };
+  // Leapt to off the beat, it only looks like one.
+  if (isStep(out) && accented) return { kind: 'appoggiatura', resolution: after };
   return { kind: 'unclassified' };
 }
 

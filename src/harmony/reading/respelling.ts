@@ -50,7 +50,9 @@ function meantBy(texture: Texture, slice: Slice, tone: Tone): Pitch | undefined 
   const after = next?.at === tone.until ? next : undefined;
   if (after !== undefined && leadsByLetter(tone.pitch, after.pitch)) return undefined;
   if (after !== undefined && isForgotten(texture, slice, tone, after)) return undefined;
-  const leads = after !== undefined && risesByLetterOnly(texture, slice, tone, after);
+  const leads =
+    after !== undefined &&
+    (risesByLetterOnly(texture, slice, tone, after) || fallsAsSeventh(texture, slice, tone, other, after));
   // A note of the signature under its other name has no other meaning, whatever chord it could be spelt into.
   const sure = leads || inSignature(other, fifths);
   return soundsAs(texture, slice, tone, other, sure) ? other : undefined;
@@ -105,6 +107,24 @@ function risesByLetterOnly(texture: Texture, slice: Slice, tone: Tone, next: Ton
   const root = goal === undefined ? undefined : rootAsSpelt(namesIn(goal));
   return (
     root !== undefined && sameNoteName(root, next.pitch) && inSignature(next.pitch, slice.bar.key.fifths)
+  );
+}
+
+/**
+ * Down a semitone without a change of letter, as the seventh of a chord under the other name, to the chord a fifth
+ * below: a dominant seventh was meant, though as spelt it may make an augmented sixth.
+ */
+function fallsAsSeventh(texture: Texture, slice: Slice, tone: Tone, other: Pitch, next: Tone): boolean {
+  const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
+  if (steps !== 0 || semitones !== -1) return false;
+  const goal = texture.slices.find(({ at }) => at === next.at);
+  const meant = namesIn(slice).map((name) => (sameNoteName(name, tone.pitch) ? other : name));
+  const [from, to] = [rootAsSpelt(meant), goal && rootAsSpelt(namesIn(goal))];
+  return (
+    from !== undefined &&
+    to !== undefined &&
+    fifthsPlace(other) - fifthsPlace(from) === -2 &&
+    fifthsPlace(from) - fifthsPlace(to) === 1
   );
 }
 

@@ -15,14 +15,10 @@ export function sixFourKind(
 ): SixFourKind | undefined {
   if (chord.roman.inversion !== 2 || chord.roman.seventh !== undefined) return undefined;
   const strength = (c: Chord) => metricalStrength(barAt(texture.score, c.at), c.at);
-  if (
-    after !== undefined &&
-    sameNoteName(after.bass, chord.bass) &&
-    sameNoteName(after.root, chord.bass) &&
-    after.quality === 'major' &&
-    strength(chord) >= strength(after)
-  )
-    return settlesOnTonic(chord, after) ? 'pedal' : 'cadential';
+  if (after !== undefined && staysAsRoot(chord, after)) {
+    if (settlesOnTonic(chord, after)) return 'pedal';
+    if (strength(chord) >= strength(after)) return 'cadential';
+  }
   if (before !== undefined && after !== undefined) {
     if (overOneBass(texture, before, chord, after)) return 'pedal';
     // Six-fours in a row pass from nowhere to nowhere.
@@ -33,6 +29,13 @@ export function sixFourKind(
     fifthsPlace(other.root) === fifthsPlace(chord.root) &&
     other.quality === chord.quality;
   return same(before) || same(after) ? 'arpeggiated' : 'free';
+}
+
+/** The bass stays, and is the root of the major chord that follows. */
+function staysAsRoot(chord: Chord, after: Chord): boolean {
+  return (
+    sameNoteName(after.bass, chord.bass) && sameNoteName(after.root, chord.bass) && after.quality === 'major'
+  );
 }
 
 /** IV over the tonic that follows in the same bass: it decorates the tonic, and leads to no dominant. */

@@ -62,12 +62,6 @@ S: A4 C#5 D5*2 | B4 C#5 D5*2! ||
 A: F#4 G4 F#4*2 | G4 G4 F#4*2! ||
 T: D4 (E4 D4) A3*2 | E4 E4 D4*2! ||
 B: D3 (A2 A3) D3*2 | G3 A3 D3*2! ||`,
-      `key: D major
-metre: 4/4
-S: D5 D5 B4*2 | B4 C#5 D5*2! ||
-A: A4 A4 G4*2 | G4 G4 F#4*2! ||
-T: D4 (F#4 E4) D4*2 | E4 E4 D4*2! ||
-B: D3 (D3 F#3) G3*2 | E3 A3 D3*2! ||`,
     ],
     expect: [],
     forbid: [{ rules: ['parallel-fifths', 'parallel-octaves', 'parallel-unisons'], bar: '1' }],
@@ -75,12 +69,13 @@ B: D3 (D3 F#3) G3*2 | E3 A3 D3*2! ||`,
   {
     name: 'IV over the tonic that follows is no cadential six-four',
     texts: [
-      `key: C major
-metre: 4/4
-S: E5 D5 B4 C5 | A4 G4 B4 C5 | A4 B4 C5*2! ||
-A: G4 G4 G4 G4 | F4 E4 D4 E4 | F4 F4 E4*2! ||
-T: C4 B3 D4 E4 | C4 C4 G3 G3 | D4 D4 C4*2! ||
-B: C3 G3 F3 E3 | C3 C3 G3 C3 | D3 G2 C3*2! ||`,
+      `key: A major
+metre: 3/4
+upbeat: 1
+S: A4 | C#5 B4 A4 | E5*2! D5 | C#5 B4 A4 | B4*2! ||
+A: E4 | E4 E4 E4 | G#4*2! A4 | A4 G#4 A4 | G#4*2! ||
+T: C#4 | A3 G#3 C#4 | B3*2! F#4 | E4 E4 E4 | E4*2! ||
+B: A2 | A2 E3 A2 | E3*2! A2 | A2 B2 C#3 | E3*2! ||`,
     ],
     expect: [],
     forbid: [{ rules: ['weak-six-four'] }],
@@ -168,5 +163,58 @@ B: C3 (G3 F3) G3 C3 | D3 G2 C3*2! ||`,
     ],
     expect: [],
     forbid: [{ rules: ['backward-step'] }],
+  },
+  {
+    name: 'a seventh under a wrong letter, in the dominant of the subdominant, is told once',
+    texts: [
+      `key: C major
+metre: 4/4
+S: G4 C5 B4 C5 | C5 A#4 A4*2! | A4 D5 B4 C5! ||
+A: E4 G4 G4 G4 | G4 G4 F4*2! | F4 F4 D4 E4! ||
+T: C4 E4 D4 E4 | E4 E4 C4*2! | C4 A3 G3 G3! ||
+B: C3 C4 G3 C3 | C3 C3 F3*2! | F3 D3 G3 C3! ||`,
+    ],
+    expect: [{ rules: ['misspelt-note'], bar: '2', beat: 2, voices: ['S'] }],
+    forbid: [{ rules: ['unresolved'] }, { rules: ['diminished-leap'] }, { rules: ['no-cadence'] }],
+    reads: [{ bar: '2', beat: 2, numeral: 'V7/IV' }],
+  },
+  {
+    name: 'a piece with none but plagal cadences wants a perfect one',
+    texts: [
+      `key: C major
+metre: 4/4
+S: G4 A4 G4 G4 | A4 A4 G4*2! | C5 A4 C5 G4 | A4 F4 E4*2! ||
+A: E4 F4 E4 E4 | F4 F4 E4*2! | G4 F4 G4 E4 | F4 C4 C4*2! ||
+T: C4 C4 C4 C4 | C4 C4 C4*2! | E4 C4 E4 C4 | C4 A3 G3*2! ||
+B: C3 F3 C3 C3 | F3 F3 C3*2! | C3 F3 C3 C3 | F3 F3 C3*2! ||`,
+    ],
+    expect: [{ rules: ['weak-cadence'], severity: ['query'], bar: '4', beat: 3 }],
+    forbid: [],
+  },
+  {
+    name: 'a minor chord of the key that a phrase closes in is no dominant of the home key',
+    texts: [
+      `key: A minor
+metre: 4/4
+S: A4 B4 G#4 A4! | B4 C5 B4 A4 | G4 F#4 E4*2! | A4 D5 B4 A4! ||
+A: E4 F4 E4 E4! | G4 E4 E4 E4 | E4 D#4 B3*2! | E4 F4 E4 E4! ||
+T: C4 D4 B3 C4! | D4 E4 E4 E4 | B3 B3 G3*2! | C4 A3 G#3 C4! ||
+B: A2 D3 E3 A2! | G3 A3 G3 C3 | B2 B2 E3*2! | A2 D3 E3 A2! ||`,
+    ],
+    expect: [],
+    forbid: [{ rules: ['unraised'] }],
+  },
+  {
+    name: 'how the last phrase ends does not follow from fifths in it',
+    texts: [
+      `key: C major
+metre: 4/4
+S: G4 A4 B4 C5! | C5 F5 E5 D5! ||
+A: E4 F4 D4 E4! | G4 A4 A4 G4! ||
+T: C4 C4 G3 G3! | E4 C4 C4 B3! ||
+B: C3 F3 G3 C3! | C3 F3 A3 G3! ||`,
+    ],
+    expect: [{ rules: ['weak-cadence'], severity: ['fault'], bar: '2', beat: 4 }],
+    forbid: [],
   },
 ];
