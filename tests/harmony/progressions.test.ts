@@ -92,6 +92,28 @@ B: E3 A2 B2 B2 | E2*4! |`,
     cadence: 'perfect cadence with tierce de Picardie',
   },
   {
+    name: 'falling fifths in a minor key',
+    text: `key: A minor
+metre: 4/4
+S: C5 D5 B4 C5 | A4 B4 G#4 A4! |
+A: E4 F4 D4 E4 | C4 D4 B3 C4! |
+T: A3 A3 G3 G3 | F3 F3 E3 E3! |
+B: A3 D3 G3 C3 | F3 B2 E3 A2! |`,
+    reads: 'A minor: i iv V/III III VI iio V i',
+    cadence: 'perfect cadence',
+  },
+  {
+    name: 'the mediant of a minor key, touched in passing',
+    text: `key: D minor
+metre: 3/4
+S: D5 C5 Bb4 | A4 G4 F4 | E4 F4 E4 | D4*3! |
+A: F4 F4 F4 | F4 D4 D4 | D4 D4 C#4 | A3*3! |
+T: A3 A3 Bb3 | C4 Bb3 A3 | G3 A3 A3 | F3*3! |
+B: D3 F3 D3 | F3 G3 D3 | Bb2 F2 A2 | D2*3! |`,
+    reads: 'D minor: i III VI6 III iv i iiø43 i6 V i',
+    cadence: 'perfect cadence',
+  },
+  {
     name: 'secondary dominant',
     text: `key: C major
 metre: 4/4

@@ -10,6 +10,7 @@ import { type KeyNumber, keyIndex } from './model/keys.ts';
 import { scorersOf } from './model/scorers.ts';
 import { bestReading, type Span } from './model/search.ts';
 import { secondChords } from './model/second.ts';
+import { withoutShortStays } from './model/short-stays.ts';
 import { parseTable } from './model/table.ts';
 import type { ChordNumber } from './model/transition.ts';
 import { MODES, STRANGE, vocabularyIndex } from './model/vocabulary.ts';
@@ -53,7 +54,7 @@ export function readHarmonies(texture: Texture, phrases: readonly Phrase[], lear
   const grid = gridOf(texture, phrases);
   const leaning = leaningOf(grid, () => learnt.network ?? committedNetwork());
   const scorers = scorersOf(grid, learnt.weights ?? committedWeights(), leaning);
-  const spans = dominantsKeptWhole(grid, bestReading(scorers).spans);
+  const spans = withoutShortStays(grid, dominantsKeptWhole(grid, bestReading(scorers).spans));
   const odds = keyOdds(scorers, spans);
   const { keys } = scorers.keys;
   const found = spans.map((span, i): Harmony[] => {
