@@ -71,8 +71,11 @@ const FORM: readonly string[] = ['weak-cadence', 'no-cadence'];
 const PLAN: readonly string[] = ['early-home-close', 'ends-in-another-key'];
 
 /** How a phrase closes hangs on the chords it closes with, not on how the voices come to them. */
-function canFollow({ rule }: Finding, leader: Finding): boolean {
+function canFollow(finding: Finding, leader: Finding): boolean {
+  const { rule } = finding;
   if (PLAN.includes(rule.id)) return false;
+  // Another letter sounds the same, and so do the fifths.
+  if (leader.rule.id === 'misspelt-note' && isConsecutive(finding)) return false;
   return !FORM.includes(rule.id) || !(isConsecutive(leader) || leader.rule.family === 'melody');
 }
 

@@ -1,5 +1,5 @@
 /** Notes under a wrong letter that nobody could mean (A flat for G sharp): what it makes of their lines says nothing more. */
-import { intervalBetween } from '../../score/interval.ts';
+import { type Interval, intervalBetween } from '../../score/interval.ts';
 import { type MelodicMove, melodyOf, nextTone } from '../../score/motion.ts';
 import { sameNoteName } from '../../score/pitch.ts';
 import { remembered } from '../../score/remember.ts';
@@ -15,13 +15,13 @@ import { chordLedBy, reachesItsTonic } from './hearing.ts';
 /**
  * The misspelt notes that sound as the third of a major chord or the root of a diminished one and lead on, up by
  * semitone themselves, or their chord to the one a fifth below; those that a dominant has for its leading note or
- * seventh; and those of one chord that are misspelt together. Worked out once.
+ * seventh; and those of any chord where a pupil misspells more than one. Worked out once.
  */
 export const plainlyMisspelt: (analysis: Analysis) => ReadonlySet<Tone> = remembered(
   (analysis) =>
     new Set(
       analysis.misspelt.flatMap(({ tone }) =>
-        isLeadingNoteAsHeard(analysis, tone) || isOfDominant(analysis, tone) || isOneOfTwo(analysis, tone)
+        isLeadingNoteAsHeard(analysis, tone) || isOfDominant(analysis, tone) || isHabit(analysis, tone)
           ? [tone]
           : [],
       ),
@@ -47,29 +47,26 @@ function isOfDominant(analysis: Analysis, tone: Tone): boolean {
   return isSeventh || (leading !== undefined && sameNoteName(leading, tone.pitch));
 }
 
-/** Another note that sounds with it is misspelt too, and both belong to the chord under their other names. */
-function isOneOfTwo(analysis: Analysis, tone: Tone): boolean {
+/** Another note is misspelt too: it is a habit, and the chord has both under their other names. */
+function isHabit(analysis: Analysis, tone: Tone): boolean {
   const chord = chordAt(analysis, tone.at);
-  if (chord === undefined || memberOf(chord, tone.pitch) === undefined) return false;
-  return analysis.misspelt.some(
-    ({ tone: other }) =>
-      other.voice !== tone.voice &&
-      other.at < tone.until &&
-      tone.at < other.until &&
-      memberOf(chord, other.pitch) !== undefined,
-  );
+  const belongs = chord !== undefined && memberOf(chord, tone.pitch) !== undefined;
+  return belongs && analysis.misspelt.length > 1;
 }
 
 /**
  * Every move of every voice, but those to or from such a note: their intervals are odd by the wrong letter. A step
- * from letter to letter is what the singer reads, unless the note leads on or another is misspelt with it.
+ * from letter to letter is what the singer reads, unless the note leads on or others are misspelt too; a diminished
+ * third is no interval that anybody means.
  */
 export function movesAsMeant(analysis: Analysis): MelodicMove[] {
-  const misspelt = plainlyMisspelt(analysis);
-  const isSung = (tone: Tone, step: boolean) =>
-    !misspelt.has(tone) || (step && !rises(analysis.texture, tone) && !isOneOfTwo(analysis, tone));
-  return VOICES.flatMap((voice) => melodyOf(analysis.texture, voice)).filter(({ from, to, interval }) => {
-    const step = Math.abs(interval.steps) === 1;
-    return isSung(from, step) && isSung(to, step);
-  });
+  const plainly = plainlyMisspelt(analysis);
+  const misspelt = new Set(analysis.misspelt.map(({ tone }) => tone));
+  const isOdd = (tone: Tone, { steps, semitones }: Interval) =>
+    (Math.abs(steps) === 2 && Math.abs(semitones) === 2 && misspelt.has(tone)) ||
+    (plainly.has(tone) &&
+      (Math.abs(steps) !== 1 || rises(analysis.texture, tone) || isHabit(analysis, tone)));
+  return VOICES.flatMap((voice) => melodyOf(analysis.texture, voice)).filter(
+    ({ from, to, interval }) => !isOdd(from, interval) && !isOdd(to, interval),
+  );
 }

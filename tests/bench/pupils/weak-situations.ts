@@ -217,4 +217,36 @@ B: C3 F3 G3 C3! | C3 F3 A3 G3! ||`,
     expect: [{ rules: ['weak-cadence'], severity: ['fault'], bar: '2', beat: 4 }],
     forbid: [],
   },
+  {
+    name: 'a pupil who writes flats for sharps throughout is told of letters alone',
+    texts: [
+      `key: E major
+metre: 4/4
+S: E4 F#4 G#4 E4 | F#4 G#4 F#4*2! | B4 A4 G#4 F#4 | E4 Eb4 E4*2! ||
+A: B3 Eb4 E4 B3 | C#4 E4 Eb4*2! | E4 E4 E4 C#4 | B3 B3 B3*2! ||
+T: Ab3 B3 B3 Ab3 | A3 B3 B3*2! | Ab3 A3 B3 A3 | Ab3 F#3 Ab3*2! ||
+B: E3 B2 E3 E3 | F#3 E3 B2*2! | E3 C#3 E3 A2 | B2 B2 E3*2! ||`,
+    ],
+    expect: [
+      { rules: ['misspelt-note'], bar: '1', beat: 1, voices: ['T'] },
+      { rules: ['misspelt-note'], bar: '4', beat: 2, voices: ['S'] },
+    ],
+    forbid: [{ rules: ['augmented', 'diminished'] }, { rules: ['false-relation'] }, { rules: ['missing'] }],
+  },
+  {
+    name: 'octaves do not follow from a wrong letter in them',
+    texts: [
+      `key: F major
+metre: 4/4
+S: F4 A4 A#4 A4 | G4 G4 F4*2! ||
+A: C4 F4 F4 F4 | E4 E4 C4*2! ||
+T: A3 C4 D4 C4 | C4 C4 A3*2! ||
+B: F3 F3 A#2 A2 | C3 C3 F3*2! ||`,
+    ],
+    expect: [
+      { rules: ['misspelt-note'], severity: ['query'], bar: '1', beat: 3, voices: ['B'] },
+      { rules: ['parallel-octaves'], severity: ['fault'], bar: '1', beat: 4, voices: ['S', 'B'] },
+    ],
+    forbid: [{ rules: ['misspelt-note'], severity: ['fault'] }],
+  },
 ];
