@@ -3,6 +3,7 @@
 import { capitalised, counted } from '../english/words.ts';
 import { count, printTempo } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
+import { withBlanks } from '../score/blanks.ts';
 import { barAt, firstMetre, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
 import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
 import { secondsOf, tempoMarks } from '../score/tempo.ts';
@@ -63,7 +64,7 @@ export function lastCheck(input: LastCheckInput): CheckItem[] {
     ? []
     : [phrases(review), faults(review, input.notes), queries(review, input.notes), ranges(review)];
   return [
-    written(review.score),
+    written(withBlanks(review.score)),
     ...(input.given === undefined ? [] : [given(input.given)]),
     ...marked,
     ...length(input),
@@ -106,7 +107,8 @@ function given({ summary, transposition, general, departures }: GivenAnswer): Ch
 
 function phrases({ analysis, score }: Review): CheckItem {
   // A phrase still to be written has no cadence to look for; that it isn't written is said above.
-  const written = analysis.phrases.filter((phrase) => isWrittenAt(score, phrase.until));
+  const whole = withBlanks(score);
+  const written = analysis.phrases.filter((phrase) => isWrittenAt(whole, phrase.until));
   const open = written.filter((phrase) => phrase.cadence === undefined);
   const details = open.map((phrase) => ({
     text: `The phrase that ends in ${printBar(barAt(score, Math.max(phrase.from, phrase.until - 1)).number)} has no cadence${phrase.end === 'unfinished' ? ' yet' : ''}.`,

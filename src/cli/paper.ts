@@ -15,6 +15,7 @@ import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts
 import type { Review } from '../review/review.ts';
 import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
+import { toWriteInWords } from '../rules/unfinished.ts';
 import { barAt } from '../score/place.ts';
 import { plain } from './plain.ts';
 
@@ -63,7 +64,7 @@ function markList(review: Review): string[] {
   const marks = marksOf(review.findings);
   const remarks = marks.filter(({ severity }) => severity === 'remark');
   const others = marks.filter(({ severity }) => severity !== 'remark');
-  const unwritten = review.findings.filter(isUnwritten).map(({ message }) => message);
+  const unwritten = toWriteInWords(review.score, review.findings.filter(isUnwritten));
   const first = firstToMend(marks);
   return [
     ...(first.length === 0 ? [] : [colour.underline('First to mend')]),

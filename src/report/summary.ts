@@ -3,6 +3,7 @@ import { counted, listed } from '../english/words.ts';
 import { isUnwritten, slipsAmong } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
 import type { RuleWords, Severity } from '../rules/rule.ts';
+import { withBlanks } from '../score/blanks.ts';
 import { barAt, printBars } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
 import { crotchets } from '../score/time.ts';
@@ -33,7 +34,8 @@ export function summarise(review: Review): JsonReview['summary'] {
 }
 
 function unwrittenTicks(review: Review): number {
-  return VOICES.flatMap((voice) => review.score.voices[voice])
+  const { voices } = withBlanks(review.score);
+  return VOICES.flatMap((voice) => voices[voice])
     .filter((event) => event.kind === 'gap')
     .reduce((sum, gap) => sum + gap.duration, 0);
 }

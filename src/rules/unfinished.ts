@@ -1,6 +1,6 @@
 import { capitalised } from '../english/words.ts';
 import { barAt, placeAt, printPlace } from '../score/place.ts';
-import { VOICES, type VoiceName } from '../score/score.ts';
+import { type Score, VOICE_WORDS, VOICES, type VoiceName } from '../score/score.ts';
 import type { Slice, Texture } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -103,12 +103,8 @@ function occurrence(
   starts: ReadonlySet<Ticks>,
 ): Occurrence {
   const bar = barAt(score, from);
-  const length = beats(until - from, bar.metre);
-  const where = printPlace(placeAt(score, from));
-  const written = score.voices[voices[0]!].some((event) => event.kind === 'note');
-  const verb = voices.length === 1 ? 'rests' : 'rest';
   const short = until - from < beatLength(bar.metre);
-  const unwritten = written ? ` for ${length} from ${where}` : '';
+  const verb = voices.length === 1 ? 'rests' : 'rest';
   return {
     // A half-finished exercise is normal; a rest where the others sing was meant, and fits the style only as a breath
     // or where a voice enters a phrase later than the others.
@@ -119,7 +115,39 @@ function occurrence(
     tones: [],
     message:
       kind === 'rest'
-        ? capitalised(`${voiceList(voices)} ${verb} for ${length} from ${where} while other voices sing.`)
-        : `The ${voiceList(voices)} is still to be written${unwritten}.`,
+        ? capitalised(
+            `${voiceList(voices)} ${verb} for ${beats(until - from, bar.metre)} from ${printPlace(placeAt(score, from))} while other voices sing.`,
+          )
+        : toWrite(score, voices, from, until),
   };
+}
+
+/** `Alto and tenor are still to be written for 4 beats from bar 2, beat 1.` Without a place where they have no note at all. */
+function toWrite(score: Score, voices: readonly VoiceName[], from: Ticks, until: Ticks): string {
+  const begun = voices.some((voice) => score.voices[voice].some((event) => event.kind === 'note'));
+  const where = begun
+    ? ` for ${beats(until - from, barAt(score, from).metre)} from ${printPlace(placeAt(score, from))}`
+    : '';
+  const [one] = voices;
+  const who = voices.length === 1 ? `The ${VOICE_WORDS[one!]} is` : `${capitalised(voiceList(voices))} are`;
+  return `${who} still to be written${where}.`;
+}
+
+/** What is still to be written as sentences: voices that lack the same stretch are told of together, from above down. */
+export function toWriteInWords(
+  score: Score,
+  findings: readonly Pick<Occurrence, 'voices' | 'from' | 'until' | 'message'>[],
+): string[] {
+  const alike = new Map<string, typeof findings>();
+  for (const finding of findings) {
+    const { voices, from, until, message } = finding;
+    const alone = toWrite(score, voices, from, until);
+    const key = message === alone ? message.slice(message.indexOf(' still ')) : message;
+    alike.set(key, [...(alike.get(key) ?? []), finding]);
+  }
+  return [...alike.values()].map((group) => {
+    const [{ from, until, message }] = group as [(typeof findings)[number]];
+    const voices = VOICES.filter((voice) => group.some((finding) => finding.voices.includes(voice)));
+    return group.length === 1 ? message : toWrite(score, voices, from, until);
+  });
 }

@@ -63,6 +63,15 @@ B: C3 F3 C3 F3 | G3*4! |`,
   ],
   passing: [
     {
+      name: 'the last chord stands alone: what leads to it is still to be written',
+      text: `key: G major
+metre: 4/4
+S: B4 C5 B4 A4 | G4 A4 A4 A4 | G4*4! |
+A: G4 G4 G4 F#4 | ?*4 | D4*4! |
+T: D4 E4 D4 C4 | ?*4 | B3*4! |
+B: G3 C3 D3 D3 | ?*4 | G2*4! |`,
+    },
+    {
       name: 'perfect, in root position',
       text: `key: G major
 metre: 4/4

@@ -10,6 +10,7 @@ import { hintsFor } from '../../src/review/hints.ts';
 import { firstToMend, isUnwritten, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
 import type { Finding, Review } from '../../src/review/review.ts';
 import type { Severity } from '../../src/rules/rule.ts';
+import { toWriteInWords } from '../../src/rules/unfinished.ts';
 import { barAt, placeAt, printBars, printPlace } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
 import { isShown } from '../engrave/index.ts';
@@ -116,14 +117,14 @@ function remarksView(panel: Panel, remarks: readonly Mark[]): TemplateResult {
   </section>`;
 }
 
-function unwrittenView({ findings }: Review): TemplateResult | typeof nothing {
-  const unwritten = findings.filter(isUnwritten);
+function unwrittenView({ score, findings }: Review): TemplateResult | typeof nothing {
+  const unwritten = toWriteInWords(score, findings.filter(isUnwritten));
   return unwritten.length === 0
     ? nothing
     : html`<details class="unwritten">
         <summary>Still to be written: ${unwritten.length} ${unwritten.length === 1 ? 'place' : 'places'}</summary>
         <ul>
-          ${unwritten.map(({ message }) => html`<li>${message}</li>`)}
+          ${unwritten.map((sentence) => html`<li>${sentence}</li>`)}
         </ul>
       </details>`;
 }
@@ -271,7 +272,7 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
     isShown(settings.shown, finding.rule.family, finding.severity),
   );
   const severities = SEVERITIES.filter((severity) => marks.some((mark) => mark.severity === severity));
-  const unwritten = review.findings.filter(isUnwritten);
+  const unwritten = toWriteInWords(review.score, review.findings.filter(isUnwritten));
   return html`<section class="printed" aria-hidden="true">
     ${withholds(panel.state, 'marks') ? nothing : html`<p class="verdict">${summarise(review).sentence}</p>`}
     ${
@@ -284,7 +285,7 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
     <ol class="marks">
       ${marks.map((mark) => printedMark(panel, review.score, mark))}
     </ol>
-    ${unwritten.length === 0 ? nothing : html`<p>${unwritten.map(({ message }) => message).join(' ')}</p>`}
+    ${unwritten.length === 0 ? nothing : html`<p>${unwritten.join(' ')}</p>`}
   </section>`;
 }
 

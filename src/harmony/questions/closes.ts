@@ -19,7 +19,16 @@ function isClosed(analysis: Analysis, phrase: Phrase): boolean {
   const last = lastChordOf(analysis, phrase);
   if (last === undefined || last.until < phrase.until) return false;
   const before = analysis.chords[last.index - 1];
-  return [last, before].every((chord) => chord !== undefined && voicings(analysis)[chord.index]!.sure);
+  if (before === undefined || isCutOff(analysis, before, last)) return false;
+  return [last, before].every((chord) => voicings(analysis)[chord.index]!.sure);
+}
+
+/** Between two chords something is still to be written: the first does not lead to the second. */
+function isCutOff({ texture }: Analysis, before: Chord, last: Chord): boolean {
+  return stretchesWithin(texture.slices, before.until, last.at).some(
+    ({ at, until, parts }) =>
+      until > before.until && at < last.at && VOICES.some((voice) => parts[voice].kind === 'gap'),
+  );
 }
 
 /** The last phrase, if its end is written. */
