@@ -8,14 +8,13 @@ import type { Refusal } from '../refusal/refusal.ts';
 import { cadencesByBar, chordsByBar, secondsByBar } from '../report/chords.ts';
 import { placesInWords } from '../report/mark-words.ts';
 import { withSigns } from '../report/sentences.ts';
-import { leftOut, summarise } from '../report/summary.ts';
+import { leftOut, summarise, toWriteListed } from '../report/summary.ts';
 import { WIDTH, wrap } from '../report/wrap.ts';
 import { hintsFor } from '../review/hints.ts';
-import { firstToMend, isUnwritten, type Mark, marksOf } from '../review/marks.ts';
+import { firstToMend, type Mark, marksOf } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
 import { RULES } from '../rules/list.ts';
 import type { Severity } from '../rules/rule.ts';
-import { toWriteInWords } from '../rules/unfinished.ts';
 import { barAt } from '../score/place.ts';
 import { plain } from './plain.ts';
 
@@ -64,7 +63,7 @@ function markList(review: Review): string[] {
   const marks = marksOf(review.findings);
   const remarks = marks.filter(({ severity }) => severity === 'remark');
   const others = marks.filter(({ severity }) => severity !== 'remark');
-  const unwritten = toWriteInWords(review.score, review.findings.filter(isUnwritten));
+  const unwritten = toWriteListed(review);
   const first = firstToMend(marks);
   return [
     ...(first.length === 0 ? [] : [colour.underline('First to mend')]),

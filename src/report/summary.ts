@@ -3,6 +3,7 @@ import { counted, listed } from '../english/words.ts';
 import { isUnwritten, slipsAmong } from '../review/marks.ts';
 import type { Review } from '../review/review.ts';
 import type { RuleWords, Severity } from '../rules/rule.ts';
+import { toWriteInWords } from '../rules/unfinished.ts';
 import { withBlanks } from '../score/blanks.ts';
 import { barAt, printBars } from '../score/place.ts';
 import { VOICES } from '../score/score.ts';
@@ -18,6 +19,7 @@ export function summarise(review: Review): JsonReview['summary'] {
     byRule[rule.id] = (byRule[rule.id] ?? 0) + 1;
   }
   const unwritten = crotchets(unwrittenTicks(review));
+  const toWrite = unwritten === 0 ? '' : ` ${soleSentence(review) ?? stillToWrite(unwritten)}`;
   const slips = slipsAmong(review.findings);
   const noted = review.findings.filter((finding) => finding.severity === 'remark' && !isUnwritten(finding));
   return {
@@ -29,7 +31,7 @@ export function summarise(review: Review): JsonReview['summary'] {
     byRule,
     unwritten,
     switchedOff: [...review.switchedOff],
-    sentence: sentence({ ...bySeverity, remark: noted.length }, slips, unwritten) + inferredEnds(review),
+    sentence: sentence({ ...bySeverity, remark: noted.length }, slips) + toWrite + inferredEnds(review),
   };
 }
 
@@ -49,18 +51,32 @@ function inferredEnds({ analysis, score }: Review): string {
 }
 
 /** `3 faults and 1 query worth a second look, from 2 slips; 4 remarks.` What is to be written is no remark. */
-function sentence(counts: Readonly<Record<Severity, number>>, slips: number, unwritten: number): string {
+function sentence(counts: Readonly<Record<Severity, number>>, slips: number): string {
   const { fault, query, remark } = counts;
-  const unfinished = unwritten > 0 ? ` ${stillToWrite(unwritten)}` : '';
-  if (fault + query + remark === 0) return `Nothing to mend was found.${unfinished}`;
-  if (fault + query === 0) return `Nothing at fault; ${count(remark, 'remark')}.${unfinished}`;
+  if (fault + query + remark === 0) return 'Nothing to mend was found.';
+  if (fault + query === 0) return `Nothing at fault; ${count(remark, 'remark')}.`;
   const mends = [
     fault > 0 ? count(fault, 'fault') : '',
     query > 0 ? `${count(query, 'query')} worth a second look` : '',
   ].filter((part) => part !== '');
   const from = slips < fault + query ? `, from ${counted(slips, 'slip')}` : '';
   const remarks = remark > 0 ? `; ${count(remark, 'remark')}` : '';
-  return `${fault === 0 ? 'Nothing at fault; ' : ''}${listed(mends)}${from}${remarks}.${unfinished}`;
+  return `${fault === 0 ? 'Nothing at fault; ' : ''}${listed(mends)}${from}${remarks}.`;
+}
+
+/** What is still to be written, to be listed; empty where the summary has told it in one sentence. */
+export function toWriteListed(review: Review): string[] {
+  return soleSentence(review) === undefined ? toWriteTold(review) : [];
+}
+
+function soleSentence(review: Review): string | undefined {
+  const told = toWriteTold(review);
+  return told.length === 1 && unwrittenTicks(review) > 0 ? told[0] : undefined;
+}
+
+/** All that is still to be written, for where no summary tells it. */
+export function toWriteTold({ score, findings }: Review): string[] {
+  return toWriteInWords(score, findings.filter(isUnwritten));
 }
 
 /** `One crotchet is still to be written.` */

@@ -83,7 +83,7 @@ export function createAnnouncer(store: Store<PageState>, region: HTMLElement): {
     ) {
       const words = withholds(state, 'marks') ? '' : findingsAt(state.reviewed.review, editedAt);
       const said = state.notice?.kind === 'said' ? state.notice.text : '';
-      if (words !== '') say(said === '' ? words : `${said}. ${words}`);
+      if (words !== '') say(said === '' ? words : `${said}${said.endsWith('.') ? '' : '.'} ${words}`);
       editedAt = undefined;
     }
     if (state.caret !== before.caret && state.history.now === before.history.now) {

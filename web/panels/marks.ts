@@ -5,12 +5,11 @@ import { repeat } from 'lit/directives/repeat.js';
 import { capitalised } from '../../src/english/words.ts';
 import { placesInWords } from '../../src/report/mark-words.ts';
 import { count, printVoices, withSigns } from '../../src/report/sentences.ts';
-import { leftOut, summarise } from '../../src/report/summary.ts';
+import { leftOut, summarise, toWriteListed, toWriteTold } from '../../src/report/summary.ts';
 import { hintsFor } from '../../src/review/hints.ts';
-import { firstToMend, isUnwritten, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
-import type { Finding, Review } from '../../src/review/review.ts';
+import { firstToMend, type Mark, marksOf, type Slip } from '../../src/review/marks.ts';
+import type { Finding } from '../../src/review/review.ts';
 import type { Severity } from '../../src/rules/rule.ts';
-import { toWriteInWords } from '../../src/rules/unfinished.ts';
 import { barAt, placeAt, printBars, printPlace } from '../../src/score/place.ts';
 import type { Score } from '../../src/score/score.ts';
 import { isShown } from '../engrave/index.ts';
@@ -40,7 +39,7 @@ function marksView(panel: Panel): TemplateResult {
   const { review } = reviewed;
   if (withholds(panel.state, 'marks'))
     return html`<p class="empty">${WITHHELD}</p>
-      ${unwrittenView(review)} ${remarksOfReader(panel)}`;
+      ${unwrittenView(toWriteTold(review))} ${remarksOfReader(panel)}`;
   const marks = marksOf(review.findings).filter(({ slips: [{ finding }] }) =>
     isShown({ ...settings.shown, remarks: true }, finding.rule.family, finding.severity),
   );
@@ -57,7 +56,7 @@ function marksView(panel: Panel): TemplateResult {
         : html`<p class="aside">The profile “${review.profile.name}” leaves out: ${leftOut(review, [...reviewed.rules.values()])}.</p>`
     }
     ${others.length > 1 ? orderChoice(panel) : nothing} ${markLists(panel, others)}
-    ${remarks.length === 0 ? nothing : remarksView(panel, remarks)} ${unwrittenView(review)} ${remarksOfReader(panel)}
+    ${remarks.length === 0 ? nothing : remarksView(panel, remarks)} ${unwrittenView(toWriteListed(review))} ${remarksOfReader(panel)}
   `;
 }
 
@@ -117,8 +116,7 @@ function remarksView(panel: Panel, remarks: readonly Mark[]): TemplateResult {
   </section>`;
 }
 
-function unwrittenView({ score, findings }: Review): TemplateResult | typeof nothing {
-  const unwritten = toWriteInWords(score, findings.filter(isUnwritten));
+function unwrittenView(unwritten: readonly string[]): TemplateResult | typeof nothing {
   return unwritten.length === 0
     ? nothing
     : html`<details class="unwritten">
@@ -272,9 +270,10 @@ export function printedList(panel: Panel): TemplateResult | typeof nothing {
     isShown(settings.shown, finding.rule.family, finding.severity),
   );
   const severities = SEVERITIES.filter((severity) => marks.some((mark) => mark.severity === severity));
-  const unwritten = toWriteInWords(review.score, review.findings.filter(isUnwritten));
+  const withheld = withholds(panel.state, 'marks');
+  const unwritten = withheld ? toWriteTold(review) : toWriteListed(review);
   return html`<section class="printed" aria-hidden="true">
-    ${withholds(panel.state, 'marks') ? nothing : html`<p class="verdict">${summarise(review).sentence}</p>`}
+    ${withheld ? nothing : html`<p class="verdict">${summarise(review).sentence}</p>`}
     ${
       severities.length === 0
         ? nothing

@@ -2,12 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { readNotation } from '../../src/notation/index.ts';
 import { CHORALE } from '../../src/profiles/profile.ts';
+import { summarise, toWriteListed } from '../../src/report/summary.ts';
 import { isUnwritten } from '../../src/review/marks.ts';
 import { reviewScore } from '../../src/review/review.ts';
 import { toWriteInWords } from '../../src/rules/unfinished.ts';
 
+const reviewOf = (text: string) => reviewScore(readNotation(text).score, CHORALE);
 const told = (text: string) => {
-  const { score, findings } = reviewScore(readNotation(text).score, CHORALE);
+  const { score, findings } = reviewOf(text);
   return toWriteInWords(score, findings.filter(isUnwritten));
 };
 
@@ -30,5 +32,16 @@ B: C3 G3 C3 G3 | C3*4 |`),
       'Alto and tenor are still to be written for 2 beats from bar 1, beat 1.',
       'The tenor is still to be written for 4 beats from bar 2, beat 1.',
     ]);
+  });
+
+  it('is told by the summary where one sentence will do, and else counted there and listed', () => {
+    const alone = reviewOf('key: C major\nmetre: 4/4\nS: E4 D4 C4 D4 | E4*4 |');
+    expect(summarise(alone).sentence).toBe(
+      'Nothing to mend was found. Alto, tenor and bass are still to be written.',
+    );
+    expect(toWriteListed(alone)).toEqual([]);
+    const begun = reviewOf('key: C major\nmetre: 4/4\nS: E4 D4 C4 D4 | E4*4 |\nB: C3 G3 ? ? | C3*4 |');
+    expect(summarise(begun).sentence).toMatch(/18 crotchets are still to be written\.$/);
+    expect(toWriteListed(begun)).toHaveLength(2);
   });
 });
