@@ -31,6 +31,30 @@ A: B3 D4 D4 G4 | G4 G4 F#4*2! |
 T: G3 A3 B2 D4 | E4 D4 D4*2! |
 B: E2 F#2 (G2 A2) B2 | C3 G3 D3*2! |`;
 
+/** A half close on v, come to in fifths between alto and bass. */
+const MODAL = `key: D minor
+metre: 4/4
+S: D5 C5 Bb4 A4! | F4 G4 E4 D4! |
+A: F4 E4 D4 E4! | D4 D4 C#4 D4! |
+T: A3 C4 D4 C4! | A3 Bb3 A3 F3! |
+B: D3 A2 G2 A2! | D3 G2 A2 D3! |`;
+
+/** The piece ends on the dominant, come to in fifths between soprano and alto. */
+const OPEN_END = `key: C major
+metre: 4/4
+S: G4 A4 B4 C5! | C5 F5 (E5 E5) D5! |
+A: E4 F4 D4 E4! | G4 A4 (G4 A4) G4! |
+T: C4 C4 G3 G3! | E4 C4 C4 B3! |
+B: C3 F3 G3 C3! | C3 F3 (C3 E3) G3! |`;
+
+/** A sharp for B flat in soprano and bass, which move in octaves. */
+const LETTERS = `key: F major
+metre: 4/4
+S: F4 A4 A#4 A4 | G4 G4 F4*2! |
+A: C4 F4 F4 F4 | E4 E4 C4*2! |
+T: A3 C4 D4 C4 | C4 C4 A3*2! |
+B: F3 F3 A#2 A2 | C3 C3 F3*2! |`;
+
 /** The dominant of the close has D natural where E minor asks for D sharp. */
 const UNRAISED = `key: E minor
 metre: 4/4
@@ -63,6 +87,31 @@ describe('cause and consequence', () => {
     const late = findings.filter(({ from, severity }) => from >= cause!.from && severity !== 'remark');
     expect(late.length).toBeGreaterThan(1);
     expect(ids(alone(late))).toEqual(['unraised-leading-note']);
+  });
+
+  it('lets nothing of the fifths under it hang on a seventh that was not raised', () => {
+    const { findings } = review(MODAL);
+    expect(findings.find(({ rule }) => rule.id === 'unraised-leading-note')?.severity).toBe('query');
+    expect(ids(alone(findings))).toEqual(
+      expect.arrayContaining(['unraised-leading-note', 'parallel-fifths']),
+    );
+  });
+
+  it('lets no close follow from fifths on the way to it', () => {
+    const { findings } = review(OPEN_END);
+    const fifths = findings.filter(({ rule }) => rule.id === 'parallel-fifths');
+    const close = findings.find(({ rule }) => rule.id === 'weak-cadence');
+    expect(fifths.some(({ until }) => until > close!.from)).toBe(true);
+    expect(close?.because).toBeUndefined();
+  });
+
+  it('lets no octaves follow from a wrong letter in them', () => {
+    const { findings } = review(LETTERS);
+    const octaves = findings.find(({ rule }) => rule.id === 'parallel-octaves');
+    expect(octaves?.because).toBeUndefined();
+    expect(new Set(ids(findings.filter(({ severity }) => severity !== 'remark')))).toEqual(
+      new Set(['parallel-octaves', 'misspelt-note']),
+    );
   });
 
   it('lets a voice an octave out of place be one slip', () => {

@@ -9,6 +9,7 @@ import { SCRIPTS } from './scripts.ts';
 import type { Section } from './section.ts';
 import { SWEEP } from './sweep.ts';
 import { THINNED } from './thinned.ts';
+import { WHOLE } from './whole.ts';
 
 export const SECTIONS: readonly Section[] = [
   FERMATAS_REMOVED,
@@ -19,5 +20,6 @@ export const SECTIONS: readonly Section[] = [
   SWEEP,
   CASES,
   SCRIPTS,
+  WHOLE,
   IMITATORS,
 ];

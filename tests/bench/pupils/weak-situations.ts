@@ -205,19 +205,6 @@ B: A2 D3 E3 A2! | G3 A3 G3 C3 | B2 B2 E3*2! | A2 D3 E3 A2! ||`,
     forbid: [{ rules: ['unraised'] }],
   },
   {
-    name: 'how the last phrase ends does not follow from fifths in it',
-    texts: [
-      `key: C major
-metre: 4/4
-S: G4 A4 B4 C5! | C5 F5 E5 D5! ||
-A: E4 F4 D4 E4! | G4 A4 A4 G4! ||
-T: C4 C4 G3 G3! | E4 C4 C4 B3! ||
-B: C3 F3 G3 C3! | C3 F3 A3 G3! ||`,
-    ],
-    expect: [{ rules: ['weak-cadence'], severity: ['fault'], bar: '2', beat: 4 }],
-    forbid: [],
-  },
-  {
     name: 'a pupil who writes flats for sharps throughout is told of letters alone',
     texts: [
       `key: E major
