@@ -5,7 +5,7 @@ import { count, printTempo } from '../report/sentences.ts';
 import type { Finding, Review } from '../review/review.ts';
 import { withBlanks } from '../score/blanks.ts';
 import { barAt, firstMetre, placeAt, printBar, printBars, printPlace } from '../score/place.ts';
-import { type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
+import { type Gap, type Score, VOICE_WORDS, VOICES } from '../score/score.ts';
 import { secondsOf, tempoMarks } from '../score/tempo.ts';
 import type { Ticks } from '../score/time.ts';
 import { type Brief, printDuration } from './brief.ts';
@@ -76,10 +76,9 @@ function written(score: Score): CheckItem {
   const details = VOICES.flatMap((voice) => {
     const gaps = score.voices[voice].filter((event) => event.kind === 'gap');
     if (gaps.length === 0) return [];
-    const bars = [...new Set(gaps.map((gap) => barAt(score, gap.at).number))];
-    const where =
-      bars.length > 8 ? `bars ${bars.slice(0, 8).join(', ')} and ${bars.length - 8} more` : printBars(bars);
-    return [{ text: `The ${VOICE_WORDS[voice]} is not complete in ${where}.`, at: gaps[0]!.at }];
+    const begun = score.voices[voice].some(({ kind }) => kind === 'note');
+    const what = begun ? `not complete ${barsOf(score, gaps)}` : 'still to be written';
+    return [{ text: `The ${VOICE_WORDS[voice]} is ${what}.`, at: gaps[0]!.at }];
   });
   const empty = score.bars.length === 0;
   return {
@@ -94,6 +93,21 @@ function written(score: Score): CheckItem {
     details,
   };
 }
+
+/** `in bars 2 and 5`, and `from bar 2 to bar 8` where it is one stretch. */
+function barsOf(score: Score, gaps: readonly Gap[]): string {
+  const bars = [...new Set(gaps.map((gap) => barAt(score, gap.at)))];
+  const [first, last] = [bars[0]!, bars.at(-1)!];
+  return bars.length > 2 && last.index - first.index === bars.length - 1
+    ? `from ${printBar(first.number)} to ${printBar(last.number)}`
+    : `in ${printBars(
+        bars.map(({ number }) => number),
+        MOST_BARS,
+      )}`;
+}
+
+/** More bars than this are only counted. */
+const MOST_BARS = 8;
 
 function given({ summary, transposition, general, departures }: GivenAnswer): CheckItem {
   return {
@@ -132,6 +146,12 @@ function phrases({ analysis, score }: Review): CheckItem {
   };
 }
 
+/** Nothing is still to be written: what was not found is not there. */
+function isWhole(score: Score): boolean {
+  const { voices } = withBlanks(score);
+  return VOICES.every((voice) => voices[voice].every(({ kind }) => kind !== 'gap'));
+}
+
 /** True where all voices have something in the last moment before this one. */
 function isWrittenAt(score: Score, until: Ticks): boolean {
   return VOICES.every((voice) => {
@@ -150,7 +170,9 @@ function faults(review: Review, notes: LastCheckInput['notes']): CheckItem {
     verdict: left > 0 ? 'not yet' : meant.length > 0 ? 'look' : 'done',
     sentence:
       all.length === 0
-        ? 'No faults are left.'
+        ? isWhole(review.score)
+          ? 'No faults are left.'
+          : 'No faults stand in what is written so far.'
         : `${capitalised(count(left, 'fault'))} ${left === 1 ? 'is' : 'are'} left${meant.length === 0 ? '.' : `, and ${meant.length} more ${meant.length === 1 ? 'is' : 'are'} meant so, with a reason given.`}`,
     details: all.map((f) => findingDetail(review, f, notes)),
   };
@@ -165,7 +187,7 @@ function queries(review: Review, notes: LastCheckInput['notes']): CheckItem {
     verdict: all.length === 0 ? 'done' : 'look',
     sentence:
       all.length === 0
-        ? 'Nothing else is worth a second look.'
+        ? `Nothing else is worth a second look${isWhole(review.score) ? '' : ' so far'}.`
         : `${capitalised(count(all.length, 'query'))} worth a second look${left === all.length ? '.' : `; ${all.length - left} ${all.length - left === 1 ? 'has' : 'have'} your reason beside ${all.length - left === 1 ? 'it' : 'them'}.`}`,
     details: all.map((f) => findingDetail(review, f, notes)),
   };
@@ -189,7 +211,9 @@ function ranges(review: Review): CheckItem {
     verdict: out.length === 0 ? 'done' : out.some((f) => f.severity === 'fault') ? 'not yet' : 'look',
     sentence:
       out.length === 0
-        ? 'Every voice stays where a choir can sing it.'
+        ? isWhole(review.score)
+          ? 'Every voice stays where a choir can sing it.'
+          : 'What is written so far stays where a choir can sing it.'
         : `${counted(out.length, 'place')} ${out.length === 1 ? 'lies' : 'lie'} outside a voice’s comfortable range.`,
     details: out.map((f) => ({
       text: `${capitalised(printPlace(placeAt(review.score, f.from)))}: ${f.message}`,

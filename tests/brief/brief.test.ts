@@ -116,6 +116,19 @@ describe('the last check', () => {
     expect(items.written!.details.map((d) => d.text)).toEqual(['The tenor is not complete in bar 2.']);
     expect(check(WHOLE).written!.verdict).toBe('done');
   });
+  it('says of a tune alone which voices are to be written, and claims nothing of them', () => {
+    const tune = 'key: C major\nmetre: 4/4\nupbeat: 1\nS: G4 | E5 D5 C5 D5 | E5 D5 C5 B4 | C5*3 |';
+    const items = check(tune);
+    expect(items.written!.details.map((d) => d.text)).toEqual([
+      'The alto is still to be written.',
+      'The tenor is still to be written.',
+      'The bass is still to be written.',
+    ]);
+    expect(items.faults!.sentence).toBe('No faults stand in what is written so far.');
+    expect(items.ranges!.sentence).toBe('What is written so far stays where a choir can sing it.');
+    const begun = check(`${tune}\nB: C3 | C3 G3 ? ?`).written!.details.at(-1)!.text;
+    expect(begun).toBe('The bass is not complete from bar 1 to bar 3.');
+  });
   it('sees that what was given was changed', () => {
     expect(check(WHOLE).given!.verdict).toBe('done');
     const changed = check(WHOLE.replace('E5 C5 |', 'E5 D5 |')).given!;
