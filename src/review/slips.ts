@@ -74,8 +74,9 @@ const PLAN: readonly string[] = ['early-home-close', 'ends-in-another-key'];
 function canFollow(finding: Finding, leader: Finding): boolean {
   const { rule } = finding;
   if (PLAN.includes(rule.id)) return false;
-  // Another letter sounds the same, and so do the fifths.
-  if (leader.rule.id === 'misspelt-note' && isConsecutive(finding)) return false;
+  // Another letter sounds the same, and so do the fifths; a seventh degree raised moves as it did.
+  const leaves = leader.rule.id === 'misspelt-note' || leader.rule.id === 'unraised-leading-note';
+  if (leaves && isConsecutive(finding)) return false;
   return !FORM.includes(rule.id) || !(isConsecutive(leader) || leader.rule.family === 'melody');
 }
 

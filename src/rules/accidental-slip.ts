@@ -6,6 +6,7 @@ import { isLeadingNote } from '../harmony/questions/degrees.ts';
 import { type DullDominant, dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { memberOf, membersOf } from '../harmony/questions/members.ts';
 import { chordAt, endsPhrase, keyIndexAt } from '../harmony/questions/moments.ts';
+import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
 import { printKey } from '../harmony/words/labels.ts';
 import { type Interval, intervalBetween, intervalQuality } from '../score/interval.ts';
@@ -100,11 +101,21 @@ function slip(analysis: Analysis, tone: Tone): Occurrence[] {
   if (reason === undefined) return [];
   return [
     about([tone], {
+      ...(spoilsTonic(analysis, tone) ? { severity: 'query' as const } : {}),
       from: tone.at,
       until: tone.until,
       message: `${inVoice(tone)} is natural, though the signature has ${printNoteName({ step: meant.step, alteration: expected })}, and ${reason}: was its accidental forgotten?`,
     }),
   ];
+}
+
+/** The third of a tonic that is minor with it, while the music around is in major: no borrowed colour of this style. */
+function spoilsTonic(analysis: Analysis, tone: Tone): boolean {
+  const chord = chordAt(analysis, tone.at);
+  if (chord === undefined || chord.key.mode !== 'major' || isFleeting(analysis, chord)) return false;
+  const { roman, quality } = chord;
+  const tonic = roman.degree === 1 && roman.applied === undefined && roman.alteration === 0;
+  return tonic && quality === 'minor' && memberOf(chord, tone.pitch) === 'third';
 }
 
 /** In minor: the leading note of the key's own dominant, or the third of a tierce de Picardie. */

@@ -1,5 +1,6 @@
 import type { Analysis, Chord, Phrase } from '../harmony/analysis.ts';
 import { closedPhrases, finalPhrase, lastChordOf } from '../harmony/questions/closes.ts';
+import { dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { previousChord, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { fifthsPlace } from '../score/pitch.ts';
@@ -66,7 +67,8 @@ function open(analysis: Analysis, phrase: Phrase): Occurrence[] {
     about(
       [...openingTones(known[before.index]!, ['S', 'B']), ...openingTones(known[last.index]!, ['S', 'B'])],
       {
-        severity: unsure || fallsFifth(before, last) || wantsLeadingNote(before, last) ? 'remark' : 'query',
+        severity:
+          unsure || fallsFifth(before, last) || wantsLeadingNote(analysis, before, last) ? 'remark' : 'query',
         from: before.at,
         until: last.until,
         message: `${unsure ? 'A phrase seems to end' : 'The phrase ends'} at ${where} with ${numeral(before.roman, before.key)}–${numeral(last.roman, last.key)}, which is no cadence.`,
@@ -81,8 +83,9 @@ function isGuess({ texture }: Analysis, { end, goal, until }: Phrase): boolean {
 }
 
 /** With its seventh degree raised it would be a close: that it is not raised is unraised-leading-note's business. */
-function wantsLeadingNote(before: Chord, last: Chord): boolean {
-  return isMinorDominant(last) || (isMinorDominant(before) && last.roman.degree === 1);
+function wantsLeadingNote(analysis: Analysis, before: Chord, last: Chord): boolean {
+  const told = dullDominants(analysis).some(({ goal, place }) => goal === last && place !== 'between tonics');
+  return told || isMinorDominant(last) || (isMinorDominant(before) && last.roman.degree === 1);
 }
 
 function isMinorDominant({ key, roman, quality }: Chord): boolean {

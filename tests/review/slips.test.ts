@@ -39,6 +39,14 @@ A: F4 E4 D4 E4! | D4 D4 C#4 D4! |
 T: A3 C4 D4 C4! | A3 Bb3 A3 F3! |
 B: D3 A2 G2 A2! | D3 G2 A2 D3! |`;
 
+/** VI, VII and i at a close, soprano and bass in octaves. */
+const LOWERED_OCTAVES = `key: A minor
+metre: 4/4
+S: C5 B4 A4 G4 | F4 G4 A4*2! | C5 D5 B4 A4! |
+A: E4 E4 C4 E4 | C4 D4 E4*2! | E4 F4 E4 E4! |
+T: A3 G#3 F3 G3 | A3 B3 C4*2! | A3 A3 G#3 C4! |
+B: A2 E3 F3 C3 | F2 G2 A2*2! | A2 D3 E3 A2! |`;
+
 /** The piece ends on the dominant, come to in fifths between soprano and alto. */
 const OPEN_END = `key: C major
 metre: 4/4
@@ -95,6 +103,14 @@ describe('cause and consequence', () => {
     expect(ids(alone(findings))).toEqual(
       expect.arrayContaining(['unraised-leading-note', 'parallel-fifths']),
     );
+  });
+
+  it('lets no octaves hang on a seventh that was not raised, in which they move', () => {
+    const { findings } = review(LOWERED_OCTAVES);
+    const octaves = findings.filter(({ rule }) => rule.id === 'parallel-octaves');
+    expect(octaves.length).toBeGreaterThan(0);
+    const cause = findings.find(({ rule }) => rule.id === 'unraised-leading-note');
+    expect(octaves.filter(({ because }) => because === cause!.id)).toEqual([]);
   });
 
   it('lets no close follow from fifths on the way to it', () => {

@@ -70,6 +70,25 @@ B: G3 D3 G3 C3 | D3 D3 G2*2! |`,
         },
       ],
     },
+    {
+      name: 'the third of the tonic, in a major key, a query',
+      text: `key: E major
+metre: 4/4
+S: E4 F#4 G#4 A4 | B4 A4 G#4*2! | F#4 F#4 E4*2! |
+A: B3 D#4 E4 E4 | G#4 F#4 E4*2! | C#4 D#4 B3*2! |
+T: G3 B3 B3 C#4 | B3 B3 B3*2! | A3 B3 G#3*2! |
+B: E3 B2 E3 A2 | E3 D#3 E3*2! | A2 B2 E3*2! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '1',
+          voices: 'T',
+          notes: 'T:G3',
+          severity: 'query',
+          says: 'G3 in the tenor is natural, though the signature has G#, and E major does not have it: was its accidental forgotten?',
+        },
+      ],
+    },
   ],
   passing: [
     {
