@@ -84,6 +84,8 @@ function strayEnd(analysis: Analysis): Occurrence[] {
   }
   // What the exercise says of its mode settles the home key, whatever was read so far.
   if (texture.score.bars[0]?.key.mode !== undefined) known.push(homeKey(analysis));
+  // On the tonic it began with, a tierce over it, whatever key the reading is in by then.
+  if (sameNoteName(last.root, first.key.tonic) && last.roman.inversion === 0) return [];
   if (known.some((key) => sameKey(key, last.key))) return awayFromHome(analysis, phrase, last);
   return [
     about(openingTones(voicings(analysis)[last.index]!, ['S', 'B']), {

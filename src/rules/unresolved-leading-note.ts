@@ -2,6 +2,7 @@ import type { Analysis, Chord } from '../harmony/analysis.ts';
 import { type Hearing, hearings, isWritten, tonesIn } from '../harmony/by-ear/hearing.ts';
 import { dominantIn } from '../harmony/by-ear/keys-near.ts';
 import { leadingNoteIn } from '../harmony/questions/degrees.ts';
+import { dullDominants } from '../harmony/questions/dull-dominants.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { endsPhrase } from '../harmony/questions/moments.ts';
@@ -84,6 +85,8 @@ function unresolved(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   const next = nextChord(analysis, chord.index);
   if (leading === undefined || next === undefined || !voicing.sure) return [];
+  // In minor a chord that stands for the dominant with its seventh unraised has no leading note of another key.
+  if (dullDominants(analysis).some((dull) => dull.chord === chord)) return [];
   if (endsPhrase(analysis, chord)) return [];
   // The dominant goes on: its leading note is asked for when the last of these chords moves.
   if (isDominant(next) && memberOf(next, leading) !== undefined) return [];

@@ -36,7 +36,8 @@ function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): 
   while (goal > 0 && leadsInto(inside[goal - 1]!, last)) goal--;
   const first = inside[goal]!;
   const approach = inside[goal - 1];
-  const { key, kind } = named(approach, first, last) ?? {};
+  const home = last === chords.at(-1) ? chords[0]?.key : undefined;
+  const { key, kind } = amen(approach, first, home) ?? named(approach, first, last) ?? {};
   if (key === undefined || kind === undefined || approach === undefined) return undefined;
   const tonicGoal = kind === 'perfect' || kind === 'plagal';
   const sounding = sliceAt(texture, last.until - 1);
@@ -66,6 +67,23 @@ function soundsThird(texture: Texture, { at, until, members }: Chord): boolean {
   return VOICES.some((voice) =>
     stretchesWithin(texture.tones[voice], at, until).some(({ pitch }) => sameNoteName(pitch, members.third)),
   );
+}
+
+/**
+ * At the end of a piece that began in minor, iv and its own tonic with a tierce: the reading may be in the key of iv by
+ * then, as whose dominant the tierce sounds.
+ */
+function amen(
+  approach: Chord | undefined,
+  goal: Chord,
+  home: Key | undefined,
+): { key: Key; kind: CadenceKind } | undefined {
+  if (approach === undefined || home?.mode !== 'minor' || !sameNoteName(goal.root, home.tonic))
+    return undefined;
+  const ends = goal.quality === 'major' && goal.roman.seventh === undefined && goal.roman.inversion === 0;
+  return ends && offset(approach, home) === -1 && approach.quality === 'minor'
+    ? { key: home, kind: 'plagal' }
+    : undefined;
 }
 
 /** Key and kind, counted in the key of the goal; a goal that is an applied dominant closes in the key it points to. */

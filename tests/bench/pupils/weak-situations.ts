@@ -236,4 +236,17 @@ B: F3 F3 A#2 A2 | C3 C3 F3*2! ||`,
     ],
     forbid: [{ rules: ['misspelt-note'], severity: ['fault'] }],
   },
+  {
+    name: 'iv and a tierce at the end of a piece in minor close it',
+    texts: [
+      `key: C minor
+metre: 4/4
+S: G4 C5 D5 Eb5 | D5 C5 B4 C5! | C5 D5 Eb5 D5 | C5 B4 C5*2! | Ab4 G4 F4 G4 | G4 F4 E4*2! ||
+A: Eb4 G4 G4 G4 | G4 Ab4 G4 Eb4! | G4 G4 G4 F4 | Eb4 D4 E4*2! | F4 E4 C4 C4 | C4 C4 C4*2! ||
+T: C4 Eb4 B3 C4 | B3 C4 D4 G3! | Eb4 B3 C4 G3 | G3 G3 G3*2! | C4 C4 Ab3 G3 | G3 Ab3 G3*2! ||
+B: C3 C3 G3 C3 | G3 F3 G3 C3! | C3 G3 C3 B2 | C3 G2 C3*2! | F3 C3 F3 E3 | C3 F2 C3*2! ||`,
+    ],
+    expect: [],
+    forbid: [{ rules: ['weak-cadence'], severity: WORSE }, { rules: ['ends-in-another-key'] }],
+  },
 ];
