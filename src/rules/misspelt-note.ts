@@ -96,7 +96,9 @@ function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], to
   const respelt = isChordAsSpelt(names.map((name) => (sameNoteName(name, tone.pitch) ? other : name)));
   // Built in thirds under both names (an augmented triad, a diminished seventh): the key decides.
   if (isChordAsSpelt(names)) return respelt && belongsToKey(other, key);
-  return respelt || (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key));
+  // Where a voice is still to be written, it may make a chord of the note as it is spelt.
+  const whole = VOICES.every((voice) => slice.parts[voice].kind !== 'gap');
+  return (whole && respelt) || (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key));
 }
 
 /**

@@ -77,4 +77,18 @@ describe('while the tenor is to be written', () => {
     expect(rulesIn(raised(open))).not.toContain('minor-scale-degrees');
     expect(rulesIn(raised('E4 A3 A3 D4 | C4*4!'))).toContain('minor-scale-degrees');
   });
+
+  it('nor is a note called misspelt that the missing voice could make a chord of', () => {
+    const raised = (alto: string) => `key: E minor
+metre: 4/4
+S: C#5 D#5 E5 D5 | D5*4! |
+A: ${alto} |
+T: E4 F#4 (E4 C#4) (D4 F#4) | F#4*4! |
+B: A3 (G#3 F#3) (G#3 A#3) B3 | B3*4! |`;
+    for (const alto of ['?*4 | ?*4', 'A4 A4 B4 C#5 | F#4*4!']) {
+      const told = rulesIn(raised(alto));
+      expect(told).not.toContain('misspelt-note');
+      expect(told).not.toContain('unresolved-augmented-sixth');
+    }
+  });
 });

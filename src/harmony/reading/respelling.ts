@@ -142,7 +142,9 @@ function soundsAs(texture: Texture, first: Slice, tone: Tone, other: Pitch, sure
   for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < tone.until; i++) {
     const slice = texture.slices[i]!;
     const pitches = VOICES.flatMap((voice) => toneIn(slice, voice)?.pitch ?? []);
-    if (!sure && rootAsSpelt(pitches) !== undefined) return false;
+    // A voice still to be written may make a chord of it as it is spelt.
+    const open = VOICES.some((voice) => slice.parts[voice].kind === 'gap');
+    if (!sure && (open || rootAsSpelt(pitches) !== undefined)) return false;
     const alone = pitches.map((pitch) => (sameNoteName(pitch, tone.pitch) ? other : pitch));
     const together = pitches.map((pitch) => {
       const meant = otherName(pitch, slice.bar.key.fifths);
