@@ -2,7 +2,7 @@ import type { Analysis, Key } from '../harmony/analysis.ts';
 import { keysNear } from '../harmony/by-ear/keys-near.ts';
 import { degreeOf } from '../harmony/questions/degrees.ts';
 import { dullDominants } from '../harmony/questions/dull-dominants.ts';
-import { isDominant, isTonic } from '../harmony/questions/functions.ts';
+import { isTonic } from '../harmony/questions/functions.ts';
 import { homeKey } from '../harmony/questions/home-key.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt, endsPhrase } from '../harmony/questions/moments.ts';
@@ -90,8 +90,6 @@ function judge(analysis: Analysis, tone: Tone): Occurrence[] {
   if (written.length < VOICES.length) return [];
   const keys = [...keysNear(analysis, chord, 1), ...keysClosedIn(analysis, next.at)];
   const near = keys.find((k) => k.mode === 'minor' && isDegree(tone, k, 6, 1));
-  // The leading note of the key that is read there is no sixth degree of another.
-  if (isDominant(chord) && memberOf(chord, tone.pitch) === 'third') return [];
   return near === undefined ? [] : raisedSixth(analysis, tone, next, near, false);
 }
 
