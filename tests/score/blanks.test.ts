@@ -70,6 +70,20 @@ describe('a last bar that gives back the upbeat', () => {
     expect(lacks(text)).toEqual([]);
   });
 
+  it('closes as fully with empty bars after it as without', () => {
+    const whole = `key: C major
+metre: 4/4
+S: E5 F5 D5 B4 | C5*4 |
+A: G4 A4 G4 F4 | E4*4 |
+T: C4 C4 B3 D4 | C4*4 |
+B: C3 F3 G3 G3 | C3*4 |`;
+    for (const text of [whole, whole.replaceAll(/\|$/gm, '| r*4 | r*4 |')]) {
+      const { analysis, findings } = reviewScore(readNotation(text).score, CHORALE);
+      expect(analysis.cadences.at(-1)).toMatchObject({ kind: 'perfect', full: true });
+      expect(findings.filter(({ rule }) => rule.id === 'weak-cadence')).toEqual([]);
+    }
+  });
+
   it('is not where it is longer or shorter than that', () => {
     expect(lacks(TUNE.replace('C5*3 |', 'C5*2')).map(({ message }) => message)).toEqual([
       'The soprano is still to be written for 2 beats from bar 4, beat 3.',

@@ -40,7 +40,8 @@ function cadenceOf(texture: Texture, phrase: Phrase, chords: readonly Chord[]): 
   const { key, kind } = amen(approach, first, home) ?? named(approach, first, last) ?? {};
   if (key === undefined || kind === undefined || approach === undefined) return undefined;
   const tonicGoal = kind === 'perfect' || kind === 'plagal';
-  const sounding = sliceAt(texture, last.until - 1);
+  // Empty bars after the last note belong to its chord, not to the phrase.
+  const sounding = sliceAt(texture, Math.min(last.until, phrase.until) - 1);
   const top = sounding && VOICES.map((voice) => toneIn(sounding, voice)).find((tone) => tone !== undefined);
   const inverted =
     approach.roman.inversion > 0 || last.roman.inversion > 0 || leadingNoteChord(approach, key);
