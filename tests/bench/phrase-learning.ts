@@ -37,7 +37,8 @@ const NOTHING_GIVEN = { ends: () => false, goesOn: () => false };
 export function learnPhrases(pieces: readonly Piece[], hymns: readonly TypedHymn[] = []): PhraseWeights {
   const lessons = [...pieces.flatMap(lessonsOf), ...hymns.flatMap(hymnLessons)];
   const weights = new Map<string, number>();
-  const sum = new Map<string, number>();
+  /** By name: each move times the steps before it, by which the mean over all steps falls short of the last weight. */
+  const early = new Map<string, number>();
   const squares = new Map<string, number>();
   let steps = 0;
   for (let epoch = 0; epoch < EPOCHS; epoch++) {
@@ -52,13 +53,14 @@ export function learnPhrases(pieces: readonly Piece[], hymns: readonly TypedHymn
         if (value === 0) continue;
         const moved = (squares.get(name) ?? 0) + value * value;
         squares.set(name, moved);
-        weights.set(name, (weights.get(name) ?? 0) + value / Math.sqrt(1 + moved));
+        const move = value / Math.sqrt(1 + moved);
+        weights.set(name, (weights.get(name) ?? 0) + move);
+        early.set(name, (early.get(name) ?? 0) + move * steps);
       }
-      for (const [name, value] of weights) sum.set(name, (sum.get(name) ?? 0) + value);
       steps++;
     }
   }
-  return new Map([...sum].map(([name, value]) => [name, value / steps]));
+  return new Map([...weights].map(([name, value]) => [name, value - early.get(name)! / steps]));
 }
 
 function lessonsOf({ texture }: Piece): Lesson[] {

@@ -4,6 +4,16 @@ import { testRule } from '../support/rules.ts';
 testRule(unresolvedSeventh, {
   failing: [
     {
+      name: 'of a chord on the last quaver of 6/8, in passing: a remark',
+      text: `key: G major
+metre: 6/8
+S: G4*2 A4 B4*2 G4 | A4*2 B4 A4*3 | G4*6! |
+A: D4*3 D4*3 | F#4*3 F#4*3 | D4*6! |
+T: B3*3 G3*2 B3 | D4*3 D4*2 C4 | B3*6! |
+B: G3*3 G3*2 E3 | D3*3 D3*3 | G2*6! |`,
+      expect: [{ bar: '1', beat: '6', voices: 'A', notes: 'A:D4 F#4', severity: 'remark' }],
+    },
+    {
       name: 'the seventh of the dominant leaps up',
       text: `key: G major
 metre: 4/4

@@ -17,6 +17,7 @@ import { MODES, STRANGE, vocabularyIndex } from './model/vocabulary.ts';
 import { TABLE } from './model/weights.ts';
 import { neapolitanAsHeard } from './neapolitan.ts';
 import { cutAtSeventh } from './sevenths.ts';
+import { soundsWhole } from './sounding.ts';
 import { parseParameters } from './thin/characters.ts';
 import { leaningOf } from './thin/leaning.ts';
 import { NETWORK } from './thin/parameters.ts';
@@ -94,7 +95,10 @@ export function readHarmonies(texture: Texture, phrases: readonly Phrase[], lear
       // Where plain rules have overruled the search, its second thoughts are about something else.
       if (chord === undefined || harmony === undefined || rest.length > 0) return [];
       const { at, until, tonic, mode, root } = harmony;
-      return root === spans[i]!.root ? [{ at, until, tonic, mode, chord: chordOf(chord) }] : [];
+      // A chord that sounds whole leaves no question which chord it is.
+      return root === spans[i]!.root && !soundsWhole(texture, harmony)
+        ? [{ at, until, tonic, mode, chord: chordOf(chord) }]
+        : [];
     }),
   ];
   return { harmonies: withOwnThirds(texture, harmonies), doubts: doubts.sort((a, b) => a.at - b.at) };

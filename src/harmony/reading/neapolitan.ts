@@ -2,12 +2,10 @@
  * The Neapolitan sixth where the search takes it for the subdominant with a foreign note: the chorales it learnt from
  * hardly have one. Where nothing else sounds, the notes decide.
  */
-import { fifthsPlace } from '../../score/pitch.ts';
-import { VOICES } from '../../score/score.ts';
-import { stretchesWithin } from '../../score/search.ts';
 import type { Texture } from '../../score/texture.ts';
 import { CHORD_TYPES, TYPE } from '../chord-types.ts';
 import type { Harmony } from './harmony.ts';
+import { soundingIn, soundsWhole } from './sounding.ts';
 
 /** In fifths from the tonic. */
 const LOWERED_SECOND = -5;
@@ -18,14 +16,10 @@ const SUBDOMINANT = -1;
  * triad on the lowered second degree in first inversion and nothing else, that triad.
  */
 export function neapolitanAsHeard(texture: Texture, harmony: Harmony): Harmony {
-  const { at, until, tonic, mode, root, type } = harmony;
+  const { tonic, mode, root, type } = harmony;
   if (mode !== 'minor' || root !== tonic + SUBDOMINANT || type !== TYPE.m) return harmony;
-  const lowered = tonic + LOWERED_SECOND;
-  const places = (voice: (typeof VOICES)[number]) =>
-    stretchesWithin(texture.tones[voice], at, until).map(({ pitch }) => fifthsPlace(pitch));
-  const members = CHORD_TYPES[TYPE.M!]!.offsets.map((offset) => lowered + offset);
-  const sounding = new Set(VOICES.flatMap(places));
-  const whole = sounding.size === members.length && members.every((member) => sounding.has(member));
-  if (!whole || !places('B').every((place) => place === members[1])) return harmony;
-  return { ...harmony, root: lowered, type: TYPE.M!, inversion: 1 };
+  const heard = { ...harmony, root: tonic + LOWERED_SECOND, type: TYPE.M!, inversion: 1 } as const;
+  const third = heard.root + CHORD_TYPES[heard.type]!.offsets[1]!;
+  const bass = [...soundingIn(texture, heard, ['B'])];
+  return soundsWhole(texture, heard) && bass.every((place) => place === third) ? heard : harmony;
 }

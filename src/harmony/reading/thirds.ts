@@ -1,10 +1,9 @@
 /** Triads of which nobody sings the third: what is not heard is not claimed. */
-import { fifthsPlace } from '../../score/pitch.ts';
-import { VOICES } from '../../score/score.ts';
 import { stretchesWithin } from '../../score/search.ts';
 import { isAllWritten, type Texture } from '../../score/texture.ts';
 import { CHORD_TYPES, TYPE } from '../chord-types.ts';
 import type { Harmony } from './harmony.ts';
+import { soundingIn } from './sounding.ts';
 
 /** Major triads of a key, by how many fifths their roots lie above its tonic; the dominant of a minor key leads. */
 const MAJOR_ON: Readonly<Record<Harmony['mode'], readonly number[]>> = {
@@ -43,9 +42,6 @@ function isWritten(texture: Texture, { at, until }: Harmony): boolean {
   return stretchesWithin(texture.slices, at, until).every(isAllWritten);
 }
 
-function singsThird(texture: Texture, { at, until, root, type }: Harmony): boolean {
-  const third = root + CHORD_TYPES[type]!.offsets[1]!;
-  return VOICES.some((voice) =>
-    stretchesWithin(texture.tones[voice], at, until).some(({ pitch }) => fifthsPlace(pitch) === third),
-  );
+function singsThird(texture: Texture, harmony: Harmony): boolean {
+  return soundingIn(texture, harmony).has(harmony.root + CHORD_TYPES[harmony.type]!.offsets[1]!);
 }

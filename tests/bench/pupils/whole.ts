@@ -21,7 +21,7 @@ export interface Marked {
 }
 
 /** Lays the program's reading of a script beside the teacher's. */
-export function markWhole(script: WholeScript): Marked {
+function markWhole(script: WholeScript): Marked {
   const { score } = readNotation(script.text);
   if (score === undefined) throw new Error(`“${script.name}” cannot be read.`);
   const review = reviewScore(score, CHORALE);
