@@ -1,13 +1,13 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Ornament } from '../harmony/analysis.ts';
 import { type BareDissonance, bareDissonances, placesTo } from '../harmony/by-ear/bare-dissonances.ts';
-import { hearingAt } from '../harmony/by-ear/hearing.ts';
+import { hearingAt, tonesIn } from '../harmony/by-ear/hearing.ts';
 import { clashesWith } from '../harmony/questions/dissonance.ts';
 import { memberOf } from '../harmony/questions/members.ts';
 import { chordAt } from '../harmony/questions/moments.ts';
 import { isPassingBy, isQuick } from '../harmony/questions/ornamental.ts';
 import { ornamentOf } from '../harmony/questions/ornaments.ts';
-import { isChordAsSpelt } from '../harmony/questions/spelling.ts';
+import { isChordAsSpelt, mayBecomeChord } from '../harmony/questions/spelling.ts';
 import { firstTone, isBrokenInBass, nextChord, voicings } from '../harmony/questions/voicing.ts';
 import { numeral } from '../harmony/words/labels.ts';
 import { nextTone, previousTone } from '../score/motion.ts';
@@ -76,9 +76,12 @@ function unexplained(analysis: Analysis, ornament: Ornament): Occurrence[] {
   const clashes = clashesWith(slice, ornament.tone);
   if (clashes.length === 0 || clashes.every((other) => isPedalUnder(analysis, slice, other))) return [];
   if (bearsNextChord(analysis, ornament, clashes) || isFromNear(analysis, ornament.tone)) return [];
+  // With the voices still to be written it may be another chord, to which the note belongs.
+  const open = !isAllWritten(slice);
+  if (open && mayBecomeChord(tonesIn(slice).map(({ pitch }) => pitch))) return [];
   return [
     about([ornament.tone, ...clashes], {
-      severity: gravity(analysis, ornament),
+      severity: open ? 'remark' : gravity(analysis, ornament),
       from: ornament.at,
       until: ornament.until,
       message: `${inVoice(ornament.tone)} is foreign to the chord (${numeral(chord.roman, chord.key)}) and dissonant with ${listed(clashes.map(named))}, and is no ornament that the style knows.`,

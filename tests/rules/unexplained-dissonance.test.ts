@@ -4,6 +4,25 @@ import { testRule } from '../support/rules.ts';
 testRule(unexplainedDissonance, {
   failing: [
     {
+      name: 'while the alto is still to be written, which could make another chord: a remark',
+      text: `key: C major
+metre: 4/4
+S: E5 F5 E5 D5 | C5*4! |
+A: ? ? ? ? | ?*4 |
+T: G4 B3 G4 G4 | E4*4! |
+B: C3 C3 C3 G3 | C3*4! |`,
+      expect: [
+        {
+          bar: '1',
+          beat: '2',
+          voices: 'STB',
+          notes: 'S:F5 T:B3 B:C3',
+          severity: 'remark',
+          says: 'B3 in the tenor is foreign to the chord (I) and dissonant with soprano F5 and bass C3',
+        },
+      ],
+    },
+    {
       name: 'the alto leaps to it and away again',
       text: `key: C major
 metre: 4/4

@@ -25,6 +25,15 @@ export function isChordAsSpelt(notes: readonly NoteName[]): boolean {
   return rootAsSpelt(notes) !== undefined;
 }
 
+/** True where one chord could have all these notes, with others that nobody sings yet. */
+export function mayBecomeChord(notes: readonly NoteName[]): boolean {
+  const places = notes.map(fifthsPlace);
+  const lowest = Math.min(...places);
+  return CHORD_TYPES.some(({ offsets }) =>
+    offsets.some((own) => places.every((place) => offsets.includes(place - lowest + own))),
+  );
+}
+
 /** The same sound under the other usual name: Ab for G#, C for B#. Undefined beyond single accidentals. */
 export function otherSpelling(note: NoteName): NoteName | undefined {
   const place = fifthsPlace(note);
