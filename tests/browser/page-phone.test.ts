@@ -69,6 +69,7 @@ describe.skipIf(NO_CHROMIUM)('the page on a phone', () => {
     expect(message).toBeGreaterThan(sheet);
     // Another mark of the same system leaves the stave where it is, once the tags of the remarks have taken their room.
     await page.locator('.remark-list > button').tap();
+    await page.locator('.mark.remark .mark-head', { hasText: 'places' }).first().tap();
     const beside = () =>
       page.evaluate(() => {
         const system = document.querySelector('.pw-finding.pw-fault')!.closest('svg')!;

@@ -195,15 +195,21 @@ describe('bars', () => {
     expect(after.voices).toEqual(music.voices);
   });
   it('are barred anew by another metre, notes over a barline tied, the rest open', () => {
-    const music = score('upbeat: 1\nS: G4 | C5 D5 E5*2 | F5 G5 A5 B5 |\nB: G3 | C3*4 | ?*4 |');
+    const music = score('upbeat: 2\nS: G4*2 | C5 D5 E5*2 | F5 G5 A5 B5 |\nB: G3*2 | C3*4 | ?*4 |');
     const after = withMetre(music, 0, { beats: 3, unit: 4 });
     if (typeof after === 'string') throw new Error(after);
-    expect(line(after, 'S')).toBe('G4 | C5 D E | = F G | A B ? ||');
-    expect(line(after, 'B')).toBe('G3 | C*3 | = ?*2 |');
+    expect(line(after, 'S')).toBe('G4*2 | C5 D E | = F G | A B ? ||');
+    expect(line(after, 'B')).toBe('G3*2 | C*3 | = ?*2 |');
     const back = withMetre(after, 0, { beats: 4, unit: 4 });
     expect(typeof back === 'string' ? back : textureOf(back).tones.S.map((tone) => tone.pitch)).toEqual(
       textureOf(music).tones.S.map((tone) => tone.pitch),
     );
+  });
+  it('are whole at the end without the rest where the last gives back the upbeat', () => {
+    const music = score('upbeat: 1\nS: G4 | C5 D5 E5*2 | F5 G5 A5 B5 |');
+    const after = withMetre(music, 0, { beats: 3, unit: 4 });
+    if (typeof after === 'string') throw new Error(after);
+    expect(line(after, 'S')).toBe('G4 | C5 D E | = F G | A B ||');
   });
   it('keep each key and tempo that begins inside when they are barred anew', () => {
     const music = score('tempo: 60\nkey: C major\nS: C5*4 |\ntempo: 90\nkey: G major\nS: D5*4 | E5*4 |');
