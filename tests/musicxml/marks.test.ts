@@ -75,7 +75,7 @@ const SOURCES = [
   ['the dialects', sampled(filesIn(`${SHARED}dialects/`), 3)],
   ['rich scripts', filesIn(`${SHARED}own/`)],
   // Each takes half a second.
-  ['chorales', haveChorales ? sampled(filesIn(CHORALES), 14) : []],
+  ['chorales', haveChorales ? sampled(filesIn(CHORALES), 20) : []],
 ] as const;
 
 describe('marks put into the pupil’s own file (open data skipped where ../shared is absent)', () => {

@@ -17,7 +17,7 @@ describe('damaged files', () => {
       fc.property(damages(seeds), (damage) => {
         fates[survive(damaged(seeds, damage))]++;
       }),
-      { seed: SEED, numRuns: process.env.WHOLE ? 2_500 : 1_250 },
+      { seed: SEED, numRuns: process.env.WHOLE ? 2_500 : 800 },
     );
     // Both kinds must occur, or the mutations are too weak or too strong to show anything.
     expect(Math.min(fates.refused, fates.reviewed)).toBeGreaterThan(150);
@@ -34,7 +34,7 @@ describe('any score', () => {
           if (!reading.ok) throw new Error(reading.message);
           expect(music(reading.score)).toEqual(music(score));
         }),
-        { seed: SEED, numRuns: process.env.WHOLE ? 300 : 150 },
+        { seed: SEED, numRuns: process.env.WHOLE ? 300 : 100 },
       );
     },
     60_000,
