@@ -5,13 +5,13 @@ import { keysNearTo } from '../harmony/by-ear/keys-near.ts';
 import { leadingNoteIn } from '../harmony/questions/degrees.ts';
 import { doublingsOf } from '../harmony/questions/doubling.ts';
 import { isDominant } from '../harmony/questions/functions.ts';
-import { memberOf } from '../harmony/questions/members.ts';
 import { isFleeting, isPassingBy } from '../harmony/questions/ornamental.ts';
 import { inFallingFifths } from '../harmony/questions/progression.ts';
 import {
   type DiminishedTriad,
   diminishedTriadOf,
   nextChord,
+  soundsOnly,
   type Voicing,
   voicings,
 } from '../harmony/questions/voicing.ts';
@@ -101,11 +101,8 @@ function doublings(analysis: Analysis, voicing: Voicing): Occurrence[] {
  * Other rules say it first: a leading note that goes to its tonic is doubled as that; a triad in root position is to
  * be turned over; of a third alone the question is which chord it is.
  */
-function isToldOtherwise(
-  analysis: Analysis,
-  { chord, slices }: Voicing,
-  { root, bass }: DiminishedTriad,
-): boolean {
+function isToldOtherwise(analysis: Analysis, voicing: Voicing, { root, bass }: DiminishedTriad): boolean {
+  const { chord } = voicing;
   const leading = isDominant(chord) ? leadingNoteIn(chord) : undefined;
   const goal = nextChord(analysis, chord.index);
   const leads =
@@ -113,13 +110,7 @@ function isToldOtherwise(
     sameNoteName(leading, root) &&
     goal !== undefined &&
     fifthsPlace(goal.root) === fifthsPlace(root) - 5;
-  const bare = slices.every((slice) =>
-    tonesIn(slice).every(({ pitch }) => {
-      const member = memberOf(chord, pitch);
-      return member === 'root' || member === 'third';
-    }),
-  );
-  return leads || bass === 'root' || bare;
+  return leads || bass === 'root' || soundsOnly(voicing, ['root', 'third']);
 }
 
 /**

@@ -92,9 +92,9 @@ function unprepared(analysis: Analysis, cadence: Cadence): Occurrence[] {
   // One note more can make a chord of the sixth degree out of the tonic.
   const { sure, written } = voicings(analysis)[before.index]!;
   if (!sure || written.length < VOICES.length) return [];
-  // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
   // In the turn to the key of the close its degree is another one.
   if (!sameKey(before.key, cadence.key)) return [];
+  // Applied, special and altered chords point somewhere by themselves; a six-four leans on the dominant.
   const degree = plainDegree(before.roman);
   if (degree === undefined || LEADING.has(degree) || before.roman.inversion === 2) return [];
   if (degree === 1 && before.roman.seventh !== undefined) return [];

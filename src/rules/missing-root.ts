@@ -1,10 +1,10 @@
 import { listed } from '../english/words.ts';
 import type { Analysis, Chord } from '../harmony/analysis.ts';
-import { type Member, memberOf } from '../harmony/questions/members.ts';
+
 import { chordAt } from '../harmony/questions/moments.ts';
 import { isFleeting } from '../harmony/questions/ornamental.ts';
 import { belongsToKey } from '../harmony/questions/spelling.ts';
-import { type Voicing, voicings } from '../harmony/questions/voicing.ts';
+import { soundsOnly, type Voicing, voicings } from '../harmony/questions/voicing.ts';
 import { intervalUp } from '../score/interval.ts';
 import { phraseBreaks } from '../score/motion.ts';
 import { type NoteName, printNoteName, sameNoteName } from '../score/pitch.ts';
@@ -65,26 +65,15 @@ B: G3 C3 D3*2 | G2*4! |`,
 function lacking(analysis: Analysis, voicing: Voicing): Occurrence[] {
   const { chord } = voicing;
   if (!voicing.complete || isFleeting(analysis, chord)) return [];
-  const what = isOnly(voicing, ['third', 'fifth'])
+  const what = soundsOnly(voicing, ['third', 'fifth'])
     ? `This reads as a chord on ${printNoteName(chord.root)}, but nobody sings ${printNoteName(chord.root)}`
-    : isOnly(voicing, ['root', 'third']) && isDoubtful(chord)
+    : soundsOnly(voicing, ['root', 'third']) && isDoubtful(chord)
       ? `With only ${printNoteName(chord.members.root)} and ${printNoteName(chord.members.third)} this chord seems to have lost its root`
       : undefined;
   if (what === undefined) return [];
   const tones = openingTones(voicing);
   const message = `${what}: ${listed(tones.map(inVoice))}.`;
   return [about(tones, { from: chord.at, until: chord.until, message })];
-}
-
-/** These members of the chord sound, and nothing else, from beginning to end. */
-function isOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean {
-  return slices.every((slice) =>
-    VOICES.every((voice) => {
-      const tone = toneIn(slice, voice);
-      const member = tone && memberOf(chord, tone.pitch);
-      return tone === undefined || (member !== undefined && members.includes(member));
-    }),
-  );
 }
 
 /**

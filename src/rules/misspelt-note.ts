@@ -7,7 +7,7 @@ import { printKey } from '../harmony/words/labels.ts';
 import { intervalBetween } from '../score/interval.ts';
 import { type NoteName, sameNoteName } from '../score/pitch.ts';
 import { VOICES } from '../score/score.ts';
-import { type Slice, type Tone, toneIn } from '../score/texture.ts';
+import { isAllWritten, type Slice, type Tone, toneIn } from '../score/texture.ts';
 import { beatLength, type Ticks } from '../score/time.ts';
 import { about } from './occurrence.ts';
 import { defineRule, type Occurrence } from './rule.ts';
@@ -97,8 +97,10 @@ function isMisspelt(analysis: Analysis, slice: Slice, tones: readonly Tone[], to
   // Built in thirds under both names (an augmented triad, a diminished seventh): the key decides.
   if (isChordAsSpelt(names)) return respelt && belongsToKey(other, key);
   // Where a voice is still to be written, it may make a chord of the note as it is spelt.
-  const whole = VOICES.every((voice) => slice.parts[voice].kind !== 'gap');
-  return (whole && respelt) || (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key));
+  return (
+    (isAllWritten(slice) && respelt) ||
+    (memberOf(chord, tone.pitch) === undefined && belongsToKey(other, key))
+  );
 }
 
 /**

@@ -1,4 +1,5 @@
 /** Blank bars: a voice that rests through a whole bar in which another sings is still to be written there. */
+import { remembered } from './remember.ts';
 import { byVoice, type Gap, type Score, VOICES, type VoiceEvent, type VoiceName } from './score.ts';
 import { stretchesWithin } from './search.ts';
 import { barLength } from './time.ts';
@@ -6,28 +7,25 @@ import { barLength } from './time.ts';
 /**
  * The score with gaps for such rests, and for those that lead into them or out of them while another voice sings: in a
  * chorale no voice is silent so long, and a blank bar is often filled with a rest. The same score where there are none.
+ * Worked out once.
  */
-export function withBlanks(score: Score): Score {
-  const blank = VOICES.filter((voice) =>
-    runsOf(score.voices[voice]).some((run) => isBlank(score, voice, run)),
+export const withBlanks: (score: Score) => Score = remembered((score) => {
+  const bars = spansOf(score);
+  const gone = new Set(
+    VOICES.flatMap((voice) =>
+      runsOf(score.voices[voice]).filter((run) => isBlank(score, bars, voice, run)),
+    ).flat(),
   );
-  if (blank.length === 0) return score;
+  if (gone.size === 0) return score;
   return {
     ...score,
-    voices: byVoice((voice) => {
-      const events = score.voices[voice];
-      if (!blank.includes(voice)) return events;
-      const gone = new Set(
-        runsOf(events)
-          .filter((run) => isBlank(score, voice, run))
-          .flat(),
-      );
-      return events.map((event) =>
+    voices: byVoice((voice) =>
+      score.voices[voice].map((event) =>
         gone.has(event) && othersSing(score, voice, event) ? asGap(event) : event,
-      );
-    }),
+      ),
+    ),
   };
-}
+});
 
 /** Stretches of rests and gaps one after the other. */
 function runsOf(events: readonly VoiceEvent[]): VoiceEvent[][] {
@@ -44,10 +42,15 @@ function runsOf(events: readonly VoiceEvent[]): VoiceEvent[][] {
   return runs.filter((run) => run.some(({ kind }) => kind === 'rest'));
 }
 
-function isBlank(score: Score, voice: VoiceName, run: readonly VoiceEvent[]): boolean {
+function isBlank(
+  score: Score,
+  bars: ReturnType<typeof spansOf>,
+  voice: VoiceName,
+  run: readonly VoiceEvent[],
+): boolean {
   const from = run[0]!.at;
   const last = run.at(-1)!;
-  return stretchesWithin(spansOf(score), from, last.at + last.duration).some(
+  return stretchesWithin(bars, from, last.at + last.duration).some(
     (bar) =>
       bar.at >= from &&
       bar.until <= last.at + last.duration &&

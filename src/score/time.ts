@@ -31,6 +31,11 @@ export function isCompound({ beats }: Metre): boolean {
   return beats > 3 && beats % 3 === 0;
 }
 
+/** The beat that is felt, in ticks: in 6/8 and its like the dotted one. */
+export function feltBeat(metre: Metre): Ticks {
+  return beatLength(metre) * (isCompound(metre) ? 3 : 1);
+}
+
 /** The metre as text: `3/2`. */
 export function printMetre(metre: Metre): string {
   return `${metre.beats}/${metre.unit}`;

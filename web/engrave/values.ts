@@ -1,5 +1,13 @@
 /** From exact lengths to written values: dots, ties inside a bar, tuplets, and where beams break. */
-import { barLength, beatLength, CROTCHET, isCompound, type Metre, type Ticks } from '../../src/score/time.ts';
+import {
+  barLength,
+  beatLength,
+  CROTCHET,
+  feltBeat,
+  isCompound,
+  type Metre,
+  type Ticks,
+} from '../../src/score/time.ts';
 
 /** A written value: `base` 4 is a crotchet, 0.5 a breve. */
 export interface Value {
@@ -181,7 +189,7 @@ export function tupletValue(duration: Ticks, { count, inTimeOf }: TupletRatio): 
  * beat), the group of three in compound metres, the whole bar in 3/8.
  */
 export function beamUnit(metre: Metre): Ticks {
-  if (isCompound(metre)) return beatLength(metre) * 3;
+  if (isCompound(metre)) return feltBeat(metre);
   if (metre.unit === 8 && metre.beats === 3) return barLength(metre);
   return CROTCHET;
 }

@@ -2,7 +2,7 @@
 import { remembered } from '../../score/remember.ts';
 import { VOICES, type VoiceName } from '../../score/score.ts';
 import { stretchesWithin } from '../../score/search.ts';
-import { type Tone, toneIn } from '../../score/texture.ts';
+import { isAllWritten, type Tone, toneIn } from '../../score/texture.ts';
 import type { Analysis, Cadence, Chord, Phrase } from '../analysis.ts';
 import { voicings } from './voicing.ts';
 
@@ -26,8 +26,7 @@ function isClosed(analysis: Analysis, phrase: Phrase): boolean {
 /** Between two chords something is still to be written: the first does not lead to the second. */
 function isCutOff({ texture }: Analysis, before: Chord, last: Chord): boolean {
   return stretchesWithin(texture.slices, before.until, last.at).some(
-    ({ at, until, parts }) =>
-      until > before.until && at < last.at && VOICES.some((voice) => parts[voice].kind === 'gap'),
+    (slice) => slice.until > before.until && slice.at < last.at && !isAllWritten(slice),
   );
 }
 

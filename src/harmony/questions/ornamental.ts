@@ -3,9 +3,8 @@
 import { nextTone, previousTone } from '../../score/motion.ts';
 import { staffPlace } from '../../score/pitch.ts';
 import { barAt, metricalStrength } from '../../score/place.ts';
-import type { Bar } from '../../score/score.ts';
 import type { Texture, Tone } from '../../score/texture.ts';
-import { beatLength, isCompound, type Ticks } from '../../score/time.ts';
+import { feltBeat } from '../../score/time.ts';
 import type { Analysis, Chord } from '../analysis.ts';
 
 /**
@@ -22,12 +21,7 @@ export function isPassingBy(texture: Texture, tone: Tone): boolean {
 /** True for a tone shorter than a beat that begins off the beat. */
 export function isQuick(texture: Texture, tone: Tone): boolean {
   const bar = barAt(texture.score, tone.at);
-  return tone.until - tone.at < heardBeat(bar) && metricalStrength(bar, tone.at) < 2;
-}
-
-/** The beat that is felt: in 6/8 and its like the dotted one. */
-function heardBeat({ metre }: Bar): Ticks {
-  return beatLength(metre) * (isCompound(metre) ? 3 : 1);
+  return tone.until - tone.at < feltBeat(bar.metre) && metricalStrength(bar, tone.at) < 2;
 }
 
 /** True where one tone lies a second, by spelling, from the other. */
@@ -45,5 +39,5 @@ export function isStepwise(texture: Texture, tone: Tone): boolean {
 /** True for a chord shorter than a beat that begins off the beat: it comes about as the voices pass. */
 export function isFleeting(analysis: Analysis, chord: Chord): boolean {
   const bar = barAt(analysis.texture.score, chord.at);
-  return chord.until - chord.at < heardBeat(bar) && metricalStrength(bar, chord.at) < 2;
+  return chord.until - chord.at < feltBeat(bar.metre) && metricalStrength(bar, chord.at) < 2;
 }

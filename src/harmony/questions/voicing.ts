@@ -136,6 +136,17 @@ export function isBrokenInBass(analysis: Analysis, { chord, slices }: Voicing): 
   });
 }
 
+/** These members of the chord sound, and nothing else, from beginning to end. */
+export function soundsOnly({ chord, slices }: Voicing, members: readonly Member[]): boolean {
+  return slices.every((slice) =>
+    VOICES.every((voice) => {
+      const tone = toneIn(slice, voice);
+      const member = tone && memberOf(chord, tone.pitch);
+      return tone === undefined || (member !== undefined && members.includes(member));
+    }),
+  );
+}
+
 /** A diminished triad as it sounds, with the member in the bass when it begins. */
 export interface DiminishedTriad {
   readonly root: NoteName;

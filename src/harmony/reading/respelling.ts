@@ -6,7 +6,7 @@ import { intervalBetween } from '../../score/interval.ts';
 import { fifthsPlace, type NoteName, noteNameAtFifths, type Pitch, sameNoteName } from '../../score/pitch.ts';
 import { VOICES } from '../../score/score.ts';
 import { signatureAlteration } from '../../score/signature.ts';
-import { type Slice, type Texture, type Tone, textureOf, toneIn } from '../../score/texture.ts';
+import { isAllWritten, type Slice, type Texture, type Tone, textureOf, toneIn } from '../../score/texture.ts';
 import { beatLength, type Ticks } from '../../score/time.ts';
 import type { Misspelling } from '../analysis.ts';
 import { rootAsSpelt } from '../questions/spelling.ts';
@@ -92,7 +92,7 @@ function isForgotten(texture: Texture, first: Slice, { pitch, until }: Tone, aft
   if (pitch.alteration !== 0 || inSignature(pitch, fifths) || Math.abs(semitones) === 1) return false;
   const asSigned = { step: pitch.step, alteration: signatureAlteration(fifths, pitch.step) };
   for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < until; i++) {
-    const names = namesIn(texture.slices[i]!);
+    const names = pitchesIn(texture.slices[i]!);
     if (rootAsSpelt(names.map((name) => (sameNoteName(name, pitch) ? asSigned : name))) !== undefined)
       return true;
   }
@@ -104,7 +104,7 @@ function risesByLetterOnly(texture: Texture, slice: Slice, tone: Tone, next: Ton
   const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
   if (steps !== 0 || semitones !== 1 || tone.until - tone.at < beatLength(slice.bar.metre)) return false;
   const goal = texture.slices.find(({ at }) => at === next.at);
-  const root = goal === undefined ? undefined : rootAsSpelt(namesIn(goal));
+  const root = goal === undefined ? undefined : rootAsSpelt(pitchesIn(goal));
   return (
     root !== undefined && sameNoteName(root, next.pitch) && inSignature(next.pitch, slice.bar.key.fifths)
   );
@@ -118,8 +118,8 @@ function fallsAsSeventh(texture: Texture, slice: Slice, tone: Tone, other: Pitch
   const { steps, semitones } = intervalBetween(tone.pitch, next.pitch);
   if (steps !== 0 || semitones !== -1) return false;
   const goal = texture.slices.find(({ at }) => at === next.at);
-  const meant = namesIn(slice).map((name) => (sameNoteName(name, tone.pitch) ? other : name));
-  const [from, to] = [rootAsSpelt(meant), goal && rootAsSpelt(namesIn(goal))];
+  const meant = pitchesIn(slice).map((name) => (sameNoteName(name, tone.pitch) ? other : name));
+  const [from, to] = [rootAsSpelt(meant), goal && rootAsSpelt(pitchesIn(goal))];
   return (
     from !== undefined &&
     to !== undefined &&
@@ -141,10 +141,9 @@ function soundsAs(texture: Texture, first: Slice, tone: Tone, other: Pitch, sure
   let explained: Ticks = 0;
   for (let i = first.index; i < texture.slices.length && texture.slices[i]!.at < tone.until; i++) {
     const slice = texture.slices[i]!;
-    const pitches = VOICES.flatMap((voice) => toneIn(slice, voice)?.pitch ?? []);
+    const pitches = pitchesIn(slice);
     // A voice still to be written may make a chord of it as it is spelt.
-    const open = VOICES.some((voice) => slice.parts[voice].kind === 'gap');
-    if (!sure && (open || rootAsSpelt(pitches) !== undefined)) return false;
+    if (!sure && (!isAllWritten(slice) || rootAsSpelt(pitches) !== undefined)) return false;
     const alone = pitches.map((pitch) => (sameNoteName(pitch, tone.pitch) ? other : pitch));
     const together = pitches.map((pitch) => {
       const meant = otherName(pitch, slice.bar.key.fifths);
@@ -170,6 +169,6 @@ function isThirdOverBass(notes: readonly NoteName[]): boolean {
   return others.size === 1 && (others.has(4) || others.has(-3));
 }
 
-function namesIn(slice: Slice): NoteName[] {
+function pitchesIn(slice: Slice): Pitch[] {
   return VOICES.flatMap((voice) => toneIn(slice, voice)?.pitch ?? []);
 }
