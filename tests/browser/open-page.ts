@@ -56,16 +56,23 @@ export function servedSite(): Site {
   };
 }
 
-/** Where something stands on the screen, once it does: what is drawn anew has no place for a moment. */
+/**
+ * Where something stands on the screen, once it does and keeps still: what is drawn anew has no place for a moment, and
+ * a page that a finger has pushed glides on.
+ */
 export async function boxOf(
   what: Locator,
 ): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
   let box: Awaited<ReturnType<Locator['boundingBox']>> = null;
   await expect
-    .poll(async () => {
-      box = await what.boundingBox();
-      return box !== null;
-    })
+    .poll(
+      async () => {
+        const before = box;
+        box = await what.boundingBox();
+        return box !== null && before?.x === box.x && before.y === box.y;
+      },
+      { interval: 100 },
+    )
     .toBe(true);
   return box!;
 }
